@@ -1,0 +1,46 @@
+package org.slugpeak.bridge.source;
+
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Link;
+
+/** Hears what a {@link ReadingSource} delivers, in order, in the thread that polls it. */
+public interface SourceListener {
+
+    /**
+     * A reading came.
+     *
+     * @param reading time on the source's own axis
+     */
+    void reading(Reading reading);
+
+    /**
+     * The link changed.
+     *
+     * @param tNanos on the source's own axis
+     * @param state what happened
+     * @param detail one line for the user; may be empty
+     */
+    void link(long tNanos, Link.State state, String detail);
+
+    /**
+     * Something came that is no reading; it is counted and never becomes one.
+     *
+     * @param where line number, port or time, for the user
+     * @param problem one line: what was wrong with it
+     */
+    void garbled(String where, String problem);
+
+    /**
+     * A recorded session said that the user set a mark here.
+     *
+     * @param text one line
+     */
+    default void mark(String text) {}
+
+    /**
+     * A recorded session said that the next adjuster was begun here.
+     *
+     * @param name of the adjuster
+     */
+    default void nextAdjuster(String name) {}
+}

@@ -1,0 +1,28 @@
+package org.slugpeak.core.peak;
+
+/** What the finder tells the user beside its verdicts. Immutable; any thread may use it. */
+public enum Hint {
+    /** The readings go negative; they are hunted by magnitude. The amount is the first such reading, in its unit. */
+    NEGATIVE_GOING("negative-going"),
+    /** The reading falls from the very start: turn the other way. The amount is the fall so far in dB. */
+    WRONG_WAY("wrong-way"),
+    /** The old best was out of reach for so long that it has been lowered. The amount is by how many dB. */
+    BEST_AGED("best-aged"),
+    /** Readings come too slowly for the present speed of turning. The amount is the factor by which to slow down. */
+    TURN_SLOWER("turn-slower");
+
+    private final String code;
+
+    Hint(String code) {
+        this.code = code;
+    }
+
+    /**
+     * The word used in records.
+     *
+     * @return lower case, hyphenated
+     */
+    public String code() {
+        return code;
+    }
+}

@@ -1,0 +1,120 @@
+package org.slugpeak.core.session;
+
+import org.slugpeak.core.peak.PeakFinder;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Reading;
+
+/**
+ * Turns what a source delivers into session records. Live, replay, demo and tests all go through this class, so that the
+ * same readings give the same records, bit for bit. For every reading there are zero or more event records and then exactly
+ * one {@link ReadingTaken}. Times are rebased to the first reading.
+ *
+ * <p>One thread at a time.
+ */
+public final class Analysis {
+
+    private final RecordSink sink;
+    private final PeakFinder finder;
+    private final OverloadWatch overload;
+
+    private boolean begun;
+    private long originNanos;
+    private long lastNanos;
+    private long readings;
+
+    /**
+     * An analysis that has seen nothing yet.
+     *
+     * @param settings what to seek
+     * @param sink takes every record
+     */
+    public Analysis(PeakSettings settings, RecordSink sink) {
+        this.sink = sink;
+        this.finder = PeakFinder.create(settings, new FinderRecords(sink));
+        this.overload = new OverloadWatch(sink);
+    }
+
+    /**
+     * Takes one reading.
+     *
+     * @param reading on the source's own time axis
+     */
+    public void reading(Reading reading) {
+        long tNanos = sessionTime(reading.tNanos());
+        Condition condition = reading.condition();
+        readings++;
+        overload.see(tNanos, condition);
+        finder.accept(tNanos, reading.value(), condition);
+        sink.take(new ReadingTaken(
+                new Reading(tNanos, reading.value(), condition),
+                finder.smoothed(),
+                finder.best(),
+                finder.bestSigma(),
+                finder.ofBest(),
+                finder.trend()));
+    }
+
+    /**
+     * Takes a change of the link. The best survives it; what came before and after is not taken as adjacent.
+     *
+     * @param tNanos on the source's own time axis
+     * @param state what happened
+     * @param detail one line for the user; may be empty
+     */
+    public void link(long tNanos, Link.State state, String detail) {
+        finder.gap();
+        sink.take(new Link(eventTime(tNanos), state, detail));
+    }
+
+    /**
+     * Takes the user's own mark, at the time of the last reading.
+     *
+     * @param text one line
+     */
+    public void mark(String text) {
+        sink.take(new Mark(lastNanos, text));
+    }
+
+    /**
+     * Forgets the best and begins the next adjuster, at the time of the last reading.
+     *
+     * @param name of the adjuster that begins
+     */
+    public void nextAdjuster(String name) {
+        double before = finder.smoothed();
+        finder.restart();
+        sink.take(new Adjuster(lastNanos, name, Adjuster.Action.BEGIN, before, Double.NaN, Double.NaN));
+    }
+
+    /**
+     * Closes the session.
+     *
+     * @param reason one word or line: why it ended
+     */
+    public void end(String reason) {
+        sink.take(new SessionEnd(lastNanos, readings, reason));
+    }
+
+    /**
+     * How many readings were taken.
+     *
+     * @return not negative
+     */
+    public long readings() {
+        return readings;
+    }
+
+    private long sessionTime(long sourceNanos) {
+        if (!begun) {
+            begun = true;
+            originNanos = sourceNanos;
+        }
+        lastNanos = sourceNanos - originNanos;
+        return lastNanos;
+    }
+
+    private long eventTime(long sourceNanos) {
+        return begun ? sourceNanos - originNanos : 0;
+    }
+}

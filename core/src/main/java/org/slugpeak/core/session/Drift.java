@@ -1,0 +1,16 @@
+package org.slugpeak.core.session;
+
+/**
+ * The reading moves though nothing is turned. Immutable; any thread may use it.
+ *
+ * @param tNanos when, nanoseconds from the first reading
+ * @param perMinute speed, in the unit, per minute
+ * @param unit of the speed
+ */
+public record Drift(long tNanos, double perMinute, String unit) implements SessionRecord {
+
+    @Override
+    public <R> R match(Matcher<R> matcher) {
+        return matcher.drift(this);
+    }
+}

@@ -1,0 +1,55 @@
+package org.slugpeak.core.session;
+
+import java.util.Locale;
+import org.slugpeak.core.peak.Hint;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.PeakListener;
+
+/** Writes what the peak finder finds as session records. */
+final class FinderRecords implements PeakListener {
+
+    private final RecordSink sink;
+
+    FinderRecords(RecordSink sink) {
+        this.sink = sink;
+    }
+
+    @Override
+    public void passed(long tNanos, double best, long bestAtNanos, double dropDb) {
+        sink.take(new Passed(tNanos, best, bestAtNanos, dropDb));
+    }
+
+    @Override
+    public void returned(long tNanos, double value, double lossDb) {
+        sink.take(new Returned(tNanos, value, lossDb));
+    }
+
+    @Override
+    public void held(long tNanos, double value, double lossDb) {
+        sink.take(new Held(tNanos, value, lossDb));
+    }
+
+    @Override
+    public void twoPeaks(long tNanos, double first, double second, double dipDb) {
+        sink.take(new TwoPeaks(tNanos, first, second, dipDb));
+    }
+
+    @Override
+    public void noPeak(long tNanos, NoPeakReason reason) {
+        sink.take(new NoPeak(tNanos, reason));
+    }
+
+    @Override
+    public void hint(long tNanos, Hint hint, double amount) {
+        sink.take(new Advice(tNanos, hint.code(), text(hint, amount), amount));
+    }
+
+    private static String text(Hint hint, double amount) {
+        return switch (hint) {
+            case NEGATIVE_GOING -> "the reading goes negative: more negative counts as more";
+            case WRONG_WAY -> "falling from the start: turn the other way";
+            case BEST_AGED -> String.format(Locale.ROOT, "the old best is out of reach: lowered by %.2f dB", amount);
+            case TURN_SLOWER -> String.format(Locale.ROOT, "turn %.1f times slower for this meter", amount);
+        };
+    }
+}

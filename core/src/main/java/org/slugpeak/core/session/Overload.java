@@ -1,0 +1,59 @@
+package org.slugpeak.core.session;
+
+/**
+ * The reading cannot be trusted as a maximum. Immutable; any thread may use it.
+ *
+ * @param tNanos when, nanoseconds from the first reading
+ * @param cause what was seen
+ * @param advice what to do, one line
+ */
+public record Overload(long tNanos, Cause cause, String advice) implements SessionRecord {
+
+    @Override
+    public <R> R match(Matcher<R> matcher) {
+        return matcher.overload(this);
+    }
+
+    /** What an overload was seen by. */
+    public enum Cause {
+        /** The meter says so. */
+        OVER_RANGE("over-range"),
+        /** The converter stands at the end of its scale. */
+        FULL_SCALE("full-scale"),
+        /** The audio is clipped. */
+        CLIPPING("clipping"),
+        /** The reading no longer follows the generator. */
+        FLATTENING("flattening");
+
+        private final String code;
+
+        Cause(String code) {
+            this.code = code;
+        }
+
+        /**
+         * The word used in records.
+         *
+         * @return lower case, hyphenated
+         */
+        public String code() {
+            return code;
+        }
+
+        /**
+         * Finds the constant with a given code.
+         *
+         * @param code as written in records
+         * @return the constant
+         * @throws IllegalArgumentException if there is none
+         */
+        public static Cause ofCode(String code) {
+            for (Cause each : values()) {
+                if (each.code.equals(code)) {
+                    return each;
+                }
+            }
+            throw new IllegalArgumentException("no cause is called '" + code + "'");
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package org.slugpeak.core.session;
+
+/**
+ * The overload has gone. Immutable; any thread may use it.
+ *
+ * @param tNanos when, nanoseconds from the first reading
+ */
+public record OverloadCleared(long tNanos) implements SessionRecord {
+
+    @Override
+    public <R> R match(Matcher<R> matcher) {
+        return matcher.overloadCleared(this);
+    }
+}

@@ -1,0 +1,16 @@
+package org.slugpeak.core.session;
+
+/**
+ * Last record of a session that was closed properly. Immutable; any thread may use it.
+ *
+ * @param tNanos when, nanoseconds from the first reading
+ * @param readings how many were taken
+ * @param reason one word or line
+ */
+public record SessionEnd(long tNanos, long readings, String reason) implements SessionRecord {
+
+    @Override
+    public <R> R match(Matcher<R> matcher) {
+        return matcher.sessionEnd(this);
+    }
+}
