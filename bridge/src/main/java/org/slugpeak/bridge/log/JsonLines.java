@@ -1,0 +1,101 @@
+package org.slugpeak.bridge.log;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Optional;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * Writes session records to a stream, one JSON object a line, in the record format. Lines
+ * gather in memory until {@link #flush} or until there are many; they are never cut by a flush. One generator and one buffer
+ * serve all records.
+ *
+ * <p>A stream that fails, such as a closed pipe, never stops the session: what comes after is dropped and the failure is
+ * kept until {@link #pollFailure} takes it.
+ *
+ * <p>One thread at a time.
+ */
+public final class JsonLines implements RecordSink, Closeable {
+
+    private static final int ENOUGH = 1 << 15;
+
+    private final OutputStream out;
+    private final LineBuffer lines = new LineBuffer();
+    private final RecordWriter writer = new RecordWriter(lines);
+
+    private boolean broken;
+    private Optional<IOException> failure = Optional.empty();
+
+    /**
+     * Writes to a stream; it need not be buffered.
+     *
+     * @param out gets the lines; closed with this
+     */
+    public JsonLines(OutputStream out) {
+        this.out = out;
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        if (broken) {
+            return;
+        }
+        writer.write(record);
+        if (lines.size() >= ENOUGH) {
+            attempt(() -> lines.drainTo(out));
+        }
+    }
+
+    /** Hands over all lines. To be called before waiting for the next input, so that a program at the other end can answer. */
+    public void flush() {
+        if (!broken && lines.size() > 0) {
+            attempt(() -> lines.drainTo(out));
+            attempt(out::flush);
+        }
+    }
+
+    /**
+     * Whether the stream has failed, so that nothing is written any more.
+     *
+     * @return true from the first failure on
+     */
+    public boolean isBroken() {
+        return broken;
+    }
+
+    /**
+     * Takes the failure away, so that it is reported once.
+     *
+     * @return the first failure, if there was one and it was not taken yet
+     */
+    public Optional<IOException> pollFailure() {
+        Optional<IOException> taken = failure;
+        failure = Optional.empty();
+        return taken;
+    }
+
+    /** Flushes and closes the stream. A failure can be asked for as before. Safe to call twice. */
+    @Override
+    public void close() {
+        flush();
+        attempt(out::close);
+    }
+
+    private void attempt(Action action) {
+        if (broken) {
+            return;
+        }
+        try {
+            action.run();
+        } catch (IOException e) {
+            broken = true;
+            failure = Optional.of(e);
+        }
+    }
+
+    private interface Action {
+        void run() throws IOException;
+    }
+}

@@ -1,0 +1,47 @@
+package org.slugpeak.bridge.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Link;
+
+/** Notes all that a source delivers. */
+final class Heard implements SourceListener {
+
+    final List<Reading> readings = new ArrayList<>();
+    final List<String> links = new ArrayList<>();
+    final List<String> garbled = new ArrayList<>();
+
+    /** Polls until the source ends. */
+    static Heard all(CsvSource source) throws BadInput {
+        Heard heard = new Heard();
+        while (source.poll(0, heard) != ReadingSource.Progress.ENDED) {}
+        return heard;
+    }
+
+    List<Double> values() {
+        return readings.stream().map(Reading::value).toList();
+    }
+
+    List<Double> seconds() {
+        return readings.stream().map(reading -> reading.tNanos() / 1e9).toList();
+    }
+
+    @Override
+    public void reading(Reading reading) {
+        readings.add(reading);
+    }
+
+    @Override
+    public void link(long tNanos, Link.State state, String detail) {
+        links.add(state.code() + ": " + detail);
+    }
+
+    @Override
+    public void garbled(String where, String problem) {
+        garbled.add(where + ": " + problem);
+    }
+}
