@@ -1,0 +1,128 @@
+package org.slugpeak.bridge.log;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.SerializableString;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import org.slugpeak.bridge.decimal.Decimal;
+
+/** The plain fields of one line's JSON object; what is nested in it is passed over. One thread at a time. */
+final class JsonObject {
+
+    private final Decimal decimal = new Decimal('.');
+    private String[] names = new String[16];
+    private String[] texts = new String[16];
+    private JsonToken[] tokens = new JsonToken[16];
+    private int count;
+
+    /**
+     * Reads a line.
+     *
+     * @throws BadLine if it is not one whole JSON object
+     */
+    void read(byte[] bytes, int from, int to) throws BadLine {
+        count = 0;
+        try (JsonParser parser = JsonFields.FACTORY.createParser(bytes, from, to - from)) {
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
+                throw new BadLine("is not a JSON object");
+            }
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                String name = parser.currentName();
+                JsonToken token = parser.nextToken();
+                if (token.isStructStart()) {
+                    parser.skipChildren();
+                } else {
+                    add(name, token, parser.getText());
+                }
+            }
+            if (parser.nextToken() != null) {
+                throw new BadLine("goes on after its JSON object");
+            }
+        } catch (IOException e) {
+            throw new BadLine("is not a whole JSON object");
+        }
+    }
+
+    boolean has(SerializableString name) {
+        return find(name) >= 0;
+    }
+
+    String text(SerializableString name) throws BadLine {
+        int index = find(name);
+        if (index < 0 || tokens[index] != JsonToken.VALUE_STRING) {
+            throw new BadLine("has no text '" + name.getValue() + "'");
+        }
+        return texts[index];
+    }
+
+    /** A number; NaN where it is null or missing. */
+    double number(SerializableString name) throws BadLine {
+        int index = find(name);
+        if (index < 0 || tokens[index] == JsonToken.VALUE_NULL) {
+            return Double.NaN;
+        }
+        decimal(index);
+        double value = decimal.toDouble();
+        if (Double.isInfinite(value)) {
+            throw new BadLine("has a number '" + name.getValue() + "' beyond the range of numbers");
+        }
+        return value;
+    }
+
+    /** A time in seconds, as nanoseconds. */
+    long nanos(SerializableString name) throws BadLine {
+        int index = find(name);
+        if (index < 0) {
+            throw new BadLine("has no '" + name.getValue() + "'");
+        }
+        decimal(index);
+        long nanos = decimal.toNanos(Decimal.SECONDS);
+        if (nanos == Decimal.OUT_OF_RANGE) {
+            throw new BadLine("has a time '" + name.getValue() + "' out of range");
+        }
+        return nanos;
+    }
+
+    long count(SerializableString name) throws BadLine {
+        int index = find(name);
+        if (index < 0) {
+            throw new BadLine("has no '" + name.getValue() + "'");
+        }
+        try {
+            return Long.parseLong(texts[index]);
+        } catch (NumberFormatException e) {
+            throw new BadLine("has no whole number '" + name.getValue() + "'");
+        }
+    }
+
+    private void decimal(int index) throws BadLine {
+        byte[] ascii = texts[index].getBytes(StandardCharsets.ISO_8859_1);
+        if (!tokens[index].isNumeric() || !decimal.read(ascii, 0, ascii.length)) {
+            throw new BadLine("has no number '" + names[index] + "'");
+        }
+    }
+
+    private void add(String name, JsonToken token, String text) {
+        if (count == names.length) {
+            names = Arrays.copyOf(names, 2 * count);
+            texts = Arrays.copyOf(texts, 2 * count);
+            tokens = Arrays.copyOf(tokens, 2 * count);
+        }
+        names[count] = name;
+        texts[count] = text;
+        tokens[count] = token;
+        count++;
+    }
+
+    private int find(SerializableString name) {
+        String wanted = name.getValue();
+        for (int i = 0; i < count; i++) {
+            if (wanted.equals(names[i])) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,128 @@
+package org.slugpeak.bridge.log;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.OverloadCleared;
+import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SessionEnd;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.TwoPeaks;
+import org.slugpeak.core.session.Weak;
+
+/** Random records of every kind, with awkward numbers, times and texts. */
+final class SomeRecords {
+
+    private static final List<String> TEXTS = List.of(
+            "",
+            "first IF, top",
+            "quote \" and backslash \\",
+            "tab\tnewline\nnull\0bell\7",
+            "\u00b5V \u03a9 \u2264",
+            "\ud83d\udd27 with a surrogate pair",
+            "\u2028\u2029\u0085",
+            "{\"type\":\"reading\"}",
+            "x".repeat(9_000));
+
+    private final SplittableRandom random;
+
+    SomeRecords(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    SessionRecord next() {
+        return switch (random.nextInt(18)) {
+            case 0 -> start();
+            case 1 -> new Passed(nanos(), number(), nanos(), number());
+            case 2 -> new Returned(nanos(), number(), number());
+            case 3 -> new Held(nanos(), number(), number());
+            case 4 -> new TwoPeaks(nanos(), number(), number(), number());
+            case 5 -> new NoPeak(nanos(), oneOf(NoPeakReason.values()));
+            case 6 -> new Overload(nanos(), oneOf(Overload.Cause.values()), text());
+            case 7 -> new OverloadCleared(nanos());
+            case 8 -> new Weak(nanos(), number(), text());
+            case 9 -> new Drift(nanos(), number(), text());
+            case 10 -> new Link(nanos(), oneOf(Link.State.values()), text());
+            case 11 -> new Mark(nanos(), text());
+            case 12 -> new Adjuster(nanos(), text(), oneOf(Adjuster.Action.values()), number(), number(), number());
+            case 13 -> new Advice(nanos(), text(), text(), number());
+            case 14 -> new SessionEnd(nanos(), random.nextLong(Long.MAX_VALUE), text());
+            default ->
+                new ReadingTaken(
+                        new Reading(nanos(), finite(), oneOf(Condition.values())),
+                        number(),
+                        number(),
+                        number(),
+                        number(),
+                        oneOf(Trend.values()));
+        };
+    }
+
+    SessionStart start() {
+        return new SessionStart(
+                SessionStart.CURRENT_VERSION,
+                Instant.ofEpochSecond(random.nextLong(4_000_000_000L), random.nextInt(1_000_000_000)),
+                text(),
+                new Measurand(text(), text()),
+                new PeakSettings(oneOf(Seek.values()), Duration.ofNanos(1 + random.nextLong(100_000_000_000L))),
+                text());
+    }
+
+    /** Any time but the most negative long. */
+    long nanos() {
+        return switch (random.nextInt(6)) {
+            case 0 -> 0;
+            case 1 -> random.nextLong(-2_000_000_000L, 2_000_000_000L);
+            case 2 -> random.nextLong(10) * 1_000_000_000L;
+            case 3 -> random.nextBoolean() ? Long.MAX_VALUE : -Long.MAX_VALUE;
+            case 4 -> Math.max(-Long.MAX_VALUE, random.nextLong() >> random.nextInt(60));
+            default -> random.nextLong(100_000) * 20_000_000L;
+        };
+    }
+
+    /** Any double that may stand in a record: finite or NaN. */
+    double number() {
+        return random.nextInt(5) == 0 ? Double.NaN : finite();
+    }
+
+    double finite() {
+        double any = switch (random.nextInt(6)) {
+            case 0 -> Double.longBitsToDouble(random.nextLong());
+            case 1 -> Double.longBitsToDouble(random.nextLong() & 0x800fffffffffffffL);
+            case 2 -> random.nextInt(2000) / 100.0;
+            case 3 ->
+                new double[] {0.0, -0.0, Double.MIN_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE, 2e-3, 2.0e-3f}
+                        [random.nextInt(7)];
+            case 4 -> random.nextInt(-100_000, 100_000);
+            default -> random.nextDouble(-10, 10);
+        };
+        return Double.isFinite(any) ? any : 1.0;
+    }
+
+    String text() {
+        return TEXTS.get(random.nextInt(TEXTS.size()));
+    }
+
+    private <T> T oneOf(T[] values) {
+        return values[random.nextInt(values.length)];
+    }
+}
