@@ -36,6 +36,15 @@ public final class Analysis {
     }
 
     /**
+     * Opens the session with its first record.
+     *
+     * @param start says what is measured, and what is sought
+     */
+    public void start(SessionStart start) {
+        sink.take(start);
+    }
+
+    /**
      * Takes one reading.
      *
      * @param reading on the source's own time axis
@@ -74,6 +83,17 @@ public final class Analysis {
      */
     public void mark(String text) {
         sink.take(new Mark(lastNanos, text));
+    }
+
+    /**
+     * Takes something that the user should know and that is no verdict, at the time of the last reading.
+     *
+     * @param topic lower case, hyphenated
+     * @param text one line
+     * @param amount the figure behind the text; NaN where there is none
+     */
+    public void advise(String topic, String text, double amount) {
+        sink.take(new Advice(lastNanos, topic, text, amount));
     }
 
     /**

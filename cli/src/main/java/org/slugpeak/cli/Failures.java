@@ -1,0 +1,57 @@
+package org.slugpeak.cli;
+
+import java.util.List;
+import java.util.Objects;
+import org.slf4j.LoggerFactory;
+import org.slugpeak.bridge.source.BridgeException;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Turns failures into one line on standard error and an exit code; the details go to the log file. */
+final class Failures {
+
+    private Failures() {}
+
+    /** Wrong usage: exit code 2. */
+    static int usage(ParameterException failure, String[] args) {
+        CommandLine command = failure.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        command.getErr().println(name + ": " + message(failure) + suggestion(failure));
+        return 2;
+    }
+
+    /** Could not be done: exit code 1. */
+    static int execution(Exception failure, CommandLine command, ParseResult parsed) {
+        String name = command.getCommandSpec().qualifiedName();
+        if (failure instanceof BridgeException) {
+            command.getErr().println(name + ": " + message(failure));
+        } else {
+            command.getErr()
+                    .println(name + ": a fault in slugpeak itself (" + oneLine(failure.toString())
+                            + "); please report it with the file " + StateFolder.logFile());
+        }
+        LoggerFactory.getLogger(Failures.class).error("{} failed", name, failure);
+        return 1;
+    }
+
+    private static String suggestion(ParameterException failure) {
+        if (failure instanceof UnmatchedArgumentException unmatched) {
+            List<String> similar = unmatched.getSuggestions();
+            if (!similar.isEmpty()) {
+                return "; did you mean " + String.join(" or ", similar) + "?";
+            }
+        }
+        String name = failure.getCommandLine().getCommandSpec().qualifiedName();
+        return "; see " + name + " --help";
+    }
+
+    private static String message(Exception failure) {
+        return oneLine(Objects.requireNonNullElse(failure.getMessage(), failure.toString()));
+    }
+
+    private static String oneLine(String text) {
+        return text.strip().replaceAll("\\s*\\R\\s*", "; ");
+    }
+}

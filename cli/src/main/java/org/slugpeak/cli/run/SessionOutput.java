@@ -1,0 +1,16 @@
+package org.slugpeak.cli.run;
+
+import org.slugpeak.core.session.RecordSink;
+
+/**
+ * Shows or keeps the records of a session: log, JSON lines, screen, sound. Called in the one thread that runs the session.
+ */
+public interface SessionOutput extends RecordSink, AutoCloseable {
+
+    /** Called before the session waits for its source: whatever is held back must go out now. */
+    default void flush() {}
+
+    /** Called once, after the last record. */
+    @Override
+    default void close() {}
+}

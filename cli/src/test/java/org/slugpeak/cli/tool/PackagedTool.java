@@ -1,0 +1,129 @@
+package org.slugpeak.cli.tool;
+
+import java.io.BufferedReader;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+
+/** The packaged tool, started as a process the way a user starts it. */
+public final class PackagedTool implements AutoCloseable {
+
+    private static final long PATIENCE_SECONDS = 60;
+
+    private final Process process;
+    private final Writer input;
+    private final BufferedReader output;
+    private final CompletableFuture<String> errors;
+
+    private PackagedTool(Process process) {
+        this.process = process;
+        this.input = new BufferedWriter(new OutputStreamWriter(process.getOutputStream(), StandardCharsets.UTF_8));
+        this.output = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        this.errors = CompletableFuture.supplyAsync(() -> readAll(process));
+    }
+
+    /**
+     * Starts the tool.
+     *
+     * @param state a folder that the tool takes for the user's state folder
+     * @param args its arguments
+     * @return the running process
+     */
+    public static PackagedTool start(Path state, String... args) throws IOException {
+        List<String> command = new ArrayList<>(List.of(System.getProperty("slugpeak.launcher")));
+        command.addAll(List.of(args));
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().put("XDG_STATE_HOME", state.toString());
+        return new PackagedTool(builder.start());
+    }
+
+    /** Runs the tool to its end with nothing on standard input. */
+    public static Result run(Path state, String... args) throws IOException, InterruptedException {
+        try (PackagedTool tool = start(state, args)) {
+            tool.endInput();
+            return tool.finish();
+        }
+    }
+
+    /** Runs the tool to its end with a text on standard input. */
+    public static Result runWithInput(Path state, String text, String... args)
+            throws IOException, InterruptedException {
+        try (PackagedTool tool = start(state, args)) {
+            tool.send(text);
+            tool.endInput();
+            return tool.finish();
+        }
+    }
+
+    /** Writes to the tool's standard input, at once. */
+    public void send(String text) throws IOException {
+        input.write(text);
+        input.flush();
+    }
+
+    /** Closes the tool's standard input. */
+    public void endInput() throws IOException {
+        input.close();
+    }
+
+    /** The next line that the tool writes; empty at the end. Blocks. */
+    public Optional<String> line() throws IOException {
+        return Optional.ofNullable(output.readLine());
+    }
+
+    /** Reads lines until one contains the text, and gives that one. */
+    public String lineWith(String text) throws IOException {
+        List<String> seen = new ArrayList<>();
+        for (Optional<String> line = line(); line.isPresent(); line = line()) {
+            if (line.get().contains(text)) {
+                return line.get();
+            }
+            seen.add(line.get());
+        }
+        throw new AssertionError("no line with '" + text + "' came; last of " + seen.size() + ": "
+                + seen.subList(Math.max(0, seen.size() - 5), seen.size()) + "; errors: " + errors.join());
+    }
+
+    /** The process itself, for signals. */
+    public Process process() {
+        return process;
+    }
+
+    /** Waits for the end and gives what is left of the output, the errors and the exit code. */
+    public Result finish() throws IOException, InterruptedException {
+        List<String> lines = new ArrayList<>();
+        for (Optional<String> line = line(); line.isPresent(); line = line()) {
+            lines.add(line.get());
+        }
+        if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+            throw new AssertionError("the tool did not end");
+        }
+        return new Result(process.exitValue(), lines, errors.join());
+    }
+
+    @Override
+    public void close() {
+        process.destroyForcibly();
+    }
+
+    private static String readAll(Process process) {
+        try {
+            return new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** How a run ended. */
+    public record Result(int exitCode, List<String> output, String errors) {}
+}

@@ -1,0 +1,134 @@
+package org.slugpeak.cli.tool;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.slugpeak.cli.tool.PackagedTool.Result;
+
+/** What somebody gets who pipes readings into the tool. */
+final class WatchIT {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aProgramDrivesItStepByStepThroughPipes() throws IOException, InterruptedException {
+        try (PackagedTool tool = PackagedTool.start(folder, "watch", "--from", "-", "--json")) {
+            for (int step = 0; step < 20; step++) {
+                double seconds = step / 10.0;
+                tool.send(String.format(Locale.ROOT, "%.1f,0.5%n", seconds));
+                String record = tool.lineWith("\"type\":\"reading\"");
+                assertTrue(record.contains("\"value\":0.5"), record);
+                assertTrue(record.contains("\"condition\":\"ok\""), record);
+            }
+            tool.endInput();
+            Result result = tool.finish();
+            assertEquals(0, result.exitCode(), result.errors());
+            assertTrue(result.output().get(result.output().size() - 1).contains("\"readings\":20"));
+        }
+    }
+
+    @Test
+    void aSlugTurnedPastItsPeakAndBackIsPassedReturnedAndHeld() throws IOException, InterruptedException {
+        Path csv = Files.writeString(folder.resolve("slug.csv"), SlugTravel.thereAndBack());
+        Result result = PackagedTool.run(folder, "watch", "--from", csv.toString(), "--json");
+        assertEquals(0, result.exitCode(), result.errors());
+        List<String> events = result.output().stream()
+                .map(WatchIT::type)
+                .filter(Predicate.not("reading"::equals))
+                .toList();
+        assertEquals(List.of("session", "passed", "returned", "held", "end"), events);
+    }
+
+    @Test
+    void everyReadingGivesExactlyOneReadingRecord() throws IOException, InterruptedException {
+        Result result = PackagedTool.runWithInput(
+                folder, "1\n2\n\n# a remark\nOL\n3\n", "watch", "--from", "-", "--json", "--rate", "10");
+        long readings = result.output().stream()
+                .filter(line -> type(line).equals("reading"))
+                .count();
+        assertEquals(4, readings, result.output().toString());
+        assertTrue(result.output().stream().anyMatch(line -> line.contains("\"condition\":\"over-range\"")));
+    }
+
+    @Test
+    void aLogThatIsThereIsNeverOverwritten() throws IOException, InterruptedException {
+        Path log = Files.writeString(folder.resolve("old.jsonl"), "precious");
+        Result result = PackagedTool.runWithInput(folder, "1\n", "watch", "--from", "-", "--log", log.toString());
+        assertAll(
+                () -> assertEquals(1, result.exitCode()),
+                () -> assertEquals("precious", Files.readString(log)),
+                () -> assertEquals(1, result.errors().lines().count(), result.errors()),
+                () -> assertTrue(result.errors().contains("old.jsonl"), result.errors()));
+    }
+
+    @Test
+    void replayOfALogGivesTheSameRecordsAsLive() throws IOException, InterruptedException {
+        Path csv = Files.writeString(folder.resolve("slug.csv"), SlugTravel.thereAndBack());
+        Path log = folder.resolve("session.jsonl");
+        Result live = PackagedTool.run(folder, "watch", "--from", csv.toString(), "--json", "--log", log.toString());
+        Result replayed = PackagedTool.run(folder, "replay", log.toString(), "--json");
+        assertAll(
+                () -> assertEquals(0, replayed.exitCode(), replayed.errors()),
+                () -> assertEquals(live.output(), replayed.output()),
+                () -> assertEquals(live.output(), Files.readAllLines(log)));
+    }
+
+    @Test
+    void interruptedItClosesTheLogAndLeavesWith130() throws IOException, InterruptedException {
+        Path log = folder.resolve("session.jsonl");
+        try (PackagedTool tool =
+                PackagedTool.start(folder, "watch", "--from", "-", "--json", "--log", log.toString())) {
+            tool.send("0.5\n");
+            tool.lineWith("\"type\":\"reading\"");
+            signal(tool, "INT");
+            Result result = tool.finish();
+            assertEquals(130, result.exitCode(), result.errors());
+        }
+        List<String> lines = Files.readAllLines(log);
+        assertTrue(lines.get(lines.size() - 1).contains("\"type\":\"end\""), lines.toString());
+        assertTrue(lines.get(lines.size() - 1).contains("interrupted"), lines.toString());
+    }
+
+    @Test
+    void killedItLosesNothingThatItHadShown() throws IOException, InterruptedException {
+        Path log = folder.resolve("session.jsonl");
+        try (PackagedTool tool =
+                PackagedTool.start(folder, "watch", "--from", "-", "--json", "--log", log.toString())) {
+            for (int step = 0; step < 50; step++) {
+                tool.send(step + "\n");
+                tool.lineWith("\"type\":\"reading\"");
+            }
+            signal(tool, "KILL");
+            tool.process().waitFor();
+        }
+        Result replayed = PackagedTool.run(folder, "replay", log.toString(), "--json");
+        assertEquals(0, replayed.exitCode(), replayed.errors());
+        assertEquals(
+                50,
+                replayed.output().stream()
+                        .filter(line -> type(line).equals("reading"))
+                        .count());
+    }
+
+    private static void signal(PackagedTool tool, String name) throws IOException, InterruptedException {
+        new ProcessBuilder("kill", "-" + name, Long.toString(tool.process().pid()))
+                .inheritIO()
+                .start()
+                .waitFor();
+    }
+
+    static String type(String line) {
+        int start = line.indexOf("\"type\":\"") + 8;
+        return line.substring(start, line.indexOf('"', start));
+    }
+}
