@@ -1,11 +1,18 @@
 package org.slugpeak.bridge.log;
 
-/** A line that is no record; the message goes on from "the line". Immutable. */
-final class BadLine extends Exception {
+/** A line that is no record; the problem goes on from "the line". Immutable. */
+sealed class BadLine extends Exception permits NewerVersion {
 
     private static final long serialVersionUID = 1L;
 
-    BadLine(String message) {
-        super(message, null, false, false);
+    private final String problem;
+
+    BadLine(String problem) {
+        super(problem, null, false, false);
+        this.problem = problem;
+    }
+
+    String problem() {
+        return problem;
     }
 }

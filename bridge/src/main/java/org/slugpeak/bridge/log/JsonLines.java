@@ -8,7 +8,7 @@ import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * Writes session records to a stream, one JSON object a line, in the record format. Lines
+ * Writes session records to a stream, one JSON object a line, in the format that {@link LogReader} describes. Lines
  * gather in memory until {@link #flush} or until there are many; they are never cut by a flush. One generator and one buffer
  * serve all records.
  *

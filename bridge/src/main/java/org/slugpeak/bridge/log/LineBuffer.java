@@ -3,7 +3,6 @@ package org.slugpeak.bridge.log;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.ByteBuffer;
 
 /** Whole lines on their way out; its bytes can be looked at without a copy. One thread at a time. */
 final class LineBuffer extends ByteArrayOutputStream {
@@ -14,13 +13,28 @@ final class LineBuffer extends ByteArrayOutputStream {
         super(CAPACITY);
     }
 
-    /** Everything in it; valid until the next write. */
-    ByteBuffer content() {
-        return ByteBuffer.wrap(buf, 0, count);
+    /** The bytes in it, from index 0 on; valid until the next write. */
+    byte[] bytes() {
+        return buf;
     }
 
     void drainTo(OutputStream out) throws IOException {
         out.write(buf, 0, count);
         reset();
+    }
+
+    /** Where the last line ends that is whole within the first bytes; 0 if none is. */
+    int lastLineEnd(int within) {
+        int at = within;
+        while (at > 0 && buf[at - 1] != '\n') {
+            at--;
+        }
+        return at;
+    }
+
+    /** Takes the first bytes away. */
+    void discard(int first) {
+        System.arraycopy(buf, first, buf, 0, count - first);
+        count -= first;
     }
 }

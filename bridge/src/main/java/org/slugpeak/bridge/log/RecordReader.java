@@ -77,8 +77,13 @@ final class RecordReader {
     }
 
     private static SessionRecord session(JsonObject it) throws BadLine {
+        long version = it.count(JsonFields.VERSION);
+        if (version > SessionStart.CURRENT_VERSION) {
+            throw new NewerVersion("is in record version " + version + ", and this slugpeak reads up to version "
+                    + SessionStart.CURRENT_VERSION);
+        }
         return new SessionStart(
-                (int) Math.min(it.count(JsonFields.VERSION), Integer.MAX_VALUE),
+                (int) version,
                 Instant.parse(it.text(JsonFields.STARTED_AT)),
                 it.text(JsonFields.SOURCE),
                 new Measurand(it.text(JsonFields.QUANTITY), it.text(JsonFields.UNIT)),

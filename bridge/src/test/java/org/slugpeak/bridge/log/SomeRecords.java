@@ -122,7 +122,7 @@ final class SomeRecords {
         return TEXTS.get(random.nextInt(TEXTS.size()));
     }
 
-    private <T> T oneOf(T[] values) {
+    <T> T oneOf(T[] values) {
         return values[random.nextInt(values.length)];
     }
 }

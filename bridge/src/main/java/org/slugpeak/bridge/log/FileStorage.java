@@ -1,0 +1,66 @@
+package org.slugpeak.bridge.log;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * A file. A random access file and not a channel, because a channel is closed by an interrupt of the thread that writes to it.
+ * For threads see {@link Storage}.
+ */
+final class FileStorage implements Storage {
+
+    private final RandomAccessFile file;
+
+    private FileStorage(RandomAccessFile file) {
+        this.file = file;
+    }
+
+    /** Makes a file that was not there before, and sees to it that its name survives a power cut. */
+    static FileStorage create(Path path) throws IOException {
+        Files.createFile(path);
+        forceFolder(path);
+        return new FileStorage(new RandomAccessFile(path.toFile(), "rw"));
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int count) throws IOException {
+        file.write(bytes, from, count);
+    }
+
+    @Override
+    public long length() throws IOException {
+        return file.length();
+    }
+
+    @Override
+    public void truncate(long length) throws IOException {
+        file.setLength(length);
+        file.seek(length);
+    }
+
+    @Override
+    public void force() throws IOException {
+        file.getFD().sync();
+    }
+
+    @Override
+    public void close() throws IOException {
+        file.close();
+    }
+
+    private static void forceFolder(Path path) {
+        Path folder = path.toAbsolutePath().getParent();
+        if (folder == null) {
+            return;
+        }
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            // Not every system lets a folder be opened or forced; those that do not, keep names safe by themselves.
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package org.slugpeak.bridge.log;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
+
+/**
+ * Plays a session log again: delivers what the source and the user did then (readings, changes of the link, marks, the
+ * beginning of each adjuster), in the same order. What was concluded from it then is left out, so that an
+ * {@link org.slugpeak.core.session.Analysis} with the settings of {@link #start} concludes it again, bit for bit. A line that
+ * is no record, and a torn last line, are told as garbled.
+ *
+ * <p>One thread at a time.
+ */
+public final class LogSource implements ReadingSource {
+
+    private static final int RECORDS_A_PASS = 1024;
+
+    private final String name;
+    private final LogReader reader;
+    private Optional<SourceListener> listener = Optional.empty();
+    private Optional<LogEnding> ending = Optional.empty();
+
+    private LogSource(Path file) throws BadLog {
+        this.name = file.toString();
+        this.reader = LogReader.open(file, this::badLine);
+    }
+
+    /**
+     * Opens a log.
+     *
+     * @param file a session log
+     * @return the source, at its first record
+     * @throws BadLog if it cannot be opened, is no session log, or is one of a later version
+     */
+    public static LogSource open(Path file) throws BadLog {
+        return new LogSource(file);
+    }
+
+    /**
+     * What was recorded, with which settings.
+     *
+     * @return the first record
+     */
+    public SessionStart start() {
+        return reader.start();
+    }
+
+    /**
+     * How the log ends.
+     *
+     * @return empty before {@link #poll} has come to the end
+     */
+    public Optional<LogEnding> ending() {
+        return ending;
+    }
+
+    @Override
+    public Measurand measurand() {
+        return start().measurand();
+    }
+
+    @Override
+    public String description() {
+        return name + ", recorded " + start().startedAt() + " from " + start().source();
+    }
+
+    @Override
+    public Progress poll(long waitNanos, SourceListener hears) throws BadLog {
+        if (ending.isPresent()) {
+            return Progress.ENDED;
+        }
+        listener = Optional.of(hears);
+        for (int i = 0; i < RECORDS_A_PASS; i++) {
+            Optional<SessionRecord> record = reader.next();
+            if (record.isEmpty()) {
+                end(hears);
+                return Progress.ENDED;
+            }
+            play(record.get(), hears);
+        }
+        return Progress.MORE;
+    }
+
+    @Override
+    public void close() {
+        reader.close();
+    }
+
+    private void badLine(long line, String problem) {
+        listener.ifPresent(hears -> hears.garbled("line " + line, problem));
+    }
+
+    private void end(SourceListener hears) {
+        LogEnding found = reader.ending();
+        ending = Optional.of(found);
+        if (found instanceof LogEnding.Truncated truncated && !truncated.text().isEmpty()) {
+            hears.garbled("line " + truncated.line(), "is cut off; everything before it was read");
+        }
+    }
+
+    private void play(SessionRecord record, SourceListener hears) {
+        if (record instanceof ReadingTaken taken) {
+            hears.reading(taken.reading());
+        } else if (record instanceof Link link) {
+            hears.link(link.tNanos(), link.state(), link.detail());
+        } else if (record instanceof Mark mark) {
+            hears.mark(mark.text());
+        } else if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
+            hears.nextAdjuster(adjuster.name());
+        }
+    }
+}
