@@ -1,5 +1,6 @@
 package org.slugpeak.core.peak;
 
+import java.time.Duration;
 import org.slugpeak.core.reading.Condition;
 
 /**
@@ -10,27 +11,32 @@ import org.slugpeak.core.reading.Condition;
  */
 public final class PeakFinder {
 
-    private static final double PASS_DROP = Math.pow(10, -0.2 / 20);
-    private static final double BACK_WITHIN = Math.pow(10, -0.05 / 20);
-    private static final double SMOOTHING_NANOS = 1e8;
+    /** A reading that is larger is taken as this: sums of them stay finite. */
+    private static final double LARGEST = 1e290;
+    /** The sign is known when the level stands out of the noise by so many sigma. */
+    private static final double SIGN_SHOWS = 6;
 
-    private final long dwellNanos;
+    private static final int SIGN_BLOCKS = 4;
+
     private final PeakListener listener;
+    private final Orientation orientation;
+    private final Front front = new Front();
+    private final Seeker seeker;
 
-    private boolean started;
-    private long lastNanos;
-    private double smoothed = Double.NaN;
-    private double best = Double.NaN;
-    private long bestAtNanos;
-    private double lowest = Double.NaN;
-    private boolean past;
-    private boolean back;
-    private long backSinceNanos;
-    private boolean done;
+    private boolean begun;
+    private boolean saidNegative;
 
     private PeakFinder(PeakSettings settings, PeakListener listener) {
-        this.dwellNanos = settings.dwell().toNanos();
         this.listener = listener;
+        this.orientation = new Orientation(settings.seek());
+        long dwellNanos = nanos(settings.dwell());
+        this.seeker = settings.seek() == Seek.ZERO
+                ? new ZeroHunt(front, dwellNanos, listener)
+                : new Hunt(front, orientation, dwellNanos, listener);
+    }
+
+    private static long nanos(Duration dwell) {
+        return dwell.compareTo(Duration.ofNanos(Long.MAX_VALUE)) >= 0 ? Long.MAX_VALUE : dwell.toNanos();
     }
 
     /**
@@ -52,40 +58,35 @@ public final class PeakFinder {
      * @param condition how far it can be believed
      */
     public void accept(long tNanos, double value, Condition condition) {
-        if (!condition.isTrusted()) {
+        if (!condition.isTrusted() || !Double.isFinite(value)) {
             return;
         }
-        if (!started) {
-            started = true;
-            smoothed = value;
-        } else {
-            double gain = 1 - Math.exp(-Math.max(0, tNanos - lastNanos) / SMOOTHING_NANOS);
-            smoothed += gain * (value - smoothed);
+        double reading = Math.max(-LARGEST, Math.min(value, LARGEST));
+        if (orientation.seek() == Seek.ZERO) {
+            front.accept(tNanos, reading, seeker);
+            return;
         }
-        lastNanos = tNanos;
-        double level = Math.abs(smoothed);
-        lowest = Double.isNaN(lowest) ? level : Math.min(lowest, level);
-        if (Double.isNaN(best) || level > Math.abs(best)) {
-            best = smoothed;
-            bestAtNanos = tNanos;
+        if (!begun && reading != 0) {
+            begun = true;
+            orientation.polarity(Math.signum(reading));
         }
-        judge(tNanos, level, Math.abs(best));
+        front.accept(tNanos, orientation.upwards(reading), seeker);
+        watchSign(tNanos, reading);
     }
 
-    private void judge(long tNanos, double level, double top) {
-        if (!past && lowest < PASS_DROP * top && level < PASS_DROP * top && bestAtNanos > 0) {
-            past = true;
-            back = false;
-            done = false;
-            listener.passed(tNanos, best, bestAtNanos, belowBestDb());
-        } else if (past && !back && level >= BACK_WITHIN * top) {
-            back = true;
-            past = false;
-            backSinceNanos = tNanos;
-            listener.returned(tNanos, smoothed, belowBestDb());
-        } else if (back && !done && tNanos - backSinceNanos >= dwellNanos) {
-            done = true;
-            listener.held(tNanos, smoothed, belowBestDb());
+    private void watchSign(long tNanos, double reading) {
+        if (!front.pyramid.has(0, SIGN_BLOCKS)) {
+            return;
+        }
+        double magnitude = orientation.magnitude(front.pyramid.mean(1));
+        double shows = SIGN_SHOWS * front.noise.sigma(1, magnitude);
+        if (magnitude < -shows && -magnitude > Math.abs(seeker.best())) {
+            orientation.polarity(orientation.negative() ? 1 : -1);
+            front.gap(seeker);
+            seeker.restart();
+        } else if (!saidNegative && orientation.negative() && magnitude > shows) {
+            saidNegative = true;
+            listener.hint(tNanos, Hint.NEGATIVE_GOING, reading);
         }
     }
 
@@ -93,35 +94,31 @@ public final class PeakFinder {
      * Says that the stream was interrupted: what comes next need not follow on what came before. The best is kept.
      */
     public void gap() {
-        started = false;
+        front.gap(seeker);
     }
 
     /** Forgets the best and everything else about the present adjuster; what is known of the noise is kept. */
     public void restart() {
-        started = false;
-        best = Double.NaN;
-        lowest = Double.NaN;
-        past = false;
-        back = false;
-        done = false;
+        front.gap(seeker);
+        seeker.restart();
     }
 
     /**
      * The best so far, with the sign that was read.
      *
-     * @return in the unit of the readings; NaN until there is one
+     * @return in the unit of the readings; NaN until there is one; 0 for a zero that was crossed
      */
     public double best() {
-        return best;
+        return seeker.best();
     }
 
     /**
      * How well the best is known.
      *
-     * @return one sigma, in the unit of the readings; NaN until there is a best
+     * @return one sigma, in the unit of the readings, not negative; NaN until there is a best
      */
     public double bestSigma() {
-        return Double.NaN;
+        return seeker.bestSigma();
     }
 
     /**
@@ -130,7 +127,7 @@ public final class PeakFinder {
      * @return nanoseconds on the axis of the readings; meaningless until there is a best
      */
     public long bestAtNanos() {
-        return bestAtNanos;
+        return seeker.bestAtNanos();
     }
 
     /**
@@ -139,7 +136,7 @@ public final class PeakFinder {
      * @return in the unit of the readings; NaN before the first trusted reading
      */
     public double smoothed() {
-        return smoothed;
+        return seeker.smoothed();
     }
 
     /**
@@ -148,7 +145,8 @@ public final class PeakFinder {
      * @return 1 at the best, less below it (more above it for a dip); NaN while there is no best, and for a zero
      */
     public double ofBest() {
-        return smoothed / best;
+        double ratio = seeker.smoothed() / seeker.best();
+        return Double.isFinite(ratio) ? ratio : Double.NaN;
     }
 
     /**
@@ -157,7 +155,7 @@ public final class PeakFinder {
      * @return dB, not negative; NaN while there is no best, and for a zero
      */
     public double belowBestDb() {
-        return Math.max(0, -20 * Math.log10(Math.abs(smoothed / best)));
+        return seeker.belowBestDb();
     }
 
     /**
@@ -166,6 +164,7 @@ public final class PeakFinder {
      * @return never null; steady until something else is seen
      */
     public Trend trend() {
-        return Trend.STEADY;
+        int trend = seeker.trend();
+        return trend > 0 ? Trend.RISING : trend < 0 ? Trend.FALLING : Trend.STEADY;
     }
 }

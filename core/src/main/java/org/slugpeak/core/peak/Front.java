@@ -1,0 +1,119 @@
+package org.slugpeak.core.peak;
+
+/**
+ * Conditions readings for a {@link Seeker}: spikes out, blocks of about 20 ms, means of every length, noise. Everything
+ * lives in arrays made once.
+ */
+final class Front {
+
+    /** A pause in the readings longer than this and than five intervals is an interruption. */
+    private static final double LONGEST_PAUSE_SECONDS = 1;
+
+    private static final double LONGEST_PAUSE_INTERVALS = 5;
+    /** No adjuster moves a reading by this ratio (3 dB) within {@link #SUDDEN_SECONDS}. */
+    private static final double JUMP = 1.41;
+
+    private static final double SUDDEN_SECONDS = 0.1;
+    /** A range change multiplies by a power of ten; within this ratio of one it is taken for such. */
+    private static final double NEAR_DECADE = 1.12;
+
+    final Pyramid pyramid = new Pyramid();
+    final Noise noise = new Noise();
+    final Pace pace = new Pace();
+    private final Despiker despiker = new Despiker();
+
+    private boolean begun;
+    private long lastNanos;
+    private double lastGood;
+    private long lastGoodNanos;
+    private int inBlock;
+    private double sum;
+
+    /** Takes one reading; one that is not later than the last counts as simultaneous with it. */
+    void accept(long tNanos, double value, Seeker seeker) {
+        if (begun) {
+            measurePause(tNanos, seeker);
+        } else {
+            begun = true;
+            lastNanos = tNanos;
+        }
+        long now = Math.max(tNanos, lastNanos);
+        lastNanos = now;
+        switch (despiker.offer(now, value, pace.intervalSeconds())) {
+            case GOOD -> take(now, value, seeker);
+            case WAIT -> {}
+            case STEP -> takeStep(now, seeker);
+        }
+    }
+
+    private void measurePause(long tNanos, Seeker seeker) {
+        double seconds = tNanos <= lastNanos ? 0 : seconds(lastNanos, tNanos);
+        if (seconds > Math.max(LONGEST_PAUSE_SECONDS, LONGEST_PAUSE_INTERVALS * pace.intervalSeconds())
+                && pace.intervalSeconds() > 0) {
+            gap(seeker);
+            return;
+        }
+        int before = pace.blockSize();
+        if (pace.add(seconds)) {
+            noise.rescale(Math.sqrt((double) before / pace.blockSize()));
+            clearBlocks(seeker);
+        }
+    }
+
+    private void takeStep(long now, Seeker seeker) {
+        double after = despiker.value(despiker.held() - 1);
+        if (isJump(after, seconds(lastGoodNanos, despiker.tNanos(0)))) {
+            double before = lastGood;
+            clearBlocks(seeker);
+            noise.unsettle();
+            seeker.jump(now, before);
+        }
+        for (int i = 0; i < despiker.held(); i++) {
+            take(despiker.tNanos(i), despiker.value(i), seeker);
+        }
+        despiker.release();
+    }
+
+    private boolean isJump(double after, double seconds) {
+        double small = Math.min(Math.abs(after), Math.abs(lastGood));
+        double large = Math.max(Math.abs(after), Math.abs(lastGood));
+        if (seconds <= SUDDEN_SECONDS) {
+            return large > JUMP * small || (after > 0) != (lastGood > 0);
+        }
+        double ratio = large / small;
+        double decade = Math.pow(10, Math.rint(Math.log10(ratio)));
+        return decade > 1 && Math.max(ratio, decade) <= NEAR_DECADE * Math.min(ratio, decade);
+    }
+
+    private void take(long tNanos, double value, Seeker seeker) {
+        lastGood = value;
+        lastGoodNanos = tNanos;
+        sum += value;
+        inBlock++;
+        if (inBlock >= pace.blockSize()) {
+            pyramid.add(tNanos, sum / inBlock);
+            noise.add(pyramid, pace.blockSeconds());
+            inBlock = 0;
+            sum = 0;
+            seeker.block(tNanos);
+        }
+    }
+
+    /** What comes next need not follow on what came before. */
+    void gap(Seeker seeker) {
+        despiker.gap();
+        begun = false;
+        clearBlocks(seeker);
+    }
+
+    private void clearBlocks(Seeker seeker) {
+        pyramid.clear();
+        inBlock = 0;
+        sum = 0;
+        seeker.gap();
+    }
+
+    private static double seconds(long from, long to) {
+        return ((double) to - (double) from) / 1e9;
+    }
+}

@@ -1,0 +1,340 @@
+package org.slugpeak.core.peak;
+
+/**
+ * Hunts the highest level. A dip is hunted as the peak of the negated magnitude.
+ *
+ * <pre>
+ *               fall before any rise: hint wrong-way
+ *                    +------+
+ *                    v      |
+ *   start -----> SEARCHING -+---- fall after a rise: passed ----> PAST
+ *                    ^                                            |  ^
+ *                    |   rises well beyond the old best           |  | fall: passed again
+ *                    +--------------------------------------------+  | (the best aged, if it
+ *                    |                                            |  |  was out of reach)
+ *                    |                    back at best: returned  v  |
+ *                    +------------------------------------------ BACK
+ *                    |                                            |  ^ fall: passed -> PAST
+ *                    |                    dwelt there: held       v  |
+ *                    +------------------------------------------ HELD
+ * </pre>
+ */
+final class Hunt implements Seeker {
+
+    private enum State {
+        SEARCHING,
+        PAST,
+        BACK,
+        HELD
+    }
+
+    /** A fall that is smaller is not worth turning back for. */
+    private static final double LEAST_FALL = Decibels.part(0.05);
+    /** After the return, so small a loss is good enough. */
+    private static final double GOOD_ENOUGH = Decibels.part(0.2);
+    /** What may be missing after the dwell, beyond what noise explains. */
+    private static final double HELD_WITHIN = Decibels.part(0.15);
+    /** A hand needs this long to stop. */
+    private static final double REACTION_SECONDS = 0.3;
+    /** A return has to make good this part of what was lost. */
+    private static final double RECOVERED = 0.5;
+    /** Levels are the same within so many sigma of their difference. */
+    private static final double SAME = 2;
+
+    private static final double SURELY_SAME = 3;
+    /** The pass is taken back when the level rises beyond its best by this. */
+    private static final double BEYOND = Decibels.part(0.3);
+
+    private final Front front;
+    private final PeakListener listener;
+    private final Orientation orientation;
+    private final long dwellNanos;
+
+    private final Smoother level = new Smoother();
+    private final Slope slope = new Slope();
+    private final TurnTest test = new TurnTest();
+    private final Best best = new Best();
+    private final Best local = new Best();
+    private final Travel travel;
+    private final Jump jump = new Jump();
+
+    private State state = State.SEARCHING;
+    private double bestAtPass;
+    private double sigmaAtPass;
+    private double deepest;
+    private double bottom = Double.NaN;
+    private long backSinceNanos;
+    private boolean dwellBegins;
+    private double firstTop = Double.NaN;
+    private double firstDip = Double.NaN;
+    private double lowerTop = Double.NaN;
+
+    Hunt(Front front, Orientation orientation, long dwellNanos, PeakListener listener) {
+        this.front = front;
+        this.orientation = orientation;
+        this.dwellNanos = dwellNanos;
+        this.listener = listener;
+        this.travel = new Travel(listener, orientation);
+        restart();
+    }
+
+    @Override
+    public void block(long tNanos) {
+        double blockSeconds = front.pace.blockSeconds();
+        level.look(front.pyramid, front.noise, blockSeconds);
+        slope.look(front.pyramid, front.noise, blockSeconds);
+        if (front.noise.seen() < 1) {
+            return;
+        }
+        keepBest(tNanos);
+        bottom = Double.isNaN(bottom) ? level.value() : Math.min(bottom, level.value());
+        turned(tNanos, test.look(front.pyramid, front.noise));
+        switch (state) {
+            case SEARCHING -> {
+                travel.look(tNanos, test, slope, front);
+                travel.lookAway(tNanos, test, level.value(), belowBestDb());
+            }
+            case PAST -> {
+                travel.lookAway(tNanos, test, level.value(), belowBestDb());
+                watchReturn(tNanos);
+            }
+            case BACK -> watchDwell(tNanos);
+            case HELD -> watchBeyond(tNanos);
+        }
+    }
+
+    private void keepBest(long tNanos) {
+        if (jump.pending()) {
+            if (!jump.settled(tNanos)) {
+                return;
+            }
+            settleJump(tNanos);
+        }
+        best.offer(level);
+        local.offer(level);
+    }
+
+    private void settleJump(long tNanos) {
+        boolean lowered = jump.lowered(level.value());
+        jump.clear();
+        if (lowered && best.known()) {
+            double amount = Decibels.apart(level.value(), best.value());
+            best.forget();
+            state = State.SEARCHING;
+            test.least(LEAST_FALL);
+            listener.hint(tNanos, Hint.BEST_AGED, amount);
+        } else if (state != State.SEARCHING && level.value() > bestAtPass + beyondMargin()) {
+            state = State.SEARCHING;
+            test.least(LEAST_FALL);
+        }
+    }
+
+    private void turned(long tNanos, TurnTest.Turn turn) {
+        switch (turn) {
+            case NONE -> {}
+            case BEGAN_UP -> test.restart(front.pace.blockSeconds());
+            case BEGAN_DOWN -> {
+                test.restart(front.pace.blockSeconds());
+                travel.wrongWay(tNanos, level.value(), belowBestDb());
+            }
+            case UP -> {
+                test.restart(front.pace.blockSeconds());
+                local.forget();
+                local.offer(level);
+            }
+            case DOWN -> {
+                test.restart(front.pace.blockSeconds());
+                fallen(tNanos);
+                bottom = level.value();
+            }
+        }
+    }
+
+    private void fallen(long tNanos) {
+        if (state == State.SEARCHING) {
+            pass(tNanos);
+            return;
+        }
+        double missing = best.value() - local.value();
+        double explained = SURELY_SAME * Math.hypot(best.sigma(), local.sigma()) + LEAST_FALL * size(best.value());
+        if (missing <= explained) {
+            pass(tNanos);
+        } else {
+            lowerTop(tNanos, missing);
+        }
+    }
+
+    /** A maximum below the best: the best is out of reach by now, or it is another maximum, or the hand dithers. */
+    private void lowerTop(long tNanos, double missing) {
+        double missingDb = Decibels.apart(local.value(), best.value());
+        boolean cameBack = local.value() - bottom >= Tops.CAME_BACK * (best.value() - bottom);
+        boolean again = Decibels.apart(local.value(), lowerTop) <= Tops.SAME_TOP_DB;
+        if (again || (cameBack && missingDb <= Tops.AGES_BY_DB) || state != State.PAST) {
+            best.copy(local);
+            listener.hint(tNanos, Hint.BEST_AGED, missingDb);
+            pass(tNanos);
+        } else if (Decibels.apart(bottom, local.value()) >= Tops.LEAST_DIP_DB && missing > 0) {
+            lowerTop = local.value();
+            twoPeaks(tNanos, best.value(), local.value(), bottom);
+        }
+    }
+
+    private void pass(long tNanos) {
+        state = State.PAST;
+        bestAtPass = best.value();
+        sigmaAtPass = best.sigma();
+        deepest = best.value() - level.value();
+        test.least(LEAST_FALL);
+        travel.passed(tNanos, level.value());
+        listener.passed(tNanos, orientation.asRead(best.value()), best.atNanos(), belowBestDb());
+        if (!Double.isNaN(firstTop)) {
+            twoPeaks(tNanos, firstTop, best.value(), firstDip);
+            firstTop = Double.NaN;
+        }
+    }
+
+    private void twoPeaks(long tNanos, double first, double second, double dip) {
+        double dipDb = Decibels.apart(dip, Math.min(first, second));
+        listener.twoPeaks(tNanos, orientation.asRead(first), orientation.asRead(second), dipDb);
+    }
+
+    private void watchReturn(long tNanos) {
+        double loss = best.value() - level.value();
+        deepest = Math.max(deepest, loss);
+        if (watchBeyond(tNanos)) {
+            return;
+        }
+        boolean rising = slope.perSecond() > 0 || test.direction() > 0;
+        boolean near = loss <= SAME * Math.hypot(level.sigma(), best.sigma());
+        double lead = REACTION_SECONDS + front.pace.intervalSeconds() / 2;
+        boolean soon = slope.secondsToTop(best.value()) <= lead;
+        if (rising && loss <= (1 - RECOVERED) * deepest && (near || soon)) {
+            returned(tNanos);
+        }
+    }
+
+    private void returned(long tNanos) {
+        state = State.BACK;
+        backSinceNanos = tNanos;
+        if (test.direction() < 0) {
+            test.assumeUp(front.pace.blockSeconds());
+            local.forget();
+            local.offer(level);
+        }
+        test.least(GOOD_ENOUGH);
+        listener.returned(tNanos, smoothed(), belowBestDb());
+    }
+
+    private void watchDwell(long tNanos) {
+        if (watchBeyond(tNanos)) {
+            return;
+        }
+        if (dwellBegins) {
+            dwellBegins = false;
+            backSinceNanos = tNanos;
+        }
+        // Two longs may lie further apart than a long can say.
+        if ((double) tNanos - (double) backSinceNanos < dwellNanos || slope.perSecond() != 0) {
+            return;
+        }
+        double loss = best.value() - level.value();
+        double explained = SURELY_SAME * Math.hypot(level.sigma(), best.sigma());
+        if (loss <= HELD_WITHIN * size(best.value()) + explained) {
+            state = State.HELD;
+            listener.held(tNanos, smoothed(), belowBestDb());
+        } else {
+            state = State.PAST;
+            deepest = loss;
+            test.least(LEAST_FALL);
+        }
+    }
+
+    /** Whether the level has risen so far beyond the best of the pass that it was no maximum at all. */
+    private boolean watchBeyond(long tNanos) {
+        if (jump.pending() || best.value() <= bestAtPass + beyondMargin()) {
+            return false;
+        }
+        boolean deep = Decibels.apart(bottom, bestAtPass) >= Tops.SEPARATE_DB;
+        if (deep) {
+            firstTop = bestAtPass;
+            firstDip = bottom;
+        } else if (state != State.HELD) {
+            listener.noPeak(tNanos, NoPeakReason.REVERSED);
+        }
+        state = State.SEARCHING;
+        test.least(LEAST_FALL);
+        if (test.direction() < 0) {
+            test.assumeUp(front.pace.blockSeconds());
+        }
+        return true;
+    }
+
+    private double beyondMargin() {
+        return BEYOND * size(bestAtPass) + 2 * SURELY_SAME * sigmaAtPass;
+    }
+
+    private static double size(double value) {
+        return Math.abs(value);
+    }
+
+    @Override
+    public void gap() {
+        slope.clear();
+        dwellBegins = true;
+        test.restart(front.pace.blockSeconds());
+    }
+
+    @Override
+    public void jump(long tNanos, double before) {
+        jump.begin(tNanos, before);
+    }
+
+    @Override
+    public void restart() {
+        state = State.SEARCHING;
+        level.clear();
+        slope.clear();
+        best.forget();
+        local.forget();
+        jump.clear();
+        travel.restart();
+        bottom = Double.NaN;
+        firstTop = Double.NaN;
+        lowerTop = Double.NaN;
+        test.least(LEAST_FALL);
+        test.forget(front.pace.blockSeconds());
+    }
+
+    @Override
+    public double smoothed() {
+        return orientation.asRead(level.value());
+    }
+
+    @Override
+    public double best() {
+        return orientation.asRead(best.value());
+    }
+
+    @Override
+    public double bestSigma() {
+        return best.sigma();
+    }
+
+    @Override
+    public long bestAtNanos() {
+        return best.atNanos();
+    }
+
+    @Override
+    public double belowBestDb() {
+        if (!best.known()) {
+            return Double.NaN;
+        }
+        return level.value() >= best.value() ? 0 : Decibels.apart(level.value(), best.value());
+    }
+
+    @Override
+    public int trend() {
+        return orientation.ofMagnitude(slope.perSecond());
+    }
+}

@@ -1,0 +1,56 @@
+package org.slugpeak.core.peak;
+
+/** How fast the level moves: the difference of the two newest adjacent means, over the shortest window that shows it. */
+final class Slope {
+
+    /** A movement shows when it exceeds this many sigma of the difference. */
+    private static final double SHOWS = 3.5;
+
+    private static final double SLOW_NOISE = 2;
+    private static final double LONGEST_SECONDS = 1.5;
+    private static final int ALWAYS = 2;
+
+    private double perSecond;
+    private double middle;
+    private double agoSeconds;
+
+    void look(Pyramid pyramid, Noise noise, double blockSeconds) {
+        perSecond = 0;
+        for (int level = 0; level < Pyramid.LEVELS && pyramid.has(level, 2); level++) {
+            double seconds = blockSeconds * Pyramid.length(level);
+            if (level >= ALWAYS && seconds > LONGEST_SECONDS) {
+                return;
+            }
+            double newer = pyramid.mean(level);
+            double older = pyramid.mean(level, Pyramid.length(level));
+            double noiseOfBoth = SHOWS * Math.sqrt(2) * noise.white(level, newer);
+            if (Math.abs(newer - older) > noiseOfBoth + noise.step() + SLOW_NOISE * noise.excess(level)) {
+                perSecond = seconds > 0 ? (newer - older) / seconds : 0;
+                middle = 0.5 * newer + 0.5 * older;
+                agoSeconds = seconds;
+                return;
+            }
+        }
+    }
+
+    /** Signed speed at the time {@link #agoSeconds}; 0 where nothing shows. */
+    double perSecond() {
+        return perSecond;
+    }
+
+    /**
+     * When a top of known height will be reached if the hand goes on at its speed. Near its top every resonance is a
+     * parabola of the angle: what is missing goes as the square of the time left, so the time left is twice what is missing
+     * over the speed at which it shrinks.
+     */
+    double secondsToTop(double top) {
+        if (perSecond <= 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return 2 * (top - middle) / perSecond - agoSeconds;
+    }
+
+    void clear() {
+        perSecond = 0;
+    }
+}

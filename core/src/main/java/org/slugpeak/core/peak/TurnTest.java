@@ -1,0 +1,172 @@
+package org.slugpeak.core.peak;
+
+import java.util.Arrays;
+
+/**
+ * Decides when the level has turned: a sequential test of "it has not fallen" against "it has fallen", at all averaging
+ * times at once. For windows of every length it compares the newest mean with the highest one since the last turn; the
+ * shortest window whose fall exceeds its noise decides. So the averaging time is chosen by noise, rate and speed of
+ * turning by itself: a fast fall shows in a short window first, a slow one only in a long window.
+ *
+ * <p>The threshold for a window of length T is set so that on steady readings with normal noise a false turn comes less
+ * than once in {@value #HOURS_PER_FALSE_TURN} hours of readings, each of the window lengths taking its share: the number of
+ * chances grows as 1/T, so the single test gets the tail probability p = T / ({@value #HOURS_PER_FALSE_TURN} h x number of
+ * lengths). The difference of two means has sqrt(2) sigma; the highest of N means is too high by itself, about as
+ * sqrt(2 ln N) sigma, which is followed by {@value #PER_DOUBLING} sigma for each doubling of N.
+ *
+ * <p>Source: Page, Continuous inspection schemes, Biometrika 41 (1954) 100, for the comparison with the extreme reached so
+ * far; Wald, Sequential Analysis, 1947, for fixing the error rate of an open-ended test in advance.
+ */
+final class TurnTest {
+
+    /** What the newest block showed. */
+    enum Turn {
+        /** Nothing new. */
+        NONE,
+        /** The first movement seen is upwards. */
+        BEGAN_UP,
+        /** The first movement seen is downwards. */
+        BEGAN_DOWN,
+        /** A minimum has been passed. */
+        UP,
+        /** A maximum has been passed. */
+        DOWN
+    }
+
+    private static final double HOURS_PER_FALSE_TURN = 200;
+    private static final double PER_DOUBLING = 0.2;
+    /** Sigma of the difference of two means of equal length, in sigma of one. */
+    private static final double EQUAL = Math.sqrt(2);
+    /** The same where the earlier one is twice as long: sqrt(1 + 1/2). */
+    private static final double TWICE = Math.sqrt(1.5);
+    /** Of slow noise, which is bounded (a beat) rather than normal. */
+    private static final double SLOW_NOISE = 3;
+    /** Longest averaging; turning slower than this shows is indistinguishable from drift. */
+    private static final double LONGEST_SECONDS = 6;
+    /** These many levels are used however slow the meter is. */
+    private static final int ALWAYS = 3;
+
+    private final double[] high = new double[Pyramid.LEVELS];
+    private final double[] low = new double[Pyramid.LEVELS];
+    private final long[] roseAt = new long[Pyramid.LEVELS];
+    private final double[] quantile = new double[Pyramid.LEVELS];
+    private int levels = 1;
+    private long age;
+    private int direction;
+    private double least;
+
+    /**
+     * Begins a new stretch: what came before is neither high nor low.
+     *
+     * @param blockSeconds time from block to block
+     */
+    void restart(double blockSeconds) {
+        age = 0;
+        levels = 0;
+        Arrays.fill(roseAt, 0);
+        for (int level = 0; level < Pyramid.LEVELS; level++) {
+            double seconds = blockSeconds * Pyramid.length(level);
+            if (level < ALWAYS || seconds <= LONGEST_SECONDS) {
+                levels = level + 1;
+            }
+            quantile[level] = quantile(Math.max(seconds, 1e-3));
+        }
+    }
+
+    /** Forgets the direction too. */
+    void forget(double blockSeconds) {
+        direction = 0;
+        restart(blockSeconds);
+    }
+
+    /** Takes it for known that the level goes up from here. */
+    void assumeUp(double blockSeconds) {
+        direction = 1;
+        restart(blockSeconds);
+    }
+
+    /** Falls and rises smaller than this part of the level are none. */
+    void least(double part) {
+        least = part;
+    }
+
+    /** Looks at the newest block. */
+    Turn look(Pyramid pyramid, Noise noise) {
+        age++;
+        for (int level = 0; level < levels && age >= Pyramid.length(level); level++) {
+            double mean = pyramid.mean(level);
+            if (age == Pyramid.length(level)) {
+                high[level] = mean;
+                low[level] = mean;
+            }
+            Turn turn = look(level, mean, noise);
+            if (turn != Turn.NONE) {
+                return turn;
+            }
+        }
+        return Turn.NONE;
+    }
+
+    private Turn look(int level, double mean, Noise noise) {
+        if (mean > high[level]) {
+            if (mean > high[level] + noise.white(level, mean)) {
+                roseAt[level] = age;
+            }
+            high[level] = mean;
+        }
+        low[level] = Math.min(low[level], mean);
+        if (direction >= 0 && fallen(level, mean, noise)) {
+            Turn turn = direction == 0 ? Turn.BEGAN_DOWN : Turn.DOWN;
+            direction = -1;
+            return turn;
+        }
+        if (direction <= 0 && beyond(level, mean - low[level], EQUAL, mean, noise)) {
+            Turn turn = direction == 0 ? Turn.BEGAN_UP : Turn.UP;
+            direction = 1;
+            return turn;
+        }
+        return Turn.NONE;
+    }
+
+    private boolean fallen(int level, double mean, Noise noise) {
+        if (beyond(level, high[level] - mean, EQUAL, mean, noise)) {
+            return true;
+        }
+        boolean longerKnown = level + 1 < levels && age > Pyramid.length(level + 1);
+        return longerKnown && beyond(level, high[level + 1] - mean, TWICE, mean, noise);
+    }
+
+    private boolean beyond(int level, double change, double sigmas, double mean, Noise noise) {
+        return change > least * Math.abs(mean)
+                && noise.seen() > ALWAYS
+                && change > threshold(level, sigmas, mean, noise);
+    }
+
+    private double threshold(int level, double sigmas, double mean, Noise noise) {
+        long windows = Math.max(1, (age - roseAt[level]) >> level);
+        int doublings = Long.SIZE - 1 - Long.numberOfLeadingZeros(windows);
+        double factor = sigmas * quantile[level] + PER_DOUBLING * doublings;
+        return factor * noise.margin() * noise.white(level, mean) + noise.step() + SLOW_NOISE * noise.excess(level);
+    }
+
+    /** 1 upwards, -1 downwards, 0 not known. */
+    int direction() {
+        return direction;
+    }
+
+    /** Blocks since the level last rose beyond what it was. */
+    long blocksSinceRise() {
+        long latest = 0;
+        for (int level = 0; level < levels; level++) {
+            latest = Math.max(latest, roseAt[level]);
+        }
+        return age - latest;
+    }
+
+    /** Normal quantile of a small tail probability, asymptotic (Abramowitz and Stegun 26.2.12), right to one percent. */
+    private static double quantile(double windowSeconds) {
+        double tail = Math.min(1e-3, windowSeconds / (HOURS_PER_FALSE_TURN * 3600 * Pyramid.LEVELS));
+        double twice = -2 * Math.log(tail);
+        return Math.sqrt(twice - Math.log(2 * Math.PI * twice));
+    }
+}
