@@ -99,6 +99,17 @@ final class Front {
         }
     }
 
+    /** The level of the longest window that is filled and not longer than this. */
+    int level(double seconds) {
+        int level = 0;
+        while (level + 1 < Pyramid.LEVELS
+                && pyramid.has(level + 1, 1)
+                && pace.blockSeconds() * Pyramid.length(level + 1) <= seconds) {
+            level++;
+        }
+        return level;
+    }
+
     /** What comes next need not follow on what came before. */
     void gap(Seeker seeker) {
         despiker.gap();

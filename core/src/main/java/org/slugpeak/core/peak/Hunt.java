@@ -30,6 +30,14 @@ final class Hunt implements Seeker {
 
     /** A fall that is smaller is not worth turning back for. */
     private static final double LEAST_FALL = Decibels.part(0.05);
+    /** Before slow noise can be known, nothing within its usual limits counts as a movement. */
+    private static final double LEAST_AT_FIRST = Decibels.part(0.25);
+
+    private static final double FIRST_SECONDS = 3;
+    /** So near the best is at it; more so for each time that the best had to be lowered. */
+    private static final double NEAR = Decibels.part(0.03);
+    /** Where nothing moves any more although the hand turns, it is at the top; only a lowered top is missed by so much. */
+    private static final double STALLED_WITHIN = Decibels.part(0.1);
     /** After the return, so small a loss is good enough. */
     private static final double GOOD_ENOUGH = Decibels.part(0.2);
     /** What may be missing after the dwell, beyond what noise explains. */
@@ -62,6 +70,8 @@ final class Hunt implements Seeker {
     private double bestAtPass;
     private double sigmaAtPass;
     private double deepest;
+    private int aged;
+    private long blocks;
     private double bottom = Double.NaN;
     private long backSinceNanos;
     private boolean dwellBegins;
@@ -85,6 +95,9 @@ final class Hunt implements Seeker {
         slope.look(front.pyramid, front.noise, blockSeconds);
         if (front.noise.seen() < 1) {
             return;
+        }
+        if (state == State.SEARCHING && ++blocks * blockSeconds >= FIRST_SECONDS) {
+            test.least(LEAST_FALL);
         }
         keepBest(tNanos);
         bottom = Double.isNaN(bottom) ? level.value() : Math.min(bottom, level.value());
@@ -158,6 +171,9 @@ final class Hunt implements Seeker {
         double missing = best.value() - local.value();
         double explained = SURELY_SAME * Math.hypot(best.sigma(), local.sigma()) + LEAST_FALL * size(best.value());
         if (missing <= explained) {
+            if (missing > 0) {
+                best.blend(local);
+            }
             pass(tNanos);
         } else {
             lowerTop(tNanos, missing);
@@ -171,6 +187,7 @@ final class Hunt implements Seeker {
         boolean again = Decibels.apart(local.value(), lowerTop) <= Tops.SAME_TOP_DB;
         if (again || (cameBack && missingDb <= Tops.AGES_BY_DB) || state != State.PAST) {
             best.copy(local);
+            aged++;
             listener.hint(tNanos, Hint.BEST_AGED, missingDb);
             pass(tNanos);
         } else if (Decibels.apart(bottom, local.value()) >= Tops.LEAST_DIP_DB && missing > 0) {
@@ -205,10 +222,12 @@ final class Hunt implements Seeker {
             return;
         }
         boolean rising = slope.perSecond() > 0 || test.direction() > 0;
-        boolean near = loss <= SAME * Math.hypot(level.sigma(), best.sigma());
+        double believed = (1 + aged) * NEAR * size(best.value());
+        boolean near = loss <= Math.max(believed, SAME * Math.hypot(level.sigma(), best.sigma()));
+        boolean stalled = slope.perSecond() == 0 && loss <= STALLED_WITHIN * size(best.value());
         double lead = REACTION_SECONDS + front.pace.intervalSeconds() / 2;
         boolean soon = slope.secondsToTop(best.value()) <= lead;
-        if (rising && loss <= (1 - RECOVERED) * deepest && (near || soon)) {
+        if (rising && loss <= (1 - RECOVERED) * deepest && (near || soon || stalled)) {
             returned(tNanos);
         }
     }
@@ -233,16 +252,17 @@ final class Hunt implements Seeker {
             dwellBegins = false;
             backSinceNanos = tNanos;
         }
-        // Two longs may lie further apart than a long can say.
-        if ((double) tNanos - (double) backSinceNanos < dwellNanos || slope.perSecond() != 0) {
+        double dwelt = (double) tNanos - (double) backSinceNanos;
+        if (dwelt < dwellNanos || slope.perSecond() != 0) {
             return;
         }
-        double loss = best.value() - level.value();
-        double explained = SURELY_SAME * Math.hypot(level.sigma(), best.sigma());
+        int longest = front.level(dwellNanos / 2e9);
+        double loss = best.value() - front.pyramid.mean(longest);
+        double explained = SURELY_SAME * Math.hypot(front.noise.sigma(longest, best.value()), best.sigma());
         if (loss <= HELD_WITHIN * size(best.value()) + explained) {
             state = State.HELD;
             listener.held(tNanos, smoothed(), belowBestDb());
-        } else {
+        } else if (dwelt >= 2.0 * dwellNanos) {
             state = State.PAST;
             deepest = loss;
             test.least(LEAST_FALL);
@@ -298,10 +318,12 @@ final class Hunt implements Seeker {
         local.forget();
         jump.clear();
         travel.restart();
+        aged = 0;
+        blocks = 0;
         bottom = Double.NaN;
         firstTop = Double.NaN;
         lowerTop = Double.NaN;
-        test.least(LEAST_FALL);
+        test.least(LEAST_AT_FIRST);
         test.forget(front.pace.blockSeconds());
     }
 

@@ -23,7 +23,9 @@ final class Noise {
     /** Uneven turning looks like slow noise in proportion to how far the reading moves meanwhile. */
     private static final double UNEVEN_TURNING = 0.03;
     /** Slow noise is looked for in windows up to this long; what is slower is drift. */
-    private static final double SLOWEST_SECONDS = 1.5;
+    private static final double SLOWEST_SECONDS = 1;
+    /** Hum beats and flicker of a sound set stay below this part of the reading; more is the hand. */
+    private static final double MOST_SLOW = 0.01;
     /**
      * A scale that rests on n correlated deviations has about n/2 degrees of freedom. Student's quantile over the normal one, at
      * tail probabilities near 1e-7, is close to exp(9 / degrees of freedom) from 5 degrees upwards.
@@ -81,17 +83,17 @@ final class Noise {
             changed = true;
         }
         if (changed) {
-            findExcess();
+            findExcess(MOST_SLOW * Math.abs(pyramid.mean(0)));
         }
     }
 
-    private void findExcess() {
+    private void findExcess(double limit) {
         double most = 0;
         for (int level = Pyramid.LEVELS - 1; level >= 0; level--) {
             if (slow[level].seen() >= 4) {
                 most = Math.max(most, slow[level].sigma() - SPREAD * white / rootLength[level]);
             }
-            excess[level] = most;
+            excess[level] = Math.min(most, limit);
         }
     }
 

@@ -16,15 +16,17 @@ final class Pace {
     private static final int MOST_IN_BLOCK = 1_000_000;
 
     private double intervalSeconds;
-    private long intervals;
+    private int intervals;
+    private double known;
     private int blockSize = 1;
 
     /** Takes the time between two readings; true if blocks have another size from now on. */
     boolean add(double seconds) {
-        intervals++;
-        double most = intervals <= LOOK_EVERY ? seconds : LONGEST * intervalSeconds;
+        intervals = (intervals + 1) & Integer.MAX_VALUE;
+        known = Math.min(known + 1, MEMORY);
+        double most = known <= LOOK_EVERY ? seconds : LONGEST * intervalSeconds;
         double taken = intervalSeconds > 0 ? Math.min(seconds, most) : seconds;
-        intervalSeconds += (taken - intervalSeconds) / Math.min(intervals, MEMORY);
+        intervalSeconds += (taken - intervalSeconds) / known;
         return intervals % LOOK_EVERY == 0 && resize();
     }
 

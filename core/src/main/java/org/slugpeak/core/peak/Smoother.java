@@ -15,6 +15,7 @@ final class Smoother {
     private double value = Double.NaN;
     private double sigma = Double.NaN;
     private long middleNanos;
+    private double lengthSeconds;
 
     void look(Pyramid pyramid, Noise noise, double blockSeconds) {
         int level = 0;
@@ -32,6 +33,7 @@ final class Smoother {
         value = mean;
         sigma = noise.sigma(level, mean);
         middleNanos = pyramid.middleNanos(level);
+        lengthSeconds = blockSeconds * Pyramid.length(level);
     }
 
     private static boolean allowed(int level, double blockSeconds) {
@@ -48,6 +50,11 @@ final class Smoother {
 
     long middleNanos() {
         return middleNanos;
+    }
+
+    /** How long the mean is that was picked. */
+    double lengthSeconds() {
+        return lengthSeconds;
     }
 
     void clear() {

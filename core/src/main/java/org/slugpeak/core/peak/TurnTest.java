@@ -40,7 +40,7 @@ final class TurnTest {
     /** The same where the earlier one is twice as long: sqrt(1 + 1/2). */
     private static final double TWICE = Math.sqrt(1.5);
     /** Of slow noise, which is bounded (a beat) rather than normal. */
-    private static final double SLOW_NOISE = 3;
+    private static final double SLOW_NOISE = 2;
     /** Longest averaging; turning slower than this shows is indistinguishable from drift. */
     private static final double LONGEST_SECONDS = 6;
     /** These many levels are used however slow the meter is. */

@@ -14,9 +14,9 @@ final class Run implements PeakListener {
      * @param held whether it ended in held
      * @param seconds until held, or until given up
      * @param lossDb below the true optimum at the end
-     * @param flaggedDb below the true maximum when {@code passed} was first raised after the maximum was crossed; NaN if never
-     * @param falsePasses {@code passed} raised before the maximum was ever crossed
-     * @param passes all {@code passed}
+     * @param flaggedDb below the true maximum when the first pass was told after the maximum was crossed; NaN if never
+     * @param falsePasses how often a pass was told before the maximum was ever crossed
+     * @param passes how often a pass was told
      * @param bestBias best over the highest true level visited, less one
      */
     record Outcome(
