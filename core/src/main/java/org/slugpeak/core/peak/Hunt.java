@@ -47,9 +47,12 @@ final class Hunt implements Seeker {
     /** A return has to make good this part of what was lost. */
     private static final double RECOVERED = 0.5;
     /** Levels are the same within so many sigma of their difference. */
-    private static final double SAME = 2;
+    private static final double SAME = 1;
 
+    private static final double SURELY = 2;
     private static final double SURELY_SAME = 3;
+    /** A single wild mean shall not decide that the level is back. */
+    private static final double STEADY_SECONDS = 0.35;
     /** The pass is taken back when the level rises beyond its best by this. */
     private static final double BEYOND = Decibels.part(0.3);
 
@@ -223,7 +226,7 @@ final class Hunt implements Seeker {
         }
         boolean rising = slope.perSecond() > 0 || test.direction() > 0;
         double believed = (1 + aged) * NEAR * size(best.value());
-        boolean near = loss <= Math.max(believed, SAME * Math.hypot(level.sigma(), best.sigma()));
+        boolean near = lossOver(STEADY_SECONDS) <= Math.max(believed, SAME * uncertainty(STEADY_SECONDS));
         boolean stalled = slope.perSecond() == 0 && loss <= STALLED_WITHIN * size(best.value());
         double lead = REACTION_SECONDS + front.pace.intervalSeconds() / 2;
         boolean soon = slope.secondsToTop(best.value()) <= lead;
@@ -256,9 +259,9 @@ final class Hunt implements Seeker {
         if (dwelt < dwellNanos || slope.perSecond() != 0) {
             return;
         }
-        int longest = front.level(dwellNanos / 2e9);
-        double loss = best.value() - front.pyramid.mean(longest);
-        double explained = SURELY_SAME * Math.hypot(front.noise.sigma(longest, best.value()), best.sigma());
+        double seconds = 0.75e-9 * dwellNanos;
+        double loss = lossOver(seconds);
+        double explained = SURELY * uncertainty(seconds);
         if (loss <= HELD_WITHIN * size(best.value()) + explained) {
             state = State.HELD;
             listener.held(tNanos, smoothed(), belowBestDb());
@@ -287,6 +290,15 @@ final class Hunt implements Seeker {
             test.assumeUp(front.pace.blockSeconds());
         }
         return true;
+    }
+
+    private double lossOver(double seconds) {
+        return best.value() - front.pyramid.mean(front.level(seconds));
+    }
+
+    /** One sigma of a loss over so many seconds. */
+    private double uncertainty(double seconds) {
+        return Math.hypot(front.noise.sigma(front.level(seconds), best.value()), best.sigma());
     }
 
     private double beyondMargin() {

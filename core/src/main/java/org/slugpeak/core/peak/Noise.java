@@ -13,7 +13,7 @@ final class Noise {
 
     private static final double WEIGHTS = Math.sqrt(20);
     /** Blocks: quick to follow a noise that grows with the signal. */
-    private static final double SHORT_MEMORY = 64;
+    private static final double SHORT_MEMORY = 128;
     /** Blocks: steady enough that a threshold at five sigma means something. */
     private static final double LONG_MEMORY = 512;
     /** Windows: a few periods of a beat. */

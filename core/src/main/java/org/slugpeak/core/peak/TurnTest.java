@@ -33,8 +33,10 @@ final class TurnTest {
         DOWN
     }
 
-    private static final double HOURS_PER_FALSE_TURN = 200;
-    private static final double PER_DOUBLING = 0.2;
+    private static final double HOURS_PER_FALSE_TURN = 100;
+    private static final double PER_DOUBLING = 0.3;
+    /** Windows slide, and each is compared twice: that is about as many independent tests in the time of one window. */
+    private static final double TESTS_PER_WINDOW = 2;
     /** Sigma of the difference of two means of equal length, in sigma of one. */
     private static final double EQUAL = Math.sqrt(2);
     /** The same where the earlier one is twice as long: sqrt(1 + 1/2). */
@@ -165,7 +167,8 @@ final class TurnTest {
 
     /** Normal quantile of a small tail probability, asymptotic (Abramowitz and Stegun 26.2.12), right to one percent. */
     private static double quantile(double windowSeconds) {
-        double tail = Math.min(1e-3, windowSeconds / (HOURS_PER_FALSE_TURN * 3600 * Pyramid.LEVELS));
+        double tests = TESTS_PER_WINDOW * Pyramid.LEVELS * HOURS_PER_FALSE_TURN * 3600 / windowSeconds;
+        double tail = Math.min(1e-3, 1 / tests);
         double twice = -2 * Math.log(tail);
         return Math.sqrt(twice - Math.log(2 * Math.PI * twice));
     }

@@ -66,6 +66,10 @@ final class Meter {
     }
 
     private double gaussian() {
+        return gaussian(random);
+    }
+
+    static double gaussian(SplittableRandom random) {
         double radius = Math.sqrt(-2 * Math.log(1 - random.nextDouble()));
         return radius * Math.cos(2 * Math.PI * random.nextDouble());
     }

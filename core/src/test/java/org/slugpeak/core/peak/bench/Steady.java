@@ -1,0 +1,61 @@
+package org.slugpeak.core.peak.bench;
+
+import java.util.SplittableRandom;
+import org.slugpeak.core.peak.Hint;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.PeakFinder;
+import org.slugpeak.core.peak.PeakListener;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.reading.Condition;
+
+/** Hours of readings while nothing is turned, after a rise that makes the finder wait for a fall. */
+final class Steady implements PeakListener {
+
+    private static final double RISE_SECONDS = 8;
+
+    private int falsePasses;
+    private int falseWrongWays;
+
+    /**
+     * Watches for a time and counts what was told.
+     *
+     * @return false {@code passed} and false {@code wrong-way}
+     */
+    static int[] count(double rate, double noise, double hours, boolean afterARise, long seed) {
+        Steady told = new Steady();
+        PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
+        SplittableRandom random = new SplittableRandom(seed);
+        long readings = Math.round(hours * 3600 * rate);
+        for (long i = 0; i < readings; i++) {
+            double seconds = i / rate;
+            double level = afterARise ? Math.min(1, 0.5 + 0.5 * seconds / RISE_SECONDS) : 1;
+            double value = level + noise * Meter.gaussian(random);
+            finder.accept(Math.round(seconds * 1e9), value, Condition.OK);
+        }
+        return new int[] {told.falsePasses, told.falseWrongWays};
+    }
+
+    @Override
+    public void passed(long tNanos, double best, long bestAtNanos, double dropDb) {
+        falsePasses++;
+    }
+
+    @Override
+    public void returned(long tNanos, double value, double lossDb) {}
+
+    @Override
+    public void held(long tNanos, double value, double lossDb) {}
+
+    @Override
+    public void twoPeaks(long tNanos, double first, double second, double dipDb) {}
+
+    @Override
+    public void noPeak(long tNanos, NoPeakReason reason) {}
+
+    @Override
+    public void hint(long tNanos, Hint hint, double amount) {
+        if (hint == Hint.WRONG_WAY) {
+            falseWrongWays++;
+        }
+    }
+}
