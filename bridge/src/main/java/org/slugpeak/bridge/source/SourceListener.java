@@ -31,6 +31,26 @@ public interface SourceListener {
     void garbled(String where, String problem);
 
     /**
+     * As {@link #garbled(String, String)}, from a source that can tell kinds apart.
+     *
+     * @param where line number, port or time, for the user
+     * @param kind what kind of damage
+     * @param problem one line: what was wrong with it
+     */
+    default void garbled(String where, Garble kind, String problem) {
+        garbled(where, problem);
+    }
+
+    /**
+     * The run of readings was broken by the instrument itself, though the link is sound.
+     *
+     * @param tNanos on the source's own axis
+     * @param notice what happened
+     * @param detail one line for the user: what happened and what to do
+     */
+    default void notice(long tNanos, LinkNotice notice, String detail) {}
+
+    /**
      * A recorded session said that the user set a mark here.
      *
      * @param text one line

@@ -1,0 +1,92 @@
+package org.slugpeak.bridge.instrument;
+
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.slugpeak.bridge.source.BadConfiguration;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseResult;
+
+/** Reads one description and finds every mistake in it. Immutable; any thread may use it. */
+final class DescriptionReader {
+
+    private static final int SLOWEST_BAUD = 50;
+    private static final int FASTEST_BAUD = 4_000_000;
+    private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]*");
+
+    private final Map<String, DecoderProvider> providers;
+
+    DescriptionReader(Map<String, DecoderProvider> providers) {
+        this.providers = providers;
+    }
+
+    InstrumentDescription read(String file, String text) throws BadConfiguration {
+        Problems problems = new Problems(file);
+        TomlParseResult toml = Toml.parse(text);
+        toml.errors().forEach(error -> problems.add(error.position(), firstLine(String.valueOf(error.getMessage()))));
+        problems.throwIfAny();
+        InstrumentDescription description;
+        try (Section top = new Section(toml, "", 1, problems)) {
+            description = description(top);
+        }
+        problems.throwIfAny();
+        return description;
+    }
+
+    private InstrumentDescription description(Section top) {
+        String name = top.requiredText("name");
+        if (!name.isEmpty() && !NAME.matcher(name).matches()) {
+            top.problem("name", "'name' must be lower-case letters, digits and hyphens, not '" + name + "'");
+        }
+        String title = top.text("title").orElse(name);
+        LinkSettings link;
+        try (Section section = top.tableOrEmpty("link")) {
+            link = link(section);
+        }
+        String language = language(top);
+        return new InstrumentDescription(name, title, language, link, decoders(top, language));
+    }
+
+    private String language(Section top) {
+        String written = top.requiredText("speaks");
+        if (!written.isEmpty() && !providers.containsKey(written)) {
+            top.problem(
+                    "speaks",
+                    "'" + written + "' is no language of instruments"
+                            + Suggestion.didYouMean(written, providers.keySet()));
+        }
+        return written;
+    }
+
+    private DecoderFactory decoders(Section top, String language) {
+        DecoderProvider provider = providers.get(language);
+        if (provider == null) {
+            providers.keySet().forEach(top::has); // so that its table is not called unknown as well
+            return setting -> {
+                throw new BadConfiguration("'" + language + "' is no language of instruments");
+            };
+        }
+        try (Section section = top.tableOrEmpty(language)) {
+            return provider.read(section);
+        }
+    }
+
+    private static LinkSettings link(Section section) {
+        LinkSettings usual = LinkSettings.USUAL;
+        return new LinkSettings(
+                section.whole("baud", SLOWEST_BAUD, FASTEST_BAUD, usual.baud()),
+                section.whole("data-bits", 7, 8, usual.dataBits()),
+                section.choice(
+                        "parity",
+                        Map.of(
+                                "none", LinkSettings.Parity.NONE,
+                                "even", LinkSettings.Parity.EVEN,
+                                "odd", LinkSettings.Parity.ODD),
+                        usual.parity()),
+                section.whole("stop-bits", 1, 2, usual.stopBits()),
+                section.flag("reset-on-open", usual.resetOnOpen()));
+    }
+
+    private static String firstLine(String message) {
+        return message.lines().findFirst().orElse("not TOML");
+    }
+}

@@ -1,0 +1,96 @@
+package org.slugpeak.bridge.instrument;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.ServiceConfigurationError;
+import java.util.ServiceLoader;
+import java.util.TreeMap;
+import org.slugpeak.bridge.source.BadConfiguration;
+
+/** The described instruments: those that come with the tool, and the user's own files. Immutable; any thread may use it. */
+public final class Instruments {
+
+    /** The descriptions that come with the tool, in the order in which they are shown. */
+    public static final List<String> SHIPPED =
+            List.of("generic-scpi", "generic-line", "value-and-time", "slugpeak-adc", "template");
+
+    private static final String FOLDER = "/org/slugpeak/shared/instruments/";
+    private static final String SUFFIX = ".toml";
+
+    private final DescriptionReader reader;
+
+    private Instruments(DescriptionReader reader) {
+        this.reader = reader;
+    }
+
+    /**
+     * With every language that is on the class path.
+     *
+     * @return the instruments
+     * @throws BadConfiguration where two packages claim the same language
+     */
+    public static Instruments create() throws BadConfiguration {
+        try {
+            return with(ServiceLoader.load(DecoderProvider.class, Instruments.class.getClassLoader()));
+        } catch (ServiceConfigurationError e) {
+            throw new BadConfiguration(
+                    "this installation is damaged (" + e.getMessage() + "): install slugpeak anew", e);
+        }
+    }
+
+    static Instruments with(Iterable<DecoderProvider> providers) throws BadConfiguration {
+        Map<String, DecoderProvider> byLanguage = new TreeMap<>();
+        for (DecoderProvider each : providers) {
+            if (byLanguage.put(each.language(), each) != null) {
+                throw new BadConfiguration("two packages claim the instrument language '" + each.language()
+                        + "': take one of them off the class path");
+            }
+        }
+        return new Instruments(new DescriptionReader(byLanguage));
+    }
+
+    /**
+     * Finds a description.
+     *
+     * @param nameOrFile the name of one that comes with the tool, or a file whose name ends in {@code .toml}
+     * @return the description
+     * @throws BadConfiguration with one line for each mistake, where it cannot be used
+     */
+    public InstrumentDescription find(String nameOrFile) throws BadConfiguration {
+        return nameOrFile.endsWith(SUFFIX) ? fromFile(Path.of(nameOrFile)) : shipped(nameOrFile);
+    }
+
+    private InstrumentDescription shipped(String name) throws BadConfiguration {
+        if (!SHIPPED.contains(name)) {
+            throw new BadConfiguration("no instrument is called '" + name + "'" + Suggestion.didYouMean(name, SHIPPED)
+                    + " (or name a file that ends in .toml)");
+        }
+        try (InputStream in = Instruments.class.getResourceAsStream(FOLDER + name + SUFFIX)) {
+            if (in == null) {
+                throw new BadConfiguration("the description of '" + name + "' is missing: install slugpeak anew");
+            }
+            return reader.read(name + SUFFIX, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new BadConfiguration("the description of '" + name + "' cannot be read: install slugpeak anew", e);
+        }
+    }
+
+    private InstrumentDescription fromFile(Path file) throws BadConfiguration {
+        try {
+            return reader.read(file.toString(), Files.readString(file));
+        } catch (NoSuchFileException e) {
+            throw new BadConfiguration("there is no instrument description " + file + ": is the name right?", e);
+        } catch (CharacterCodingException e) {
+            throw new BadConfiguration(file + " is no text in UTF-8: save it as such", e);
+        } catch (IOException e) {
+            throw new BadConfiguration(file + " cannot be read (" + e.getMessage() + "): is it yours?", e);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package org.slugpeak.bridge.scpi;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.slugpeak.bridge.source.Garble;
+import org.slugpeak.bridge.source.LinkNotice;
+import org.slugpeak.bridge.source.MeterField;
+import org.slugpeak.bridge.source.Outlet;
+import org.slugpeak.bridge.source.RangeWatch;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Reading;
+
+/** Readings of a meter's answers. One thread at a time. */
+final class Answers {
+
+    private static final Pattern BETWEEN_NUMBERS = Pattern.compile("[,;]");
+
+    private final boolean all;
+    private final RangeWatch rangeWatch = new RangeWatch();
+    private boolean begun;
+    private long lastNanos;
+
+    Answers(boolean all) {
+        this.all = all;
+    }
+
+    void begin() {
+        rangeWatch.begin();
+        begun = false;
+    }
+
+    /** The first number of an answer; empty where it has none. */
+    Optional<Reading> first(String answer, long tNanos) {
+        return MeterField.parse(BETWEEN_NUMBERS.split(answer, 2)[0]).map(field -> field.at(tNanos));
+    }
+
+    /** Delivers the numbers of an answer; false where it has none, which has been said. */
+    boolean deliver(String answer, long nowNanos, Outlet out) {
+        List<MeterField> fields = fields(answer);
+        if (fields.isEmpty()) {
+            out.garbled(Garble.MALFORMED, "no number in the answer '" + answer + "'");
+            return false;
+        }
+        Optional<String> foreign = foreignUnit(fields);
+        if (foreign.isPresent()) {
+            out.garbled(
+                    Garble.MALFORMED, "the meter reads '" + foreign.get() + "', not volts: turn its switch to volts");
+            return false;
+        }
+        long sinceNanos = begun ? lastNanos : nowNanos;
+        for (int i = 0; i < fields.size(); i++) {
+            long tNanos = sinceNanos + (nowNanos - sinceNanos) * (i + 1) / fields.size();
+            out.reading(reading(fields.get(i), tNanos, out));
+        }
+        begun = true;
+        lastNanos = nowNanos;
+        return true;
+    }
+
+    private List<MeterField> fields(String answer) {
+        List<MeterField> fields = new ArrayList<>();
+        for (String each : BETWEEN_NUMBERS.split(answer, -1)) {
+            Optional<MeterField> field = MeterField.parse(each);
+            if (field.isEmpty() || (!all && !fields.isEmpty())) {
+                break;
+            }
+            fields.add(field.get());
+        }
+        return fields;
+    }
+
+    private Reading reading(MeterField field, long tNanos, Outlet out) {
+        if (rangeWatch.changed(field)) {
+            out.notice(tNanos, LinkNotice.RANGE_CHANGED, "the meter has changed its range: fix it with --range");
+            return Reading.without(tNanos, Condition.NO_VALUE);
+        }
+        return field.at(tNanos);
+    }
+
+    private static Optional<String> foreignUnit(List<MeterField> fields) {
+        return fields.stream()
+                .map(MeterField::unit)
+                .filter(unit -> !unit.isEmpty() && !unit.equals("V"))
+                .findFirst();
+    }
+}

@@ -1,0 +1,43 @@
+package org.slugpeak.bridge.scpi;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Who a meter says it is. IEEE 488.2 section 10.14 asks for four fields: maker, model, serial number, firmware, with a 0 for
+ * what is not known. Meters are met that send three, or six, or repeat the question before the answer; whatever comes, the
+ * meter gets a name. Immutable; any thread may use it.
+ *
+ * @param name one line for the user, never empty
+ */
+record Identity(String name) {
+
+    private static final String ECHO = "*IDN";
+    private static final int REGULAR_FIELDS = 4;
+
+    static Identity of(String answer) {
+        String plain = answer.strip();
+        if (plain.toUpperCase(Locale.ROOT).startsWith(ECHO)) {
+            plain = plain.substring(ECHO.length()).replaceFirst("^\\?", "").strip();
+        }
+        List<String> fields = new ArrayList<>();
+        for (String field : Arrays.asList(plain.split(",", -1))) {
+            fields.add(field.strip());
+        }
+        String name = join(" ", fields.subList(0, Math.min(2, fields.size())));
+        if (fields.size() == REGULAR_FIELDS && says(fields.get(REGULAR_FIELDS - 1))) {
+            name = join(", firmware ", List.of(name, fields.get(REGULAR_FIELDS - 1)));
+        }
+        return new Identity(name.isEmpty() ? "a meter without a name" : name);
+    }
+
+    private static String join(String between, List<String> parts) {
+        return String.join(between, parts.stream().filter(Identity::says).toList());
+    }
+
+    private static boolean says(String field) {
+        return !field.isEmpty() && !field.equals("0");
+    }
+}

@@ -1,0 +1,112 @@
+package org.slugpeak.bridge.scpi;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
+import org.slugpeak.bridge.source.Garble;
+import org.slugpeak.bridge.source.Outlet;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Reading;
+
+/**
+ * Finds the question that this meter answers. Many answer only some: to the others they say nothing and put error -113 into
+ * their queue. So a question that is not answered soon is followed by one for the errors, which tells a meter that does not
+ * know the words from one that is slow.
+ */
+final class Trying implements Phase {
+
+    private static final long SOON_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
+    private static final long ERROR_PATIENCE_NANOS = TimeUnit.MILLISECONDS.toNanos(1500);
+
+    private final Talk talk;
+    private int candidate;
+    private boolean errorAsked;
+    private boolean measuring;
+    private long dueNanos;
+    private long askedNanos;
+    private Optional<ScpiError> lastError = Optional.empty();
+
+    Trying(Talk talk) {
+        this.talk = talk;
+    }
+
+    @Override
+    public void enter(long nowNanos, Outlet out) {
+        talk.send(question(), out);
+        askedNanos = nowNanos;
+        errorAsked = false;
+        measuring = false;
+        dueNanos = nowNanos + (talk.reports() ? SOON_NANOS : talk.dialect().patienceNanos());
+    }
+
+    @Override
+    public Phase line(String text, long nowNanos, Outlet out) {
+        Optional<ScpiError> error = ScpiError.parse(text);
+        if (error.isPresent()) {
+            return error(error.get(), nowNanos, out);
+        }
+        Optional<Reading> first = talk.answers().first(text, nowNanos);
+        if (first.isEmpty() || (first.get().condition() == Condition.NO_VALUE && !isLast())) {
+            return this;
+        }
+        talk.settle();
+        Phase next = new Measuring(talk, question());
+        return next.line(text, nowNanos, out);
+    }
+
+    @Override
+    public Phase silence(long nowNanos, Outlet out) {
+        if (talk.reports() && !errorAsked) {
+            errorAsked = true;
+            talk.send(ScpiDialect.ERROR, out);
+            dueNanos = nowNanos + ERROR_PATIENCE_NANOS;
+            return this;
+        }
+        if (!measuring && nowNanos - askedNanos < talk.dialect().patienceNanos()) {
+            measuring = true;
+            dueNanos = askedNanos + talk.dialect().patienceNanos();
+            return this;
+        }
+        return next(nowNanos, out);
+    }
+
+    @Override
+    public OptionalLong dueNanos() {
+        return OptionalLong.of(dueNanos);
+    }
+
+    private Phase error(ScpiError error, long nowNanos, Outlet out) {
+        if (!errorAsked) {
+            return this;
+        }
+        if (error.isNone()) {
+            measuring = true;
+            dueNanos = askedNanos + talk.dialect().patienceNanos();
+            return this;
+        }
+        lastError = Optional.of(error);
+        return next(nowNanos, out);
+    }
+
+    private Phase next(long nowNanos, Outlet out) {
+        boolean wasLast = isLast();
+        if (wasLast) {
+            out.garbled(
+                    Garble.UNANSWERED,
+                    talk.identity().map(Identity::name).orElse("the meter") + " answers none of "
+                            + String.join(", ", talk.dialect().readings())
+                            + lastError.map(error -> " (" + error + ")").orElse(""));
+        }
+        candidate = wasLast ? 0 : candidate + 1;
+        enter(nowNanos, out);
+        return this;
+    }
+
+    private boolean isLast() {
+        return candidate == talk.dialect().readings().size() - 1;
+    }
+
+    private String question() {
+        return talk.dialect().readings().get(candidate);
+    }
+}

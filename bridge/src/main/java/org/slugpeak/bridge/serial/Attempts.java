@@ -1,0 +1,44 @@
+package org.slugpeak.bridge.serial;
+
+import java.util.List;
+import java.util.Optional;
+import org.slugpeak.bridge.source.PortUnavailable;
+
+/** What came of the attempts to understand an instrument at several speeds. One thread at a time. */
+final class Attempts {
+
+    private final String path;
+    private final List<Integer> speeds;
+    private boolean unreadable;
+    private Optional<String> heard = Optional.empty();
+
+    Attempts(String path, List<Integer> speeds) {
+        this.path = path;
+        this.speeds = speeds;
+    }
+
+    void failed(Audition audition) {
+        if (audition.isUnreadable()) {
+            unreadable = true;
+        } else if (audition.hasHeard()) {
+            heard = Optional.of(audition.description());
+        }
+    }
+
+    PortUnavailable explain() {
+        String at = " at "
+                + String.join(" and ", speeds.stream().map(String::valueOf).toList()) + " baud";
+        if (heard.isPresent()) {
+            return new PortUnavailable(
+                    path + at + ": " + heard.get()
+                            + ", which is not understood: name the instrument with --meter, or describe it (--meter FILE.toml)");
+        }
+        if (unreadable) {
+            return new PortUnavailable(
+                    path + at + ": only bytes that are no text: give the instrument's speed with --baud");
+        }
+        return new PortUnavailable(
+                path + at + ": nothing answers: is the instrument switched on, is the cable right, is its"
+                        + " speed another (--baud)?");
+    }
+}

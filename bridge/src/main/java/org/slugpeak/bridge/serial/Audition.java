@@ -1,0 +1,175 @@
+package org.slugpeak.bridge.serial;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
+import org.slugpeak.bridge.source.Decoder;
+import org.slugpeak.bridge.source.Outlet;
+import org.slugpeak.core.reading.Measurand;
+
+/**
+ * Finds out what an instrument speaks: listens for a moment, and if nobody talks asks for a name. Every candidate hears all
+ * that comes; the first that understands it goes on alone. One thread at a time.
+ */
+final class Audition implements Decoder {
+
+    private static final long LISTEN_FIRST_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
+
+    /** A board that was reset by opening the port needs up to three seconds before it speaks. */
+    private static final long SILENCE_NANOS = TimeUnit.SECONDS.toNanos(4);
+
+    /** A slow talker sends a line every two seconds, and its first is thrown away. */
+    private static final long TALK_NANOS = TimeUnit.SECONDS.toNanos(7);
+
+    private static final long ANSWERING_NANOS = TimeUnit.SECONDS.toNanos(20);
+    private static final int UNREADABLE_UNTIL_HOPELESS = 3;
+
+    private final List<Candidate> talkers;
+    private final Candidate asker;
+    private Optional<Decoder> found = Optional.empty();
+    private boolean hopeless;
+    private boolean heard;
+    private boolean asking;
+    private boolean named;
+    private long begunNanos;
+
+    /** The talkers in the order of preference, and the one that asks. */
+    Audition(List<Decoder> talkers, Decoder asker) {
+        this.talkers = talkers.stream().map(Candidate::new).toList();
+        this.asker = new Candidate(asker);
+    }
+
+    /** Whether somebody was understood. */
+    boolean isFound() {
+        return found.isPresent();
+    }
+
+    /** Whether anything came at all. */
+    boolean hasHeard() {
+        return heard;
+    }
+
+    /** Whether bytes came and none were text: the speed is wrong. */
+    boolean isUnreadable() {
+        return talkers.stream().anyMatch(each -> each.unreadable() >= UNREADABLE_UNTIL_HOPELESS);
+    }
+
+    @Override
+    public void begin(long nowNanos, Outlet out) {
+        if (found.isPresent()) {
+            found.get().begin(nowNanos, out);
+            return;
+        }
+        begunNanos = nowNanos;
+        asking = false;
+        talkers.forEach(each -> each.decoder().begin(nowNanos, each));
+        talkers.forEach(Candidate::takeMessages);
+    }
+
+    @Override
+    public void decode(byte[] bytes, int length, long arrivalNanos, Outlet out) {
+        if (found.isPresent()) {
+            found.get().decode(bytes, length, arrivalNanos, out);
+            return;
+        }
+        heard = true;
+        talkers.forEach(each -> each.decoder().decode(bytes, length, arrivalNanos, each));
+        if (asking) {
+            asker.decoder().decode(bytes, length, arrivalNanos, asker);
+            pass(asker, out);
+        }
+        choose(out);
+    }
+
+    @Override
+    public OptionalLong dueNanos() {
+        if (found.isPresent()) {
+            return found.get().dueNanos();
+        }
+        long due = begunNanos + (asking ? patienceNanos() : LISTEN_FIRST_NANOS);
+        for (Candidate each : talkers) {
+            due = Math.min(due, each.decoder().dueNanos().orElse(due));
+        }
+        return OptionalLong.of(asking ? Math.min(due, asker.decoder().dueNanos().orElse(due)) : due);
+    }
+
+    @Override
+    public void due(long nowNanos, Outlet out) {
+        if (found.isPresent()) {
+            found.get().due(nowNanos, out);
+            return;
+        }
+        talkers.stream().filter(each -> isDue(each, nowNanos)).forEach(each -> {
+            each.decoder().due(nowNanos, each);
+            greet(each, out);
+        });
+        if (!asking && nowNanos - begunNanos >= LISTEN_FIRST_NANOS) {
+            asking = true;
+            if (!heard) {
+                asker.decoder().begin(nowNanos, asker);
+            }
+        } else if (asking && isDue(asker, nowNanos)) {
+            asker.decoder().due(nowNanos, asker);
+        }
+        pass(asker, out);
+        hopeless = nowNanos - begunNanos >= patienceNanos();
+    }
+
+    @Override
+    public boolean settled() {
+        return found.isPresent() || hopeless || isUnreadable();
+    }
+
+    @Override
+    public Measurand measurand() {
+        return found.map(Decoder::measurand).orElse(Measurand.UNKNOWN);
+    }
+
+    @Override
+    public String description() {
+        Decoder likeliest =
+                named ? asker.decoder() : talkers.get(talkers.size() - 1).decoder();
+        return found.orElse(likeliest).description();
+    }
+
+    @Override
+    public byte[] farewell() {
+        return found.map(Decoder::farewell).orElse(new byte[0]);
+    }
+
+    private void choose(Outlet out) {
+        Optional<Candidate> chosen = asker.decoder().settled()
+                ? Optional.of(asker)
+                : talkers.stream().filter(Candidate::understands).findFirst();
+        if (chosen.isPresent()) {
+            found = Optional.of(chosen.get().decoder());
+            chosen.get().replayTo(out);
+        }
+    }
+
+    /** A board that talks may be asked what it is; an instrument that was not heard yet may take any word amiss. */
+    private void greet(Candidate talker, Outlet out) {
+        List<byte[]> messages = talker.takeMessages();
+        if (heard && !named) {
+            messages.forEach(out::send);
+        }
+    }
+
+    private void pass(Candidate from, Outlet out) {
+        from.takeMessages().forEach(out::send);
+        named |= from.decoder().farewell().length > 0;
+    }
+
+    private long patienceNanos() {
+        if (named) {
+            return ANSWERING_NANOS;
+        }
+        return heard ? TALK_NANOS : SILENCE_NANOS;
+    }
+
+    private static boolean isDue(Candidate candidate, long nowNanos) {
+        OptionalLong due = candidate.decoder().dueNanos();
+        return due.isPresent() && due.getAsLong() - nowNanos <= 0;
+    }
+}

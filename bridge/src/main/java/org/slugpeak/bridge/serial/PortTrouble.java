@@ -1,0 +1,85 @@
+package org.slugpeak.bridge.serial;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.util.Optional;
+import org.slugpeak.bridge.source.PortUnavailable;
+
+/**
+ * Says why a port does not open and what to do about it. The numbers are those of errno on Linux (asm-generic/errno-base.h).
+ * Stateless.
+ */
+final class PortTrouble {
+
+    static final int NO_SUCH_PORT = 2;
+
+    private static final int INPUT_OUTPUT_ERROR = 5;
+    private static final int TRY_AGAIN = 11;
+    private static final int PERMISSION_DENIED = 13;
+    private static final int BUSY = 16;
+    private static final int NOT_A_TERMINAL = 25;
+
+    private static final String SEE_PORTS = "see 'slugpeak ports' for what is there";
+
+    private PortTrouble() {}
+
+    static PortUnavailable explain(String path, int code) {
+        Optional<Path> file = file(path);
+        boolean exists = file.filter(Files::exists).isPresent();
+        boolean isFile = file.filter(each -> Files.isRegularFile(each) || Files.isDirectory(each))
+                .isPresent();
+        if (isFile || (exists && code == NOT_A_TERMINAL)) {
+            return new PortUnavailable(path + " is no serial port: " + SEE_PORTS);
+        }
+        if (exists && (code == PERMISSION_DENIED || !Files.isReadable(file.get()) || !Files.isWritable(file.get()))) {
+            return new PortUnavailable(notYours(path, group(file.get())));
+        }
+        return new PortUnavailable(
+                switch (code) {
+                    case NO_SUCH_PORT -> exists ? busy(path) : missing(path);
+                    case TRY_AGAIN, BUSY -> busy(path);
+                    case INPUT_OUTPUT_ERROR ->
+                        path + " does not answer (input/output error): pull the plug and put it in again";
+                    default ->
+                        exists || file.isEmpty()
+                                ? path + " does not open (system error " + code
+                                        + "): pull the plug, put it in again, and " + SEE_PORTS
+                                : missing(path);
+                });
+    }
+
+    private static String missing(String path) {
+        return "there is no port " + path + ": plug the instrument in, and " + SEE_PORTS;
+    }
+
+    private static String busy(String path) {
+        return path + " is in use: close the other program that uses it, then try again";
+    }
+
+    private static String notYours(String path, Optional<String> group) {
+        return group.map(name -> "you may not use " + path + ": it belongs to group '" + name
+                        + "'; run 'sudo usermod -aG " + name + " $USER', then log out and in again")
+                .orElse("you may not use " + path + ": ask for permission to read and write it");
+    }
+
+    private static Optional<String> group(Path file) {
+        try {
+            return Optional.of(Files.readAttributes(file, PosixFileAttributes.class)
+                    .group()
+                    .getName());
+        } catch (IOException | UnsupportedOperationException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Path> file(String path) {
+        try {
+            return path.startsWith("/") ? Optional.of(Path.of(path)) : Optional.empty();
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+}

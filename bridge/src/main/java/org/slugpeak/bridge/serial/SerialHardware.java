@@ -1,0 +1,164 @@
+package org.slugpeak.bridge.serial;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.slugpeak.bridge.instrument.LinkSettings;
+import org.slugpeak.bridge.source.PortUnavailable;
+
+/**
+ * The only class that knows the serial library. Its native part frees what another thread still uses unless listing, opening
+ * and closing exclude each other, so one lock stands round all three. Any thread may use it.
+ */
+final class SerialHardware {
+
+    private static final Logger LOG = LoggerFactory.getLogger(SerialHardware.class);
+    private static final ReentrantLock LOCK = new ReentrantLock();
+
+    private static final String LIBRARY_FOLDER = "jSerialComm.library.path";
+    private static final String TEMPORARY_FOLDER = "java.io.tmpdir";
+
+    /** The library counts in steps of this size, and beyond 25 s wrongly. */
+    private static final int READ_WAIT_MILLIS = 100;
+
+    private SerialHardware() {}
+
+    static List<PortInfo> list(StableNames names) throws PortUnavailable {
+        LOCK.lock();
+        try {
+            List<PortInfo> found = new ArrayList<>();
+            for (SerialPort port : Library.ports()) {
+                String path = port.getSystemPortPath();
+                found.add(new PortInfo(path, describe(port), names.of(path)));
+            }
+            return found;
+        } catch (LinkageError e) {
+            throw unusable(e);
+        } finally {
+            LOCK.unlock();
+        }
+    }
+
+    static OpenPort open(String path, LinkSettings settings) throws PortUnavailable {
+        LOCK.lock();
+        try {
+            SerialPort port = Library.port(path);
+            configure(port, settings);
+            if (!port.openPort(0)) {
+                throw PortTrouble.explain(path, port.getLastErrorCode());
+            }
+            LOG.info("opened {} at {} baud", path, settings.baud());
+            return new Opened(port);
+        } catch (SerialPortInvalidPortException e) {
+            throw PortTrouble.explain(path, PortTrouble.NO_SUCH_PORT);
+        } catch (LinkageError e) {
+            throw unusable(e);
+        } finally {
+            LOCK.unlock();
+        }
+    }
+
+    private static void configure(SerialPort port, LinkSettings settings) {
+        int parity = switch (settings.parity()) {
+            case NONE -> SerialPort.NO_PARITY;
+            case EVEN -> SerialPort.EVEN_PARITY;
+            case ODD -> SerialPort.ODD_PARITY;
+        };
+        int stopBits = settings.stopBits() == 1 ? SerialPort.ONE_STOP_BIT : SerialPort.TWO_STOP_BITS;
+        port.setComPortParameters(settings.baud(), settings.dataBits(), stopBits, parity);
+        port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+        port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_WAIT_MILLIS, 0);
+        if (!settings.resetOnOpen()) {
+            port.clearDTR();
+            port.clearRTS();
+        }
+    }
+
+    private static String describe(SerialPort port) {
+        String name = Optional.ofNullable(port.getPortDescription()).orElse("");
+        return name.isBlank() ? port.getDescriptivePortName() : name;
+    }
+
+    private static PortUnavailable unusable(LinkageError e) {
+        return new PortUnavailable(
+                "serial ports cannot be used here: the serial library does not load (" + e.getMessage()
+                        + "); is there room in your cache folder, and is it allowed to hold programs?",
+                e);
+    }
+
+    /** Loads the library on first use, from a folder that is the user's own. */
+    private static final class Library {
+
+        static {
+            loadFromPrivateFolder();
+        }
+
+        private Library() {}
+
+        static SerialPort[] ports() {
+            return SerialPort.getCommPorts();
+        }
+
+        static SerialPort port(String path) {
+            return SerialPort.getCommPort(path);
+        }
+
+        /** The library looks at the temporary folder's name once, when its class is loaded, and has no setting of its own. */
+        private static void loadFromPrivateFolder() {
+            Optional<Path> folder =
+                    System.getProperty(LIBRARY_FOLDER) == null ? PrivateFolder.create() : Optional.empty();
+            if (folder.isEmpty()) {
+                return;
+            }
+            String before = System.getProperty(TEMPORARY_FOLDER);
+            System.setProperty(TEMPORARY_FOLDER, folder.get().toString());
+            try {
+                SerialPort.getVersion();
+            } finally {
+                System.setProperty(TEMPORARY_FOLDER, before);
+            }
+        }
+    }
+
+    private static final class Opened implements OpenPort {
+
+        private final SerialPort port;
+
+        Opened(SerialPort port) {
+            this.port = port;
+        }
+
+        @Override
+        public int read(byte[] buffer) {
+            return port.readBytes(buffer, buffer.length);
+        }
+
+        @Override
+        public void write(byte[] bytes) {
+            int done = 0;
+            while (done < bytes.length) {
+                int count = port.writeBytes(bytes, bytes.length - done, done);
+                if (count <= 0) {
+                    return;
+                }
+                done += count;
+            }
+        }
+
+        @Override
+        public void close() {
+            LOCK.lock();
+            try {
+                port.closePort();
+            } finally {
+                LOCK.unlock();
+            }
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package org.slugpeak.bridge.source;
+
+/** Something an instrument did that breaks the run of its readings though the link is sound. Immutable; any thread may use it. */
+public enum LinkNotice {
+    /** The meter changed its range by itself: the readings before and after it differ in resolution and may differ in value. */
+    RANGE_CHANGED("range-changed"),
+    /** The instrument started anew: it was reset, or its power came back. */
+    RESTARTED("restarted");
+
+    private final String code;
+
+    LinkNotice(String code) {
+        this.code = code;
+    }
+
+    /**
+     * The word used in records and reports.
+     *
+     * @return lower case, hyphenated, never empty
+     */
+    public String code() {
+        return code;
+    }
+}

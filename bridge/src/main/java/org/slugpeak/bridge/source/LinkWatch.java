@@ -1,0 +1,99 @@
+package org.slugpeak.bridge.source;
+
+import java.util.Locale;
+import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Link;
+
+/**
+ * Says when an instrument is lost, when its last number is old, and when readings come again. Each is said once. A reading is
+ * old when none came for three times the usual interval, and never before one second. One thread at a time.
+ *
+ * <p>An instrument's own time stamps run at their own speed; events are placed on the axis of the readings, as far behind
+ * the last reading as they came after it.
+ */
+final class LinkWatch {
+
+    /** A meter that ranges by itself may pause for most of a second. */
+    private static final long NEVER_STALE_BEFORE_NANOS = TimeUnit.SECONDS.toNanos(1);
+
+    /** While the usual interval is unknown: a slow meter needs two seconds for one reading. */
+    private static final long STALE_WHEN_UNKNOWN_NANOS = TimeUnit.SECONDS.toNanos(3);
+
+    private static final int INTERVALS_UNTIL_STALE = 3;
+
+    private enum State {
+        LIVE,
+        STALE,
+        LOST
+    }
+
+    private final UsualInterval usual = new UsualInterval();
+    private State state = State.LIVE;
+    private boolean heard;
+    private long readingNanos;
+    private long arrivalNanos;
+    private boolean begun;
+    private long openedNanos;
+    private boolean intervalCounts;
+
+    void opened(long nowNanos) {
+        begun = true;
+        openedNanos = nowNanos;
+    }
+
+    void reading(Reading reading, long nowNanos, SourceListener listener) {
+        if (state != State.LIVE) {
+            String gap = heard ? String.format(Locale.ROOT, "after %.1f s", (nowNanos - arrivalNanos) / 1e9) : "";
+            state = State.LIVE;
+            listener.link(reading.tNanos(), Link.State.RESUMED, gap);
+        }
+        if (heard && intervalCounts) {
+            usual.add(nowNanos - arrivalNanos);
+        }
+        heard = true;
+        intervalCounts = true;
+        readingNanos = reading.tNanos();
+        arrivalNanos = nowNanos;
+        listener.reading(reading);
+    }
+
+    void lost(long nowNanos, String detail, SourceListener listener) {
+        intervalCounts = false;
+        if (state != State.LOST) {
+            state = State.LOST;
+            listener.link(eventTime(nowNanos), Link.State.LOST, detail);
+        }
+    }
+
+    boolean check(long nowNanos, SourceListener listener) {
+        OptionalLong stale = staleAtNanos();
+        if (stale.isEmpty() || nowNanos - stale.getAsLong() < 0) {
+            return false;
+        }
+        state = State.STALE;
+        String detail = heard
+                ? String.format(Locale.ROOT, "no reading for %.1f s", (nowNanos - arrivalNanos) / 1e9)
+                : "no reading yet";
+        listener.link(eventTime(nowNanos), Link.State.STALE, detail);
+        return true;
+    }
+
+    OptionalLong staleAtNanos() {
+        if (!begun || state != State.LIVE) {
+            return OptionalLong.empty();
+        }
+        return OptionalLong.of((heard ? arrivalNanos : openedNanos) + patienceNanos());
+    }
+
+    private long patienceNanos() {
+        return usual.isKnown()
+                ? Math.max(NEVER_STALE_BEFORE_NANOS, INTERVALS_UNTIL_STALE * usual.nanos())
+                : STALE_WHEN_UNKNOWN_NANOS;
+    }
+
+    private long eventTime(long nowNanos) {
+        return heard ? readingNanos + (nowNanos - arrivalNanos) : nowNanos;
+    }
+}
