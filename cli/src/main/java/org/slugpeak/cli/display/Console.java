@@ -1,0 +1,144 @@
+package org.slugpeak.cli.display;
+
+import java.io.File;
+import java.io.IOError;
+import java.io.IOException;
+import java.util.Optional;
+import org.jline.terminal.Attributes;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.spi.SystemStream;
+import org.jline.terminal.spi.TerminalProvider;
+import org.jline.utils.InfoCmp.Capability;
+import org.jline.utils.NonBlockingReader;
+
+/**
+ * The user's terminal: where keys come from and the screen is drawn. Closing it gives the terminal back as it was. Any thread
+ * may close it.
+ */
+public final class Console implements AutoCloseable {
+
+    private static final long KEY_WAIT_MILLIS = 100;
+
+    private final Terminal terminal;
+    private final Attributes before;
+    private final Keys keys;
+    private final Thread reader;
+    private volatile boolean closed;
+
+    Console(Terminal terminal, KeyBindings bindings, Keys keys) {
+        this.terminal = terminal;
+        this.keys = keys;
+        this.before = terminal.enterRawMode();
+        withoutSuspending();
+        terminal.handle(Terminal.Signal.INT, signal -> keys.put(KeyAction.INTERRUPT));
+        reader = new Thread(() -> read(bindings), "keys");
+        reader.setDaemon(true);
+        reader.start();
+    }
+
+    /** A measurement cannot be suspended, and a stopped program would leave the terminal raw. */
+    private void withoutSuspending() {
+        Attributes raw = terminal.getAttributes();
+        raw.setControlChar(Attributes.ControlChar.VSUSP, 0);
+        terminal.setAttributes(raw);
+    }
+
+    /**
+     * Whether standard output goes to a terminal.
+     *
+     * @return false for a pipe or a file, and where it cannot be found out
+     */
+    public static boolean isOutputTerminal() {
+        return isTerminal(SystemStream.Output);
+    }
+
+    private static boolean isTerminal(SystemStream stream) {
+        try {
+            return TerminalProvider.load("jni").isSystemStream(stream);
+        } catch (IOException | LinkageError unsupported) {
+            return false;
+        }
+    }
+
+    /**
+     * Opens the user's terminal, even where standard input carries readings and standard output goes to a file.
+     *
+     * @param bindings which key asks for what
+     * @param keys where the wishes go
+     * @return empty where there is no terminal
+     */
+    public static Optional<Console> open(KeyBindings bindings, Keys keys) {
+        try {
+            return Optional.of(new Console(build(), bindings, keys));
+        } catch (IOException | IllegalStateException | LinkageError none) {
+            return Optional.empty();
+        }
+    }
+
+    private static Terminal build() throws IOException {
+        boolean apart = !isTerminal(SystemStream.Input) || !isTerminal(SystemStream.Output);
+        return TerminalBuilder.builder()
+                .system(true)
+                .provider("jni")
+                .devTty(apart && new File("/dev/tty").canRead())
+                .dumb(false)
+                .graphemeCluster(false)
+                .nativeSignals(true)
+                .build();
+    }
+
+    /** Whether the cursor can be sent anywhere, without which there is no screen. */
+    boolean canDraw() {
+        return terminal.getStringCapability(Capability.cursor_address) != null;
+    }
+
+    private void read(KeyBindings bindings) {
+        KeyDecoder decoder = new KeyDecoder();
+        NonBlockingReader characters = terminal.reader();
+        while (!closed) {
+            try {
+                int character = characters.read(KEY_WAIT_MILLIS);
+                if (character == NonBlockingReader.EOF) {
+                    throw new IOException("end of keys");
+                }
+                Optional<String> key = character == NonBlockingReader.READ_EXPIRED
+                        ? decoder.pause()
+                        : decoder.accept((char) character);
+                key.flatMap(bindings::action).ifPresent(keys::put);
+            } catch (IOException | IOError gone) {
+                if (!closed) {
+                    keys.put(KeyAction.HANG_UP);
+                }
+                return;
+            }
+        }
+    }
+
+    Terminal terminal() {
+        return terminal;
+    }
+
+    /** Rings the terminal's bell. Never fails: where there is no terminal any more nobody can hear it. */
+    public void bell() {
+        if (!closed) {
+            terminal.writer().write('\u0007');
+            terminal.writer().flush();
+        }
+    }
+
+    @Override
+    public void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        try {
+            terminal.setAttributes(before);
+            terminal.close();
+        } catch (IOException | IOError gone) {
+            // The terminal has gone before us: there is nothing left to give back.
+            return;
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package org.slugpeak.cli.display;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.slugpeak.core.session.RecordSink;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The options of every command that shows a session, to be mixed in. One thread at a time. */
+public final class DisplayOptions {
+
+    /** How a session is shown. */
+    public enum View {
+        /** The large live screen. */
+        SCREEN,
+        /** Few lines, for a screen reader. */
+        PLAIN,
+        /** One line a reading. */
+        LINES,
+        /** Nothing. */
+        NONE
+    }
+
+    @Option(
+            names = "--view",
+            paramLabel = "screen|plain|lines|none",
+            converter = ViewConverter.class,
+            description = "How the session is shown. Usual: the screen on a terminal, lines into a pipe,"
+                    + " none where standard output carries JSON.")
+    private Optional<View> view = Optional.empty();
+
+    @Option(
+            names = "--plain",
+            description = "Lines for a screen reader: what changes, and while turning how far from the best.")
+    private boolean plain;
+
+    @Option(
+            names = "--key",
+            paramLabel = "ACTION=KEY",
+            converter = BindingConverter.class,
+            description = "Another key, or a foot pedal, for an action shown at the foot of the screen;"
+                    + " for example --key next=pagedown. May be repeated.")
+    private List<String> bindings = List.of();
+
+    /** What the command line says nothing about stays as usual. */
+    public DisplayOptions() {}
+
+    /**
+     * Opens what was asked for, or what suits the place where the program runs.
+     *
+     * @param out standard output
+     * @param carriesJson whether standard output belongs to records for other programs
+     * @param useful the actions that the command sees to
+     * @return to be closed by the caller
+     */
+    public Showing open(PrintStream out, boolean carriesJson, Set<KeyAction> useful) {
+        KeyBindings keyBindings = bindings();
+        Keys keys = new Keys();
+        View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
+        boolean usesTerminal = chosen == View.SCREEN || chosen == View.PLAIN;
+        Optional<Console> console = usesTerminal ? Console.open(keyBindings, keys) : Optional.empty();
+        if (chosen == View.SCREEN && console.isPresent() && console.get().canDraw()) {
+            return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful), keys);
+        }
+        return Showing.inLines(lines(chosen, out), console, keys);
+    }
+
+    private KeyBindings bindings() {
+        KeyBindings result = KeyBindings.usual();
+        for (String binding : bindings) {
+            result = result.with(binding);
+        }
+        return result;
+    }
+
+    private static View suitable(boolean carriesJson) {
+        if (Console.isOutputTerminal()) {
+            return carriesJson ? View.NONE : View.SCREEN;
+        }
+        return carriesJson ? View.NONE : View.LINES;
+    }
+
+    /** A screen that cannot be drawn becomes plain lines. */
+    private static RecordSink lines(View chosen, PrintStream out) {
+        return switch (chosen) {
+            case SCREEN, PLAIN -> new PlainLines(out);
+            case LINES -> new PipeLines(out);
+            case NONE -> record -> {};
+        };
+    }
+
+    static final class ViewConverter implements ITypeConverter<View> {
+        @Override
+        public View convert(String value) {
+            try {
+                return View.valueOf(value.toUpperCase(Locale.ROOT));
+            } catch (IllegalArgumentException unknown) {
+                throw new TypeConversionException("'" + value + "' is none of screen, plain, lines, none");
+            }
+        }
+    }
+
+    static final class BindingConverter implements ITypeConverter<String> {
+        @Override
+        public String convert(String value) {
+            try {
+                KeyBindings.usual().with(value);
+                return value;
+            } catch (IllegalArgumentException wrong) {
+                throw new TypeConversionException(String.valueOf(wrong.getMessage()));
+            }
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package org.slugpeak.cli.display;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.OverloadCleared;
+import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SessionEnd;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.TwoPeaks;
+import org.slugpeak.core.session.Weak;
+
+/** Says each event in one short sentence; a plain reading is no event. One thread at a time. */
+final class EventWords implements SessionRecord.Matcher<Optional<String>> {
+
+    private Seek seek = Seek.PEAK;
+    private String unit = "";
+
+    @Override
+    public Optional<String> sessionStart(SessionStart it) {
+        seek = it.settings().seek();
+        unit = it.measurand().unit();
+        String nearer = switch (seek) {
+            case PEAK -> "";
+            case DIP -> ": less is nearer";
+            case ZERO -> ": nearer to zero is nearer";
+        };
+        return say("%s from %s, looking for a %s%s", it.measurand().quantity(), it.source(), seek.code(), nearer);
+    }
+
+    @Override
+    public Optional<String> passed(Passed it) {
+        return Optional.of(past(it.dropDb(), seek));
+    }
+
+    /** What is said, and kept up to date on the screen, while the reading is past what is sought. */
+    static String past(double distanceDb, Seek seek) {
+        if (seek == Seek.ZERO || Double.isNaN(distanceDb)) {
+            return "past zero: back";
+        }
+        return "past it: back, " + Figures.decibels(distanceDb);
+    }
+
+    @Override
+    public Optional<String> returned(Returned it) {
+        if (seek == Seek.ZERO) {
+            return Optional.of("on zero: stop");
+        }
+        return Optional.of("on the " + seek.code() + ": stop" + lost(it.lossDb()));
+    }
+
+    private static String lost(double lossDb) {
+        return lossDb >= 0.005 ? ", " + Figures.decibels(lossDb) + " short" : "";
+    }
+
+    @Override
+    public Optional<String> held(Held it) {
+        return Optional.of("held: recorded at " + Figures.of(it.value(), it.value(), unit) + lost(it.lossDb()));
+    }
+
+    @Override
+    public Optional<String> twoPeaks(TwoPeaks it) {
+        String higher = Math.abs(it.first()) >= Math.abs(it.second()) ? "the first" : "the second";
+        return Optional.of("two peaks, dip of " + Figures.decibels(it.dipDb()) + " between: " + higher + " is higher");
+    }
+
+    @Override
+    public Optional<String> noPeak(NoPeak it) {
+        return Optional.of(noPeak(it.reason(), seek.code()));
+    }
+
+    private static String noPeak(NoPeakReason reason, String sought) {
+        return switch (reason) {
+            case FLAT -> "no " + sought + ": the reading does not move";
+            case END_OF_TRAVEL -> "no " + sought + ": end of the travel";
+            case REVERSED -> "no " + sought + " yet: turned back too soon";
+            case DEAD_ZERO -> "false zero: the sign does not change";
+        };
+    }
+
+    @Override
+    public Optional<String> overload(Overload it) {
+        return say("OVERLOAD, %s: %s", it.cause().code(), it.advice());
+    }
+
+    @Override
+    public Optional<String> overloadCleared(OverloadCleared it) {
+        return Optional.of("overload gone");
+    }
+
+    @Override
+    public Optional<String> weak(Weak it) {
+        return say("weak, %.0f dB over the noise: %s", it.snrDb(), it.advice());
+    }
+
+    @Override
+    public Optional<String> drift(Drift it) {
+        return say("drifting %+.3g %s a minute, nothing is turned", it.perMinute(), it.unit());
+    }
+
+    @Override
+    public Optional<String> link(Link it) {
+        String what = switch (it.state()) {
+            case LOST -> "LINK LOST";
+            case STALE -> "NO NEW READINGS";
+            case RESUMED -> "readings again";
+        };
+        return Optional.of(it.detail().isEmpty() ? what : what + ": " + it.detail());
+    }
+
+    @Override
+    public Optional<String> mark(Mark it) {
+        return Optional.of(it.text().isEmpty() ? "mark" : "mark: " + it.text());
+    }
+
+    @Override
+    public Optional<String> adjuster(Adjuster it) {
+        return switch (it.action()) {
+            case BEGIN -> Optional.of("now: " + it.name());
+            case DONE -> Optional.of(it.name() + " done" + gain(it.gainDb()));
+            case SKIP -> Optional.of(it.name() + " left as it is");
+        };
+    }
+
+    private static String gain(double gainDb) {
+        return Double.isNaN(gainDb) ? "" : String.format(Locale.ROOT, ", %+.1f dB", gainDb);
+    }
+
+    @Override
+    public Optional<String> advice(Advice it) {
+        return Optional.of(it.text());
+    }
+
+    @Override
+    public Optional<String> readingTaken(ReadingTaken it) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> sessionEnd(SessionEnd it) {
+        return say("end, %d readings: %s", it.readings(), it.reason());
+    }
+
+    private static Optional<String> say(String format, Object... arguments) {
+        return Optional.of(String.format(Locale.ROOT, format, arguments));
+    }
+}

@@ -1,0 +1,63 @@
+package org.slugpeak.cli.display;
+
+import java.util.Locale;
+import java.util.Set;
+
+/** Writes numbers the way a person reads them: few digits, and as many before as after a small change. Stateless. */
+final class Figures {
+
+    private static final Set<String> TAKES_PREFIX = Set.of("V", "A", "W", "Hz");
+    private static final double MILLI_BELOW = 0.1;
+    private static final double MICRO_BELOW = 1e-4;
+
+    private Figures() {}
+
+    /**
+     * A number and its unit, apart.
+     *
+     * @param digits four significant digits at the size that was asked for
+     * @param unit with its prefix; may be empty
+     */
+    record Figure(String digits, String unit) {
+
+        @Override
+        public String toString() {
+            return unit.isEmpty() ? digits : digits + " " + unit;
+        }
+    }
+
+    /**
+     * Writes a value with the digits that a quantity of a given size deserves, so that the decimal point stands still while
+     * the value moves.
+     */
+    static Figure of(double value, double size, String unit) {
+        if (Double.isNaN(value)) {
+            return new Figure("--", unit);
+        }
+        double magnitude = Double.isNaN(size) ? Math.abs(value) : Math.max(Math.abs(size), Math.abs(value));
+        if (TAKES_PREFIX.contains(unit) && magnitude > 0 && magnitude < MICRO_BELOW) {
+            return new Figure(digits(value * 1e6, magnitude * 1e6), "u" + unit);
+        }
+        if (TAKES_PREFIX.contains(unit) && magnitude > 0 && magnitude < MILLI_BELOW) {
+            return new Figure(digits(value * 1e3, magnitude * 1e3), "m" + unit);
+        }
+        return new Figure(digits(value, magnitude), unit);
+    }
+
+    private static String digits(double value, double magnitude) {
+        int before = magnitude < 1 ? 1 : (int) Math.floor(Math.log10(magnitude)) + 1;
+        int decimals = Math.max(0, Math.min(4, 4 - before));
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    /** Decibels: tenths, and hundredths where tenths would say nothing. */
+    static String decibels(double decibels) {
+        if (Double.isNaN(decibels)) {
+            return "-- dB";
+        }
+        if (decibels >= Level.FARTHEST_DB) {
+            return String.format(Locale.ROOT, "over %.0f dB", Level.FARTHEST_DB);
+        }
+        return String.format(Locale.ROOT, decibels < 0.095 ? "%.2f dB" : "%.1f dB", decibels);
+    }
+}

@@ -1,0 +1,60 @@
+package org.slugpeak.cli.display;
+
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.session.ReadingTaken;
+
+/**
+ * Where the reading stands. Immutable; any thread may use it.
+ *
+ * @param value smoothed, in the unit; NaN before the first trusted reading
+ * @param best in the unit; NaN until there is one
+ * @param distanceDb on the wrong side of the best, dB, 0 to {@value #FARTHEST_DB}; NaN where there is no best, and for a zero
+ * @param swing the largest magnitude since the adjuster was begun, in the unit; scales the bar of a zero
+ * @param trend which way the magnitude goes
+ * @param condition of the last reading
+ */
+record Level(double value, double best, double distanceDb, double swing, Trend trend, Condition condition) {
+
+    /** Farther away than this is all the same to a person. */
+    static final double FARTHEST_DB = 60;
+
+    static final Level NONE = new Level(Double.NaN, Double.NaN, Double.NaN, 0, Trend.STEADY, Condition.NO_VALUE);
+
+    static Level of(ReadingTaken taken, Seek seek, double swingBefore) {
+        double magnitude = Math.abs(taken.smoothed());
+        return new Level(
+                taken.smoothed(),
+                taken.best(),
+                distanceDb(taken.ofBest(), seek),
+                Double.isNaN(magnitude) ? swingBefore : Math.max(swingBefore, magnitude),
+                taken.trend(),
+                taken.reading().condition());
+    }
+
+    private static double distanceDb(double ofBest, Seek seek) {
+        if (seek == Seek.ZERO || Double.isNaN(ofBest)) {
+            return Double.NaN;
+        }
+        double decibels = 20 * Math.log10(Math.max(ofBest, 1e-9));
+        double wrongSide = seek == Seek.PEAK ? -decibels : decibels;
+        return Math.min(FARTHEST_DB, Math.max(0, wrongSide));
+    }
+
+    Level withSwing(double newSwing) {
+        return new Level(value, best, distanceDb, newSwing, trend, condition);
+    }
+
+    boolean hasBest() {
+        return !Double.isNaN(best);
+    }
+
+    double percentOfBest() {
+        return 100 * value / best;
+    }
+
+    boolean isNearing(Seek seek) {
+        return trend == (seek == Seek.PEAK ? Trend.RISING : Trend.FALLING);
+    }
+}

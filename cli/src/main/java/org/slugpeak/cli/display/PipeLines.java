@@ -1,0 +1,56 @@
+package org.slugpeak.cli.display;
+
+import java.io.PrintStream;
+import java.util.Locale;
+import java.util.Optional;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * One plain line a reading, and one for each event, for standard output that is a pipe or a file. Programs are better served
+ * by {@code --json}. One thread at a time.
+ */
+public final class PipeLines implements RecordSink {
+
+    private final PrintStream out;
+    private final SceneKeeper keeper = new SceneKeeper();
+    private final EventWords words = new EventWords();
+
+    /**
+     * Lines that nobody has written yet.
+     *
+     * @param out where they go; each is flushed
+     */
+    public PipeLines(PrintStream out) {
+        this.out = out;
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        keeper.take(record);
+        Optional<String> event = record.match(words);
+        if (event.isPresent()) {
+            say(record.tNanos(), "* " + event.get());
+        } else if (record instanceof ReadingTaken taken) {
+            say(record.tNanos(), line(taken));
+        }
+    }
+
+    private String line(ReadingTaken taken) {
+        Scene scene = keeper.scene();
+        Condition condition = taken.reading().condition();
+        String value = condition.hasValue()
+                ? Figures.of(taken.reading().value(), scene.level().best(), scene.unit())
+                        .toString()
+                : condition.code();
+        return value + "  " + SceneWords.distance(scene) + "  "
+                + scene.level().trend().code();
+    }
+
+    private void say(long tNanos, String words) {
+        out.println(String.format(Locale.ROOT, "%8.2f s  %s", tNanos / 1e9, words));
+        out.flush();
+    }
+}

@@ -1,0 +1,153 @@
+package org.slugpeak.cli.display;
+
+import java.io.IOError;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.jline.terminal.Sized;
+import org.jline.terminal.Terminal;
+import org.jline.utils.AttributedString;
+import org.jline.utils.AttributedStringBuilder;
+import org.jline.utils.Display;
+import org.jline.utils.InfoCmp.Capability;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * The live screen. Records come in one thread and cost next to nothing; a thread of its own looks at most
+ * {@value #REDRAWS_PER_SECOND} times a second whether there is something new to see, and sends only the cells that changed.
+ */
+public final class Screen implements RecordSink, AutoCloseable {
+
+    /** The most redraws a second, whatever the rate of readings. */
+    static final int REDRAWS_PER_SECOND = 30;
+
+    private static final long CLOSING_MILLIS = 1000;
+
+    private final SceneKeeper keeper = new SceneKeeper();
+    private final Terminal terminal;
+    private final Look look;
+    private final Page page;
+    private final Display display;
+    private final Thread painter;
+    private final CountDownLatch closed = new CountDownLatch(1);
+
+    private volatile String status = "";
+    private Drawn drawn = new Drawn(Scene.EMPTY, "", 0, 0);
+
+    /** What the window shows now. */
+    private record Drawn(Scene scene, String status, int width, int height) {
+
+        boolean fills(Sized window) {
+            return width == window.getColumns() && height == window.getRows();
+        }
+
+        boolean shows(Scene newScene, String newStatus) {
+            return scene.equals(newScene) && status.equals(newStatus);
+        }
+    }
+
+    /**
+     * Takes over the terminal and starts to draw.
+     *
+     * @param console the user's terminal; stays the caller's to close, after this screen
+     * @param bindings which key asks for what, for the key map on the screen
+     * @param useful the actions that the command sees to
+     */
+    public Screen(Console console, KeyBindings bindings, Set<KeyAction> useful) {
+        this(console.terminal(), bindings.phrases(useful));
+        terminal.puts(Capability.enter_ca_mode);
+        terminal.puts(Capability.cursor_invisible);
+        painter.start();
+    }
+
+    Screen(Terminal terminal, List<String> keyPhrases) {
+        this.terminal = terminal;
+        look = Look.of(terminal, System.getenv());
+        page = new Page(look.symbols(), keyPhrases);
+        display = new Display(terminal, true);
+        painter = new Thread(this::paint, "screen");
+        painter.setDaemon(true);
+    }
+
+    private void paint() {
+        try {
+            do {
+                redraw();
+            } while (!closed.await(1000 / REDRAWS_PER_SECOND + 1, TimeUnit.MILLISECONDS));
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        } catch (IOError gone) {
+            // The terminal has gone; the end of its keys tells the session so.
+            closed.countDown();
+        }
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        keeper.take(record);
+    }
+
+    /**
+     * Shows a few words in the top right corner.
+     *
+     * @param words for example the state of the sound; may be empty
+     */
+    public void status(String words) {
+        status = words;
+    }
+
+    /** Draws what is new; does nothing where nothing is. */
+    void redraw() {
+        Scene scene = keeper.scene();
+        Sized size = terminal.getSize();
+        String words = status;
+        boolean visible = size.getColumns() > 0 && size.getRows() > 0;
+        boolean fresh = !drawn.fills(size) || !drawn.shows(scene, words);
+        if (visible && fresh) {
+            draw(scene, words, size);
+        }
+    }
+
+    private void draw(Scene scene, String words, Sized size) {
+        if (!drawn.fills(size)) {
+            display.resize(size);
+            display.clear();
+        }
+        Grid grid = page.draw(scene, words, size.getColumns(), size.getRows());
+        display.update(lines(grid), 0);
+        terminal.flush();
+        drawn = new Drawn(scene, words, grid.width(), grid.height());
+    }
+
+    private List<AttributedString> lines(Grid grid) {
+        List<AttributedString> lines = new ArrayList<>(grid.height());
+        for (int row = 0; row < grid.height(); row++) {
+            AttributedStringBuilder line = new AttributedStringBuilder(grid.width());
+            for (int column = 0; column < grid.width(); column++) {
+                line.style(look.style(grid.styleAt(row, column))).append(grid.at(row, column));
+            }
+            lines.add(line.toAttributedString());
+        }
+        return lines;
+    }
+
+    /** Stops drawing and brings back what the terminal showed before. Safe to call twice. */
+    @Override
+    public void close() {
+        if (closed.getCount() == 0) {
+            return;
+        }
+        closed.countDown();
+        try {
+            painter.join(CLOSING_MILLIS);
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        }
+        terminal.puts(Capability.cursor_normal);
+        terminal.puts(Capability.exit_ca_mode);
+        terminal.flush();
+    }
+}

@@ -1,0 +1,66 @@
+package org.slugpeak.cli.run;
+
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * Finds out, with no key pressed, that the user has gone on to the next adjuster: the last one was held, and now the reading
+ * moves again. It only watches; the loop asks {@link #isDue()} after each reading and then begins the next adjuster itself,
+ * because a sink must not call back into the analysis that feeds it. One thread at a time.
+ */
+public final class AutoAdvance implements RecordSink {
+
+    /** A smaller change than this may be a hand that is taken away, dB. */
+    static final double DEPARTED_DB = 0.2;
+
+    /** The same for a zero, where decibels have no meaning: a fraction of the largest swing. */
+    static final double DEPARTED_OF_SWING = 0.02;
+
+    /** One reading alone may be a spike. */
+    private static final int READINGS_IN_A_ROW = 2;
+
+    private boolean armed;
+    private double heldAt;
+    private boolean zero;
+    private double swing;
+    private int departed;
+
+    /** Nothing is held yet. */
+    public AutoAdvance() {}
+
+    @Override
+    public void take(SessionRecord record) {
+        if (record instanceof Held held) {
+            armed = true;
+            heldAt = held.value();
+            zero = Double.isNaN(held.lossDb());
+            departed = 0;
+        } else if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
+            armed = false;
+            swing = 0;
+        } else if (record instanceof ReadingTaken taken && !Double.isNaN(taken.smoothed())) {
+            swing = Math.max(swing, Math.abs(taken.smoothed()));
+            departed = armed && taken.trend() != Trend.STEADY && isAway(taken.smoothed()) ? departed + 1 : 0;
+        }
+    }
+
+    private boolean isAway(double smoothed) {
+        if (zero) {
+            return Math.abs(smoothed - heldAt) > DEPARTED_OF_SWING * swing;
+        }
+        return Math.abs(20 * Math.log10(Math.abs(smoothed / heldAt))) > DEPARTED_DB;
+    }
+
+    /**
+     * Whether the next adjuster should be begun now. It stays true until an adjuster is begun.
+     *
+     * @return true after an adjuster was held and the reading has begun to move again
+     */
+    public boolean isDue() {
+        return departed >= READINGS_IN_A_ROW;
+    }
+}

@@ -1,0 +1,241 @@
+package org.slugpeak.cli.display;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.slugpeak.cli.display.Sessions.reading;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.SessionRecord;
+
+class PageTest {
+
+    private static final List<String> KEYS = KeyBindings.usual()
+            .phrases(EnumSet.of(
+                    KeyAction.MARK,
+                    KeyAction.NEXT,
+                    KeyAction.AGAIN,
+                    KeyAction.SOUND,
+                    KeyAction.LOUDER,
+                    KeyAction.SOFTER,
+                    KeyAction.QUIT));
+    private static final BlockLetters LETTERS = BlockLetters.load();
+
+    private final Page page = new Page(Symbols.BLOCKS, KEYS);
+
+    private static Scene scene(Seek seek, SessionRecord... records) {
+        SceneKeeper keeper = new SceneKeeper();
+        keeper.take(Sessions.start(seek));
+        keeper.take(new Adjuster(0, "T2 bottom", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN));
+        Stream.of(records).forEach(keeper::take);
+        return keeper.scene();
+    }
+
+    private static Scene past() {
+        return scene(
+                Seek.PEAK,
+                reading(1, 0.870, 0.870, Trend.RISING),
+                new Passed(Sessions.seconds(2), 0.870, Sessions.seconds(1), 0.3),
+                reading(2, 0.812, 0.870, Trend.FALLING));
+    }
+
+    private String text(Scene scene, int width, int height) {
+        return String.join("\n", page.draw(scene, "sound 5", width, height).lines());
+    }
+
+    /** Whether a text stands somewhere on the page in block letters of some size. */
+    private static boolean showsInBlocks(Grid page, String text, int scale) {
+        int width = BlockLetters.columns(text, scale);
+        int height = BlockLetters.rows(scale, Symbols.BLOCKS);
+        Grid wanted = new Grid(width, height);
+        LETTERS.draw(wanted, 0, 0, text, scale, Symbols.BLOCKS, Grid.Style.PLAIN);
+        for (int row = 0; row + height <= page.height(); row++) {
+            for (int column = 0; column + width <= page.width(); column++) {
+                if (matches(page, row, column, wanted)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean matches(Grid page, int top, int left, Grid wanted) {
+        for (int row = 0; row < wanted.height(); row++) {
+            String part = page.line(top + row).substring(left, left + wanted.width());
+            if (!part.equals(wanted.line(row))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,12,1,0", "60,18,1,1", "80,24,2,1", "100,30,2,1", "120,40,3,2", "160,50,4,2", "200,60,5,3"})
+    void readingAndVerdictGrowWithTheWindow(int width, int height, int digitScale, int callScale) {
+        Grid grid = page.draw(past(), "", width, height);
+        assertTrue(showsInBlocks(grid, "0.812", digitScale), () -> String.join("\n", grid.lines()));
+        if (callScale > 0) {
+            assertTrue(showsInBlocks(grid, "BACK 0.6", callScale), () -> String.join("\n", grid.lines()));
+        } else {
+            assertTrue(String.join("\n", grid.lines()).contains("BACK 0.6"));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,12", "60,18", "80,24", "120,40", "200,60", "97,31"})
+    void everySizeSaysWhatMatters(int width, int height) {
+        String text = text(past(), width, height);
+        Stream.of(
+                        "T2 bottom",
+                        "sim",
+                        "sound 5",
+                        "past it: back, 0.6 dB",
+                        "93.3 %",
+                        "0.60 dB below best 0.870 V",
+                        "BEST",
+                        "falling: further",
+                        "space mark",
+                        "n next",
+                        "q quit")
+                .forEach(words -> assertTrue(text.contains(words), () -> words + " is missing in\n" + text));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,12", "80,24", "200,60"})
+    void overloadFillsWholeRowsAndSaysWhatToDo(int width, int height) {
+        Scene scene = scene(
+                Seek.PEAK,
+                reading(1, 0.870, 0.870, Trend.RISING),
+                new Overload(Sessions.seconds(2), Overload.Cause.OVER_RANGE, "turn it down"),
+                Sessions.untrusted(2, Condition.OVER_RANGE, 0.870, 0.870));
+        Grid grid = page.draw(scene, "", width, height);
+        assertTrue(grid.line(1).contains("OVERLOAD, over-range: turn it down"));
+        long alertRows = Stream.iterate(0, row -> row < grid.height(), row -> row + 1)
+                .filter(row -> grid.styleAt(row, 0) == Grid.Style.ALERT
+                        && grid.styleAt(row, grid.width() - 1) == Grid.Style.ALERT)
+                .count();
+        assertTrue(alertRows >= 2, "the banner and the verdict");
+        int scale = width / 36;
+        assertTrue(showsInBlocks(grid, "OVER", Math.min(scale, 5)));
+    }
+
+    @Test
+    void aLostInstrumentNeverLeavesAnOldNumberLookingLive() {
+        Scene scene = scene(
+                Seek.PEAK,
+                reading(1, 0.870, 0.870, Trend.RISING),
+                new Link(Sessions.seconds(3), Link.State.LOST, "/dev/ttyUSB0 has gone"));
+        Grid grid = page.draw(scene, "", 80, 24);
+        assertTrue(grid.line(1).contains("LINK LOST: /dev/ttyUSB0 has gone"));
+        assertTrue(showsInBlocks(grid, "NO LINK", 1));
+        assertTrue(showsInBlocks(grid, "----", 2));
+        assertFalse(showsInBlocks(grid, "0.870", 2));
+    }
+
+    @Test
+    void bothAlarmsAreSaidWhenBothHold() {
+        Scene scene = scene(
+                Seek.PEAK,
+                new Overload(1, Overload.Cause.CLIPPING, "turn it down"),
+                new Link(2, Link.State.STALE, "for 2 s"));
+        String banner = page.draw(scene, "", 80, 24).line(1);
+        assertTrue(banner.contains("NO NEW READINGS: for 2 s"));
+        assertTrue(banner.contains("OVERLOAD, clipping: turn it down"));
+    }
+
+    @Test
+    void theMarkOfTheBestStandsStillWhileTheBarMoves() {
+        int[] columns = Stream.of(0.1, 0.5, 0.8, 0.87)
+                .mapToInt(value -> {
+                    Scene scene = scene(Seek.PEAK, reading(1, value, 0.87, Trend.RISING));
+                    Grid grid = page.draw(scene, "", 80, 24);
+                    return barRow(grid).orElseThrow().indexOf(Symbols.BLOCKS.mark());
+                })
+                .distinct()
+                .toArray();
+        assertEquals(1, columns.length);
+    }
+
+    private static Optional<String> barRow(Grid grid) {
+        return grid.lines().stream()
+                .filter(line -> line.indexOf(Symbols.BLOCKS.mark()) >= 0)
+                .findFirst();
+    }
+
+    @Test
+    void theBarIsHatchedOncePastSoThatNoColourIsNeeded() {
+        String approaching = barRow(page.draw(scene(Seek.PEAK, reading(1, 0.6, 0.87, Trend.RISING)), "", 80, 24))
+                .orElseThrow();
+        String returning = barRow(page.draw(past(), "", 80, 24)).orElseThrow();
+        assertTrue(approaching.indexOf(Symbols.BLOCKS.hatched()) < 0);
+        assertTrue(returning.indexOf(Symbols.BLOCKS.hatched()) >= 0);
+        assertTrue(returning.indexOf(Symbols.BLOCKS.full()) < 0);
+    }
+
+    @Test
+    void aDipIsNearerWhenTheReadingFalls() {
+        String text = text(scene(Seek.DIP, reading(1, 0.020, 0.010, Trend.FALLING)), 80, 24);
+        assertTrue(text.contains("falling: closer"));
+        assertTrue(text.contains("6.02 dB above least 10.00 mV"));
+        assertTrue(text.contains("LEAST"));
+    }
+
+    @Test
+    void aZeroDeflectsToTheSideOfItsSign() {
+        Scene positive = scene(
+                Seek.ZERO, Sessions.zeroReading(1, 0.4, Trend.RISING), Sessions.zeroReading(2, 0.1, Trend.FALLING));
+        Scene negative = scene(
+                Seek.ZERO, Sessions.zeroReading(1, 0.4, Trend.RISING), Sessions.zeroReading(2, -0.1, Trend.RISING));
+        String right = barRow(page.draw(positive, "", 80, 24)).orElseThrow();
+        String left = barRow(page.draw(negative, "", 80, 24)).orElseThrow();
+        assertTrue(right.lastIndexOf(Symbols.BLOCKS.full()) > right.indexOf(Symbols.BLOCKS.mark()));
+        assertTrue(left.indexOf(Symbols.BLOCKS.full()) < left.indexOf(Symbols.BLOCKS.mark()));
+        assertEquals(right.indexOf(Symbols.BLOCKS.mark()), left.indexOf(Symbols.BLOCKS.mark()));
+        assertTrue(text(negative, 80, 24).contains("largest swing 0.400 V"));
+    }
+
+    @Test
+    void withoutBlockCharactersThePageIsPlainAscii() {
+        Page ascii = new Page(Symbols.ASCII, KEYS);
+        for (int[] size : new int[][] {{40, 12}, {80, 24}, {200, 60}}) {
+            String text = String.join(
+                    "\n", ascii.draw(past(), "sound 5", size[0], size[1]).lines());
+            assertTrue(text.chars().allMatch(c -> c == '\n' || (c >= ' ' && c < 127)), text);
+            assertTrue(text.contains("past it: back, 0.6 dB"));
+        }
+    }
+
+    @Test
+    void noWindowIsTooSmallOrTooLargeToBeDrawn() {
+        SplittableRandom random = new SplittableRandom(4);
+        Scene scene = past();
+        for (int i = 0; i < 500; i++) {
+            int width = random.nextInt(0, 260);
+            int height = random.nextInt(0, 90);
+            Grid grid = page.draw(scene, "sound 5", width, height);
+            assertEquals(Math.max(1, width), grid.width());
+            assertEquals(Math.max(1, height), grid.height());
+        }
+    }
+
+    @Test
+    void beforeTheFirstReadingThePageSaysThatItWaits() {
+        String text = text(Scene.EMPTY, 80, 24);
+        assertTrue(text.contains("waiting for the first reading"));
+        assertTrue(text.contains("no best yet"));
+    }
+}
