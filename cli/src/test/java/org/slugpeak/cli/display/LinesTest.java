@@ -1,0 +1,169 @@
+package org.slugpeak.cli.display;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.slugpeak.cli.display.Sessions.reading;
+import static org.slugpeak.cli.display.Sessions.seconds;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.OverloadCleared;
+import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SessionEnd;
+import org.slugpeak.core.session.TwoPeaks;
+import org.slugpeak.core.session.Weak;
+
+class LinesTest {
+
+    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    private final PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+
+    private List<String> said() {
+        return bytes.toString(StandardCharsets.UTF_8).lines().toList();
+    }
+
+    @Nested
+    class ForAScreenReader {
+
+        private final RecordSink lines = new PlainLines(out);
+
+        @Test
+        void whileTurningTheDistanceComesEveryOneAndAHalfSeconds() {
+            lines.take(Sessions.start(Seek.PEAK));
+            for (int i = 0; i <= 100; i++) {
+                lines.take(reading(i * 0.05, 0.5, 1.0, Trend.FALLING));
+            }
+            List<String> said = said();
+            assertEquals(
+                    3,
+                    said.stream()
+                            .filter("6.02 dB below best, falling: further"::equals)
+                            .count());
+            assertEquals("turn slowly, looking for the peak", said.get(1));
+            assertEquals(5, said.size());
+        }
+
+        @Test
+        void atRestNothingIsSaid() {
+            lines.take(Sessions.start(Seek.PEAK));
+            lines.take(reading(0, 0.5, 0.5, Trend.STEADY));
+            int before = said().size();
+            for (int i = 1; i < 600; i++) {
+                lines.take(reading(i * 0.1, 0.5, 0.5, Trend.STEADY));
+            }
+            assertEquals(before, said().size());
+        }
+
+        @Test
+        void eachEventIsOneShortSentence() {
+            lines.take(Sessions.start(Seek.PEAK, "/dev/ttyUSB0"));
+            lines.take(new Adjuster(0, "T1 top", Adjuster.Action.BEGIN, Double.NaN, Double.NaN, Double.NaN));
+            lines.take(new Passed(seconds(1), 0.9, seconds(0.5), 0.61));
+            lines.take(new Returned(seconds(2), 0.899, 0.04));
+            lines.take(new Held(seconds(4), 0.9, 0));
+            lines.take(new TwoPeaks(seconds(5), 0.9, 0.95, 1.24));
+            lines.take(new NoPeak(seconds(6), NoPeakReason.END_OF_TRAVEL));
+            lines.take(new Overload(seconds(7), Overload.Cause.CLIPPING, "turn it down"));
+            lines.take(new OverloadCleared(seconds(8)));
+            lines.take(new Weak(seconds(9), 11.6, "turn the generator up"));
+            lines.take(new Drift(seconds(10), -0.25, "dB"));
+            lines.take(new Link(seconds(11), Link.State.LOST, "unplugged"));
+            lines.take(new Link(seconds(12), Link.State.RESUMED, ""));
+            lines.take(new Mark(seconds(13), "hum"));
+            lines.take(new Adjuster(seconds(14), "T1 top", Adjuster.Action.DONE, 0.5, 0.9, 5.1));
+            lines.take(new Advice(seconds(15), "turn-slower", "turn 2.0 times slower for this meter", 2));
+            lines.take(new SessionEnd(seconds(16), 320, "quit"));
+            assertEquals(
+                    List.of(
+                            "dc voltage from /dev/ttyUSB0, looking for a peak",
+                            "now: T1 top",
+                            "past it: back, 0.6 dB",
+                            "on the peak: stop, 0.04 dB short",
+                            "held: recorded at 0.900 V",
+                            "two peaks, dip of 1.2 dB between: the second is higher",
+                            "no peak: end of the travel",
+                            "OVERLOAD, clipping: turn it down",
+                            "overload gone",
+                            "weak, 12 dB over the noise: turn the generator up",
+                            "drifting -0.250 dB a minute, nothing is turned",
+                            "LINK LOST: unplugged",
+                            "readings again",
+                            "mark: hum",
+                            "T1 top done, +5.1 dB",
+                            "turn 2.0 times slower for this meter",
+                            "end, 320 readings: quit"),
+                    said());
+        }
+
+        @Test
+        void dipAndZeroSayFirstWhatIsNearer() {
+            lines.take(Sessions.start(Seek.DIP));
+            lines.take(Sessions.start(Seek.ZERO));
+            assertEquals("dc voltage from sim, looking for a dip: less is nearer", said().get(0));
+            assertEquals("dc voltage from sim, looking for a zero: nearer to zero is nearer", said().get(1));
+        }
+
+        @Test
+        void aZeroIsCountedInVoltsBecauseDecibelsHaveNoMeaningThere() {
+            lines.take(Sessions.start(Seek.ZERO));
+            lines.take(Sessions.zeroReading(0, 0.4, Trend.RISING));
+            lines.take(Sessions.zeroReading(2, 0.2, Trend.FALLING));
+            lines.take(new Passed(seconds(3), 0, seconds(2.9), Double.NaN));
+            lines.take(new Returned(seconds(4), 0.001, Double.NaN));
+            assertEquals("past zero: back", said().get(said().size() - 2));
+            assertEquals("on zero: stop", said().get(said().size() - 1));
+        }
+    }
+
+    @Nested
+    class ForAPipe {
+
+        private final RecordSink lines = new PipeLines(out);
+
+        @Test
+        void everyReadingIsOneLine() {
+            lines.take(Sessions.start(Seek.PEAK));
+            lines.take(reading(0, 0.5, 0.5, Trend.STEADY));
+            lines.take(reading(12.34, 0.5, 1.0, Trend.FALLING));
+            lines.take(Sessions.untrusted(13, Condition.OVER_RANGE, 0.5, 1.0));
+            assertEquals("    0.00 s  0.500 V  0.00 dB below best  steady", said().get(1));
+            assertEquals("   12.34 s  0.500 V  6.02 dB below best  falling", said().get(2));
+            assertEquals("   13.00 s  over-range  6.02 dB below best  steady", said().get(3));
+        }
+
+        @Test
+        void eventsAreMarkedWithAStar() {
+            lines.take(Sessions.start(Seek.PEAK));
+            lines.take(new Passed(seconds(1), 0.9, seconds(0.5), 0.61));
+            assertEquals("    1.00 s  * past it: back, 0.6 dB", said().get(1));
+        }
+
+        @Test
+        void noReadingIsHeldBackInABuffer() {
+            ByteArrayOutputStream raw = new ByteArrayOutputStream();
+            PrintStream buffered =
+                    new PrintStream(new java.io.BufferedOutputStream(raw, 1 << 16), false, StandardCharsets.UTF_8);
+            RecordSink sink = new PipeLines(buffered);
+            sink.take(reading(0, 0.5, 0.5, Trend.STEADY));
+            assertTrue(raw.size() > 0);
+        }
+    }
+}

@@ -1,0 +1,178 @@
+package org.slugpeak.cli.display;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.slugpeak.cli.display.Sessions.reading;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.jline.terminal.Attributes;
+import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.impl.LineDisciplineTerminal;
+import org.jline.utils.ScreenTerminal;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.peak.Trend;
+
+/** The screen on a terminal that exists in memory only. */
+class ScreenTest {
+
+    private static final List<String> KEYS = List.of("space mark", "q quit");
+
+    private final ScreenTerminal window = new ScreenTerminal(80, 24);
+    private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
+
+    private LineDisciplineTerminal terminal;
+    private Screen screen;
+    private String modes = "";
+
+    @BeforeEach
+    void open() throws IOException {
+        OutputStream wire = new OutputStream() {
+            @Override
+            public void write(int b) {
+                sent.write(b);
+            }
+
+            @Override
+            public void flush() {
+                window.write(sent.toString(StandardCharsets.UTF_8).substring(shown));
+                shown = sent.toString(StandardCharsets.UTF_8).length();
+            }
+
+            private int shown;
+        };
+        terminal = new LineDisciplineTerminal("test", "xterm-256color", wire, StandardCharsets.UTF_8) {
+            @Override
+            public void setAttributes(Attributes attributes) {
+                modes = attributes.toString();
+                super.setAttributes(attributes);
+            }
+        };
+        terminal.setSize(Size.of(80, 24));
+        screen = new Screen(terminal, KEYS);
+        screen.take(Sessions.start(Seek.PEAK));
+    }
+
+    /** The words that stand in the window now. */
+    private String shown() {
+        terminal.flush();
+        return window.toString();
+    }
+
+    @Test
+    void theWindowShowsThePage() {
+        screen.take(reading(1, 0.5, 0.5, Trend.RISING));
+        screen.status("sound 5");
+        screen.redraw();
+        assertTrue(shown().contains("100.0 %  0.00 dB below best 0.500 V"), this::shown);
+        assertTrue(shown().contains("sound 5"));
+        assertTrue(shown().contains("turn slowly, looking for the peak"));
+        assertTrue(shown().contains("q quit"));
+    }
+
+    @Test
+    void nothingIsSentWhileNothingChanges() {
+        screen.take(reading(1, 0.5, 0.5, Trend.RISING));
+        screen.redraw();
+        int before = sent.size();
+        screen.redraw();
+        screen.take(reading(1, 0.5, 0.5, Trend.RISING));
+        screen.redraw();
+        assertEquals(before, sent.size());
+    }
+
+    @Test
+    void onlyWhatChangedIsSent() {
+        screen.take(reading(1, 0.5, 0.5, Trend.RISING));
+        screen.redraw();
+        int first = sent.size();
+        screen.take(reading(2, 0.501, 0.501, Trend.RISING));
+        screen.redraw();
+        int second = sent.size() - first;
+        assertTrue(second > 0 && second < first / 4, second + " of " + first + " bytes");
+        assertTrue(shown().contains("best 0.501 V"));
+    }
+
+    @Test
+    void aWindowThatChangesItsSizeIsDrawnAnewAndLeavesNothingBehind() {
+        screen.take(reading(1, 0.5, 0.5, Trend.RISING));
+        screen.redraw();
+        for (int[] size : new int[][] {{40, 12}, {200, 60}, {60, 20}, {80, 24}}) {
+            window.setSize(Size.of(size[0], size[1]));
+            terminal.setSize(Size.of(size[0], size[1]));
+            screen.redraw();
+            List<String> expected = new Page(Symbols.BLOCKS, KEYS)
+                    .draw(sceneShown(), "", size[0], size[1])
+                    .lines();
+            List<String> lines = shown().lines().map(String::stripTrailing).toList();
+            for (int row = 0; row < size[1]; row++) {
+                assertEquals(expected.get(row).stripTrailing(), lines.get(row), "row " + row + " of " + size[1]);
+            }
+        }
+    }
+
+    private static Scene sceneShown() {
+        SceneKeeper keeper = new SceneKeeper();
+        keeper.take(Sessions.start(Seek.PEAK));
+        keeper.take(reading(1, 0.5, 0.5, Trend.RISING));
+        return keeper.scene();
+    }
+
+    @Test
+    void aTerminalThatDoesNotKnowItsSizeIsLeftAlone() {
+        terminal.setSize(Size.of(0, 0));
+        screen.redraw();
+        assertEquals(0, sent.size());
+    }
+
+    @Test
+    void closingBringsBackTheCursorAndIsSafeToDoTwice() {
+        screen.redraw();
+        screen.close();
+        int closed = sent.size();
+        assertTrue(sent.toString(StandardCharsets.UTF_8).contains("\u001b[?1049l"));
+        assertTrue(sent.toString(StandardCharsets.UTF_8).contains("\u001b[?25h")
+                || sent.toString(StandardCharsets.UTF_8).contains("\u001b[?12l\u001b[?25h"));
+        screen.close();
+        assertEquals(closed, sent.size());
+    }
+
+    @Test
+    void keysArriveInTheOrderTheyWerePressed() throws Exception {
+        Keys keys = new Keys();
+        Console console = new Console(terminal, KeyBindings.usual(), keys);
+        terminal.processInputBytes("n \u001b[5~zq".getBytes(StandardCharsets.UTF_8));
+        for (KeyAction action : List.of(KeyAction.NEXT, KeyAction.MARK, KeyAction.AGAIN, KeyAction.QUIT)) {
+            assertEquals(Optional.of(action), keys.await(Duration.ofSeconds(20)));
+        }
+        console.close();
+        console.close();
+    }
+
+    @Test
+    void ctrlCIsAWishToStop() throws Exception {
+        Keys keys = new Keys();
+        Console console = new Console(terminal, KeyBindings.usual(), keys);
+        terminal.raise(Terminal.Signal.INT);
+        assertEquals(Optional.of(KeyAction.INTERRUPT), keys.await(Duration.ofSeconds(20)));
+        console.close();
+    }
+
+    @Test
+    void theTerminalGetsItsModesBack() throws Exception {
+        String before = terminal.getAttributes().toString();
+        Console console = new Console(terminal, KeyBindings.usual(), new Keys());
+        assertNotEquals(before, modes, "raw while in use");
+        console.close();
+        assertEquals(before, modes);
+    }
+}
