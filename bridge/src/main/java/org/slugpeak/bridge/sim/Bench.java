@@ -1,0 +1,83 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * The bench: receiver, meter, hand, and what the operator has still to do. It lives in steps of 10 ms of its own time. One
+ * thread at a time.
+ */
+final class Bench implements RecordSink {
+
+    /** One tick; short against every time constant of the model. */
+    static final long TICK_NANOS = 10_000_000;
+
+    private final SimulatedReceiver receiver;
+    private final SimulatedMeter meter;
+    private final SimulatedHand hand;
+    private final Deque<Chore> chores;
+    private Optional<Chore> present = Optional.empty();
+    private long nowNanos;
+
+    Bench(SimulatedReceiver receiver, SimulatedMeter meter, SimulatedHand hand, List<Chore> chores) {
+        this.receiver = receiver;
+        this.meter = meter;
+        this.hand = hand;
+        this.chores = new ArrayDeque<>(chores);
+        receiver.load(meter.model().inputOhm());
+    }
+
+    SimulatedReceiver receiver() {
+        return receiver;
+    }
+
+    SimulatedHand hand() {
+        return hand;
+    }
+
+    MeterModel meter() {
+        return meter.model();
+    }
+
+    long nowNanos() {
+        return nowNanos;
+    }
+
+    boolean isOver() {
+        return present.isEmpty() && chores.isEmpty();
+    }
+
+    /** One tick. Whether a reading came. */
+    boolean tick(SourceListener listener) {
+        nowNanos += TICK_NANOS;
+        work(listener);
+        hand.step(nowNanos);
+        receiver.step(nowNanos);
+        Optional<Reading> reading = meter.step(nowNanos, receiver);
+        reading.ifPresent(listener::reading);
+        return reading.isPresent();
+    }
+
+    private void work(SourceListener listener) {
+        if (present.isPresent() && present.get().isDone(this)) {
+            present = Optional.empty();
+        }
+        if (present.isEmpty() && !chores.isEmpty()) {
+            Chore next = chores.remove();
+            present = Optional.of(next);
+            next.begin(this, listener);
+        }
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        hand.hear(record, nowNanos);
+    }
+}

@@ -1,0 +1,40 @@
+package org.slugpeak.bridge.sim;
+
+import org.slugpeak.core.reading.Measurand;
+
+/**
+ * A meter as the bench sees it. All figures are invented, of the size that is usual for its kind. Immutable; any thread may use it.
+ *
+ * @param name one line, for log and screen
+ * @param measurand what it measures
+ * @param intervalNanos from reading to reading; positive
+ * @param lagSeconds time constant of what it reads through; positive
+ * @param stepVolts resolution of its lowest range; positive
+ * @param rangeVolts end of its lowest range; the next ones are ten times greater, with ten times the step
+ * @param ranges how many ranges it has; 1 for a meter that cannot change range
+ * @param autorangeNanos how long it is silent when it changes range
+ * @param inputOhm what it loads the detector with
+ */
+record MeterModel(
+        String name,
+        Measurand measurand,
+        long intervalNanos,
+        double lagSeconds,
+        double stepVolts,
+        double rangeVolts,
+        int ranges,
+        long autorangeNanos,
+        double inputOhm) {
+
+    /** Three readings a second, steps of 1 mV, silent for 0.8 s when it changes range. */
+    static final MeterModel MULTIMETER = new MeterModel(
+            "multimeter, 3 readings/s", Measurand.DC_VOLTS, 333_333_333L, 0.1, 1e-3, 4, 2, 800_000_000L, 10e6);
+
+    /** Fifty readings a second behind a divider of 10 megohm. */
+    static final MeterModel CONVERTER =
+            new MeterModel("adc board, 50 readings/s", Measurand.DC_VOLTS, 20_000_000L, 0.032, 1e-3, 12, 1, 0, 10e6);
+
+    /** Twenty tone measurements a second at the voice coil. */
+    static final MeterModel SOUND_CARD =
+            new MeterModel("sound card, 20 readings/s", Measurand.AC_VOLTS, 50_000_000L, 0.05, 1e-5, 3, 1, 0, 1e9);
+}

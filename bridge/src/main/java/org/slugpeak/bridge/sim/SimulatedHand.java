@@ -1,0 +1,168 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.receiver.Backlash;
+import org.slugpeak.core.receiver.Part;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * A hand with a trimming tool. It knows nothing of the circuit: it starts one way, and obeys what it hears after its reaction
+ * time. One thread at a time.
+ */
+final class SimulatedHand {
+
+    /** What the hand does at present. */
+    private enum Doing {
+        NOTHING,
+        SEEKING,
+        RETURNING,
+        WAITING
+    }
+
+    /** How long it tries before it gives an adjuster up. */
+    private static final double PATIENCE_SECONDS = 45;
+
+    /** How long it turns back without hearing a verdict before it turns again. */
+    private static final double LOST_SECONDS = 7;
+
+    private final SimulatedReceiver receiver;
+    private final HandModel model;
+    private final SplittableRandom random;
+
+    private Doing doing = Doing.NOTHING;
+    private Part part = Part.T2_TOP;
+    private Backlash slug = new Backlash(0, 0);
+    private int direction = 1;
+    private double owedDegrees;
+    private long beganNanos;
+    private long turnedNanos;
+    private long lastNanos;
+    private long pausedUntilNanos;
+    private Optional<Intention> intention = Optional.empty();
+    private boolean finished = true;
+
+    /** Something it will do when its reaction time is over. */
+    private record Intention(long atNanos, Runnable what) {}
+
+    SimulatedHand(SimulatedReceiver receiver, HandModel model, SplittableRandom random) {
+        this.receiver = receiver;
+        this.model = model;
+        this.random = random;
+    }
+
+    /** Puts the tool in and starts to turn. */
+    void begin(Part newPart, int firstDirection, long tNanos) {
+        part = newPart;
+        direction = firstDirection;
+        owedDegrees = 0;
+        slug = new Backlash(model.backlashDegrees(), receiver.turns(newPart) * 360);
+        beganNanos = tNanos;
+        turnedNanos = tNanos;
+        finished = false;
+        doing = Doing.WAITING;
+        receiver.hand(Optional.of(newPart));
+        intend(tNanos, 0.8, () -> doing = Doing.SEEKING);
+    }
+
+    boolean isFinished() {
+        return finished;
+    }
+
+    /** Holds still, because the other hand is at the generator. */
+    void pauseUntil(long tNanos) {
+        pausedUntilNanos = Math.max(pausedUntilNanos, tNanos);
+    }
+
+    /** Hears a record at the simulation's time. */
+    void hear(SessionRecord record, long tNanos) {
+        if (finished) {
+            return;
+        }
+        record.match(new Verdicts()
+                .onPassed(() -> intend(tNanos, 0, () -> turnBack(Doing.RETURNING)))
+                .onReturned(() -> intend(tNanos, 0, () -> doing = Doing.WAITING))
+                .onHeld(() -> intend(tNanos, 0.3, this::letGo))
+                .onNoPeak(reason -> noPeak(reason, tNanos))
+                .onAdvice(advice -> advised(advice, tNanos)));
+    }
+
+    private void advised(Advice advice, long tNanos) {
+        if (advice.topic().equals("wrong-way") && doing == Doing.SEEKING) {
+            intend(tNanos, 0, () -> turnBack(Doing.SEEKING));
+        }
+    }
+
+    private void noPeak(NoPeakReason reason, long tNanos) {
+        if (reason == NoPeakReason.FLAT) {
+            intend(tNanos, 0.5, this::letGo);
+        } else if (reason == NoPeakReason.END_OF_TRAVEL) {
+            intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
+        }
+    }
+
+    /** One tick: does what is due, and turns. */
+    void step(long tNanos) {
+        double seconds = (tNanos - lastNanos) / 1e9;
+        lastNanos = tNanos;
+        if (finished) {
+            return;
+        }
+        if (intention.isPresent() && tNanos >= intention.get().atNanos()) {
+            Runnable what = intention.get().what();
+            intention = Optional.empty();
+            turnedNanos = tNanos;
+            what.run();
+        }
+        if (tNanos >= pausedUntilNanos) {
+            loseWay(tNanos);
+            turn(seconds);
+        }
+    }
+
+    private void loseWay(long tNanos) {
+        if (tNanos - beganNanos > PATIENCE_SECONDS * 1e9) {
+            letGo();
+        } else if (doing == Doing.RETURNING && tNanos - turnedNanos > LOST_SECONDS * 1e9) {
+            turnedNanos = tNanos;
+            turnBack(Doing.RETURNING);
+        } else if (doing == Doing.WAITING && tNanos - turnedNanos > LOST_SECONDS * 1e9) {
+            letGo();
+        }
+    }
+
+    private void turn(double seconds) {
+        double speed = switch (doing) {
+            case SEEKING -> model.seekDegreesPerSecond();
+            case RETURNING -> model.returnDegreesPerSecond();
+            default -> 0;
+        };
+        owedDegrees += speed * seconds;
+        if (speed > 0 && owedDegrees > model.slipDegrees() * random.nextDouble(0.3, 1.7)) {
+            slug.move(direction * owedDegrees);
+            owedDegrees = 0;
+            receiver.set(part, slug.position() / 360);
+        }
+    }
+
+    private void turnBack(Doing next) {
+        direction = -direction;
+        owedDegrees = 0;
+        doing = next;
+    }
+
+    private void letGo() {
+        doing = Doing.NOTHING;
+        finished = true;
+        intention = Optional.empty();
+        receiver.hand(Optional.empty());
+    }
+
+    private void intend(long tNanos, double extraSeconds, Runnable what) {
+        double seconds = extraSeconds + random.nextDouble(model.quickestSeconds(), model.slowestSeconds());
+        intention = Optional.of(new Intention(tNanos + (long) (seconds * 1e9), what));
+    }
+}

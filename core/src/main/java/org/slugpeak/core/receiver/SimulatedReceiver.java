@@ -1,0 +1,293 @@
+package org.slugpeak.core.receiver;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * A receiver on the bench: what is turned and fed goes in, what a meter would see comes out. It advances by
+ * {@link #step(long)}; time comes only from there. The same seed and the same calls give the same voltages.
+ *
+ * <p>One thread at a time.
+ */
+public final class SimulatedReceiver {
+
+    /** Boltzmann's constant, exact in the SI of 2019, times 290 K, times 4. */
+    private static final double FOUR_KT = 4 * 1.380649e-23 * 290;
+
+    /** Amplitudes of the generator's harmonics relative to the fundamental; invented, usual for a service generator. */
+    private static final double[] HARMONICS = {1, 0.05, 0.02};
+
+    /** Loop gain of the regenerating IF stage when it is in tune; invented. */
+    private static final double REGENERATION = 0.72;
+
+    /** What still passes a transformer whose secondary is open: stray capacitance; invented. */
+    private static final double STRAY = 0.02;
+
+    private final ReceiverDesign design;
+    private final Set<Fault> faults;
+    private final SplittableRandom random;
+    private final MicaCapacitor mica;
+    private final Map<Part, Double> turns = new EnumMap<>(Part.class);
+    private final Complex tunedStrip;
+
+    private Generator generator;
+    private double dialHz = 1620e3;
+    private Optional<Part> handAt = Optional.empty();
+    private double meterOhm = Double.POSITIVE_INFINITY;
+    private double warmSeconds = 1800;
+    private long lastNanos;
+    private boolean stepped;
+    private double controlVolts;
+    private double carrierPeakVolts;
+
+    /**
+     * A receiver in its first state, half an hour warm, with the generator off.
+     *
+     * @param design what it is
+     * @param faults seeded in it; those that lie with the bench are ignored
+     * @param seed of its noise
+     */
+    public SimulatedReceiver(ReceiverDesign design, Set<Fault> faults, long seed) {
+        this.design = design;
+        this.faults = Set.copyOf(faults);
+        this.random = new SplittableRandom(seed);
+        this.mica = new MicaCapacitor(random.split());
+        for (Part part : Part.values()) {
+            turns.put(part, design.misalignment().getOrDefault(part, 0.0));
+        }
+        this.generator = new Generator(design.intermediateHz(), 0, false, Generator.Lead.CONVERTER_GRID);
+        this.tunedStrip = design.first()
+                .transimpedance(design.intermediateHz())
+                .multiply(design.second().transimpedance(design.intermediateHz()));
+    }
+
+    /**
+     * Sets a part.
+     *
+     * @param part which
+     * @param newTurns from its working position
+     */
+    public void set(Part part, double newTurns) {
+        turns.put(part, newTurns);
+    }
+
+    /**
+     * Where a part stands.
+     *
+     * @param part which
+     * @return turns from its working position
+     */
+    public double turns(Part part) {
+        return turns.getOrDefault(part, 0.0);
+    }
+
+    /**
+     * Sets the generator.
+     *
+     * @param newGenerator how it stands from now on
+     */
+    public void feed(Generator newGenerator) {
+        generator = newGenerator;
+    }
+
+    /**
+     * How the generator stands.
+     *
+     * @return as last fed
+     */
+    public Generator generator() {
+        return generator;
+    }
+
+    /**
+     * Sets the dial.
+     *
+     * @param newDialHz where the pointer stands
+     */
+    public void tune(double newDialHz) {
+        dialHz = newDialHz;
+    }
+
+    /**
+     * Puts a hand with a tool into a can, or takes it away.
+     *
+     * @param part at which the tool is; empty for hands off
+     */
+    public void hand(Optional<Part> part) {
+        handAt = part;
+    }
+
+    /**
+     * Connects a meter across the detector load.
+     *
+     * @param ohm its input resistance; positive
+     */
+    public void load(double ohm) {
+        meterOhm = ohm;
+    }
+
+    /**
+     * Says how long set and generator have been on at time 0.
+     *
+     * @param seconds 0 for a cold start
+     */
+    public void warmFor(double seconds) {
+        warmSeconds = seconds;
+    }
+
+    /**
+     * Advances to a time.
+     *
+     * @param tNanos not before the last one
+     */
+    public void step(long tNanos) {
+        double seconds = stepped ? Math.max(0, tNanos - lastNanos) / 1e9 : 0;
+        stepped = true;
+        lastNanos = tNanos;
+        if (faults.contains(Fault.MICA)) {
+            mica.step(tNanos);
+        }
+        double bandwidth = seconds > 0 ? 1 / (2 * seconds) : 0;
+        double noise = Math.sqrt(FOUR_KT * design.noiseOhm() * 2 * bandwidth) * random.nextGaussian();
+        double gain = design.gainControl().gain(controlVolts);
+        carrierPeakVolts = Math.sqrt(2) * Math.abs(gridVolts() + noise * stripGain(design.intermediateHz())) * gain;
+        double target = design.gainControl().targetVolts(detector().riseVolts(carrierPeakVolts));
+        controlVolts += (target - controlVolts)
+                * -Math.expm1(-seconds / design.gainControl().timeConstantSeconds());
+    }
+
+    /** Carrier at the detector for the noiseless signal and no gain control, RMS. */
+    private double gridVolts() {
+        if (generator.lead() == Generator.Lead.CONVERTER_GRID) {
+            return generator.volts() * stripGain(generatorHz());
+        }
+        double oscillator = oscillatorHz();
+        double power = 0;
+        for (int n = 1; n <= HARMONICS.length; n++) {
+            double signalHz = n * generatorHz();
+            double volts = generator.volts()
+                    * HARMONICS[n - 1]
+                    * design.front().aerialResponse(signalHz, dialHz, turns(Part.C1))
+                    * stripGain(Math.max(1e3, Math.abs(signalHz - oscillator)));
+            power += volts * volts;
+        }
+        return Math.sqrt(power);
+    }
+
+    private double generatorHz() {
+        return generator.frequencyHz();
+    }
+
+    /**
+     * Where the oscillator oscillates now.
+     *
+     * @return hertz
+     */
+    public double oscillatorHz() {
+        double padder = faults.contains(Fault.PADDER) ? 0 : turns(Part.C3);
+        double tuned =
+                design.front().oscillatorHz(dialHz, turns(Part.C2), padder, turns(Part.C5), design.intermediateHz());
+        double drift = design.front().drift().driftBetweenHz(1800, warmSeconds + lastNanos / 1e9);
+        return tuned + drift * dialHz / 1e6;
+    }
+
+    /**
+     * Gain from converter grid to detector without gain control.
+     *
+     * @param frequencyHz of a signal at the grid, or after conversion
+     * @return factor, 0 or more
+     */
+    public double stripGain(double frequencyHz) {
+        Complex first = transformer(design.first(), Part.T1_BOTTOM, Part.T1_TOP, mica.fraction())
+                .transimpedance(frequencyHz);
+        Complex strip = first.multiply(secondTransimpedance(frequencyHz));
+        if (faults.contains(Fault.REGENERATION)) {
+            strip = regenerated(strip);
+        }
+        return strip.abs() * design.conversionSiemens() * design.stageSiemens();
+    }
+
+    private Complex secondTransimpedance(double frequencyHz) {
+        double damping = meterOhm / 2;
+        CoupledPair pair = transformer(design.second(), Part.T2_BOTTOM, Part.T2_TOP, 0);
+        if (!Double.isInfinite(damping)) {
+            pair = pair.withSecondaryDamped(damping);
+        }
+        if (faults.contains(Fault.SECONDARY)) {
+            // With the secondary open the primary alone is left, and what its stray capacitance passes on.
+            double q = pair.primary().q();
+            double peak =
+                    q * 2 * Math.PI * design.intermediateHz() * pair.primary().inductanceHenry();
+            return new SingleTuned(pair.primary().resonanceHz(), q)
+                    .response(frequencyHz)
+                    .multiply(STRAY * peak);
+        }
+        return pair.transimpedance(frequencyHz);
+    }
+
+    private Complex regenerated(Complex strip) {
+        Complex relative = strip.divide(tunedStrip);
+        return strip.divide(Complex.ONE.subtract(relative.multiply(REGENERATION)));
+    }
+
+    private CoupledPair transformer(CoupledPair pair, Part primary, Part secondary, double extraPrimary) {
+        return pair.withSlugs(change(primary) + extraPrimary, change(secondary));
+    }
+
+    private double change(Part part) {
+        double hand = handAt.isPresent() && handAt.get() == part ? design.handFraction() : 0;
+        return design.slug().inductanceChange(turns(part)) + hand;
+    }
+
+    private DiodeDetector detector() {
+        return design.detector();
+    }
+
+    /**
+     * Voltage across the detector load, with the contact potential.
+     *
+     * @return volts; negative
+     */
+    public double detectorVolts() {
+        return -detector().dcVolts(carrierPeakVolts);
+    }
+
+    /**
+     * Tone and hum across the voice coil.
+     *
+     * @return volts RMS; 0 or more
+     */
+    public double voiceCoilVolts() {
+        return design.audio().voiceCoilVolts(audioPeak(), humAtVoiceCoil());
+    }
+
+    /**
+     * Whether the audio stage clips now.
+     *
+     * @return true where it clips
+     */
+    public boolean clips() {
+        return design.audio().clips(audioPeak());
+    }
+
+    /**
+     * Hum that rides on the detector voltage.
+     *
+     * @return volts, peak; 0 without the fault
+     */
+    public double humVolts() {
+        return faults.contains(Fault.HUM) ? Tarnfield.WORKING_VOLTS / 10 : 0;
+    }
+
+    private double humAtVoiceCoil() {
+        return humVolts() * design.audio().gain() / Math.sqrt(2);
+    }
+
+    private double audioPeak() {
+        return generator.modulated() ? detector().audioPeakVolts(carrierPeakVolts, 0.3) : 0;
+    }
+}
