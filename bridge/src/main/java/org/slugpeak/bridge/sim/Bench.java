@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.SimulatedReceiver;
@@ -11,8 +12,8 @@ import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * The bench: receiver, meter, hand, and what the operator has still to do. It lives in steps of 10 ms of its own time. One
- * thread at a time.
+ * The bench: receiver, meter, two hands, and what the operator has still to do. It lives in steps of 10 ms of its own time.
+ * One thread at a time.
  */
 final class Bench implements RecordSink {
 
@@ -22,16 +23,25 @@ final class Bench implements RecordSink {
     private final SimulatedReceiver receiver;
     private final SimulatedMeter meter;
     private final SimulatedHand hand;
+    private final OtherHand other;
+    private final SplittableRandom random;
     private final Deque<Chore> chores;
     private Optional<Chore> present = Optional.empty();
     private long nowNanos;
 
-    Bench(SimulatedReceiver receiver, SimulatedMeter meter, SimulatedHand hand, List<Chore> chores) {
+    Bench(
+            SimulatedReceiver receiver,
+            SimulatedMeter meter,
+            SimulatedHand hand,
+            SplittableRandom random,
+            List<Chore> chores) {
         this.receiver = receiver;
         this.meter = meter;
         this.hand = hand;
+        this.random = random;
+        this.other = new OtherHand(receiver, hand, random.split());
         this.chores = new ArrayDeque<>(chores);
-        receiver.load(meter.model().inputOhm());
+        receiver.load(meter.totalOhm());
     }
 
     SimulatedReceiver receiver() {
@@ -42,8 +52,22 @@ final class Bench implements RecordSink {
         return hand;
     }
 
+    OtherHand other() {
+        return other;
+    }
+
+    SplittableRandom random() {
+        return random;
+    }
+
     MeterModel meter() {
         return meter.model();
+    }
+
+    /** Puts a resistor in series with the meter lead, or 0 to take it out. */
+    void seriesResistor(double ohm) {
+        meter.series(ohm);
+        receiver.load(meter.totalOhm());
     }
 
     long nowNanos() {
@@ -59,6 +83,7 @@ final class Bench implements RecordSink {
         nowNanos += TICK_NANOS;
         work(listener);
         hand.step(nowNanos);
+        other.step(nowNanos);
         receiver.step(nowNanos);
         Optional<Reading> reading = meter.step(nowNanos, receiver);
         reading.ifPresent(listener::reading);
@@ -66,7 +91,7 @@ final class Bench implements RecordSink {
     }
 
     private void work(SourceListener listener) {
-        if (present.isPresent() && present.get().isDone(this)) {
+        if (present.isPresent() && present.get().step(this, listener)) {
             present = Optional.empty();
         }
         if (present.isEmpty() && !chores.isEmpty()) {
@@ -79,5 +104,7 @@ final class Bench implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         hand.hear(record, nowNanos);
+        other.hear(record, nowNanos);
+        present.ifPresent(chore -> chore.hear(record, this));
     }
 }

@@ -7,6 +7,9 @@ import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.receiver.Generator;
@@ -25,7 +28,7 @@ import org.slugpeak.core.session.RecordSink;
 public final class SimSource implements ReadingSource {
 
     private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still");
-    private static final double FIRST_VOLTS = 60e-6;
+    private static final double FIRST_VOLTS = 440e-6;
 
     private final Bench bench;
     private final Pace pace;
@@ -65,16 +68,20 @@ public final class SimSource implements ReadingSource {
                 receiver,
                 new SimulatedMeter(meter, random.split()),
                 new SimulatedHand(receiver, hand, random.split()),
-                wanted.equals("still") ? List.of(Chores.rest(1e6)) : rounds(random));
+                random.split(),
+                wanted.equals("still") ? List.of(Chores.rest(1e6)) : rounds());
         return new SimSource(bench, pace);
     }
 
-    private static List<Chore> rounds(SplittableRandom random) {
+    private static List<Chore> rounds() {
         List<Chore> chores = new ArrayList<>();
         chores.add(Chores.rest(1));
+        chores.add(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()));
+        chores.add(new CheckChore(CheckKind.REST));
+        chores.add(new CheckChore(CheckKind.LEVEL));
         for (int round = 1; round <= 2; round++) {
             for (Part part : List.of(Part.T2_TOP, Part.T2_BOTTOM, Part.T1_TOP, Part.T1_BOTTOM)) {
-                chores.add(Chores.peak(part, random.nextBoolean() ? 1 : -1));
+                chores.add(Chores.peak(part));
                 chores.add(Chores.rest(1));
             }
         }

@@ -41,6 +41,7 @@ final class SimulatedHand {
     private long beganNanos;
     private long turnedNanos;
     private long lastNanos;
+    private long pausedFromNanos;
     private long pausedUntilNanos;
     private Optional<Intention> intention = Optional.empty();
     private boolean finished = true;
@@ -72,9 +73,11 @@ final class SimulatedHand {
         return finished;
     }
 
-    /** Holds still, because the other hand is at the generator. */
-    void pauseUntil(long tNanos) {
-        pausedUntilNanos = Math.max(pausedUntilNanos, tNanos);
+    /** Holds still for a time, because the other hand is at the generator. */
+    void pauseFrom(long fromNanos, long untilNanos) {
+        pausedFromNanos = fromNanos;
+        pausedUntilNanos = untilNanos;
+        turnedNanos = Math.max(turnedNanos, untilNanos);
     }
 
     /** Hears a record at the simulation's time. */
@@ -117,7 +120,7 @@ final class SimulatedHand {
             turnedNanos = tNanos;
             what.run();
         }
-        if (tNanos >= pausedUntilNanos) {
+        if (tNanos < pausedFromNanos || tNanos >= pausedUntilNanos) {
             loseWay(tNanos);
             turn(seconds);
         }

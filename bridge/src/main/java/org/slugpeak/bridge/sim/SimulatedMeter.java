@@ -13,6 +13,9 @@ final class SimulatedMeter {
     /** Twice the mains frequency, which is never exactly a multiple of the rate of readings; invented. */
     private static final double HUM_HZ = 100.037;
 
+    /** What lies between the detector and the probe: the IF filter's resistor; invented, usual size. */
+    private static final double SOURCE_OHM = 0.25e6;
+
     private final MeterModel model;
     private final SplittableRandom random;
     private boolean started;
@@ -20,6 +23,7 @@ final class SimulatedMeter {
     private long nextNanos;
     private double followed;
     private int range;
+    private double seriesOhm;
 
     SimulatedMeter(MeterModel model, SplittableRandom random) {
         this.model = model;
@@ -28,6 +32,16 @@ final class SimulatedMeter {
 
     MeterModel model() {
         return model;
+    }
+
+    /** Puts a resistor in series with the lead, or 0 to take it out. */
+    void series(double ohm) {
+        seriesOhm = ohm;
+    }
+
+    /** What it loads the set with. */
+    double totalOhm() {
+        return model.inputOhm() + SOURCE_OHM + seriesOhm;
     }
 
     /** One tick: follows the voltage and reads it when it is time to. */
@@ -46,7 +60,7 @@ final class SimulatedMeter {
     }
 
     private double voltage(SimulatedReceiver receiver) {
-        return isSound() ? receiver.voiceCoilVolts() : receiver.detectorVolts();
+        return isSound() ? receiver.voiceCoilVolts() : receiver.detectorVolts() * model.inputOhm() / totalOhm();
     }
 
     private void follow(long tNanos, double volts) {

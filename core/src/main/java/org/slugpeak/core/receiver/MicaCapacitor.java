@@ -20,7 +20,7 @@ final class MicaCapacitor {
         if (nextNanos < 0) {
             nextNanos = tNanos + pause();
         } else if (tNanos >= nextNanos) {
-            double size = random.nextDouble(0.03, 0.06);
+            double size = random.nextDouble(0.022, 0.035);
             fraction = fraction == 0 ? size : 0;
             nextNanos = tNanos + pause();
         }

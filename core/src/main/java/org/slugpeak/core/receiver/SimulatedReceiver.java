@@ -27,6 +27,12 @@ public final class SimulatedReceiver {
     /** What still passes a transformer whose secondary is open: stray capacitance; invented. */
     private static final double STRAY = 0.02;
 
+    private static final double LARGEST_TRAVEL_TURNS = 2.7;
+    private static final double TRAVEL_STEP_TURNS = 0.002;
+
+    /** Both slugs inside raise the coupling; by how much is invented. */
+    private static final double COUPLING_INSIDE = 1.6;
+
     private final ReceiverDesign design;
     private final Set<Fault> faults;
     private final SplittableRandom random;
@@ -113,6 +119,15 @@ public final class SimulatedReceiver {
     }
 
     /**
+     * Where the pointer of the dial stands.
+     *
+     * @return hertz
+     */
+    public double dialHz() {
+        return dialHz;
+    }
+
+    /**
      * Puts a hand with a tool into a can, or takes it away.
      *
      * @param part at which the tool is; empty for hands off
@@ -196,6 +211,48 @@ public final class SimulatedReceiver {
     }
 
     /**
+     * What is missing to the most that one slug can give while all others stay.
+     *
+     * @param part a slug of an IF transformer
+     * @return decibels, 0 or more
+     */
+    public double lossDb(Part part) {
+        double stands = turns(part);
+        double now = stripGain(design.intermediateHz());
+        double best = now;
+        for (double t = -LARGEST_TRAVEL_TURNS; t <= LARGEST_TRAVEL_TURNS; t += TRAVEL_STEP_TURNS) {
+            set(part, t);
+            best = Math.max(best, stripGain(design.intermediateHz()));
+        }
+        set(part, stands);
+        return 20 * Math.log10(best / now);
+    }
+
+    /**
+     * What is missing to the set with all its slugs at their working positions.
+     *
+     * @return decibels; negative for an over-coupled set that stands on a hump
+     */
+    public double lossDb() {
+        SimulatedReceiver aligned = new SimulatedReceiver(design, faults, 0);
+        for (Part part : Part.values()) {
+            aligned.set(part, 0);
+        }
+        aligned.load(meterOhm);
+        double now = stripGain(design.intermediateHz());
+        return 20 * Math.log10(aligned.stripGain(design.intermediateHz()) / now);
+    }
+
+    /**
+     * How the IF strip performs now.
+     *
+     * @return sensitivity and response
+     */
+    public IfPerformance performance() {
+        return IfPerformance.of(this::stripGain, design.detector(), design.intermediateHz());
+    }
+
+    /**
      * Gain from converter grid to detector without gain control.
      *
      * @param frequencyHz of a signal at the grid, or after conversion
@@ -235,7 +292,13 @@ public final class SimulatedReceiver {
     }
 
     private CoupledPair transformer(CoupledPair pair, Part primary, Part secondary, double extraPrimary) {
-        return pair.withSlugs(change(primary) + extraPrimary, change(secondary));
+        boolean inside = isInside(primary) || isInside(secondary);
+        CoupledPair coupled = inside ? pair.withCoupling(pair.coupling() * COUPLING_INSIDE) : pair;
+        return coupled.withSlugs(change(primary) + extraPrimary, change(secondary));
+    }
+
+    private boolean isInside(Part part) {
+        return turns(part) > design.slug().secondPositionTurns() / 2;
     }
 
     private double change(Part part) {

@@ -1,5 +1,7 @@
 package org.slugpeak.core.session;
 
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.peak.PeakFinder;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Condition;
@@ -16,12 +18,13 @@ public final class Analysis {
 
     private final RecordSink sink;
     private final PeakFinder finder;
-    private final OverloadWatch overload;
+    private final LevelWatch level;
 
     private boolean begun;
     private long originNanos;
     private long lastNanos;
     private long readings;
+    private boolean saw = true;
 
     /**
      * An analysis that has seen nothing yet.
@@ -31,8 +34,8 @@ public final class Analysis {
      */
     public Analysis(PeakSettings settings, RecordSink sink) {
         this.sink = sink;
-        this.finder = PeakFinder.create(settings, new FinderRecords(sink));
-        this.overload = new OverloadWatch(sink);
+        this.level = new LevelWatch(settings.seek(), new LevelRecords(sink));
+        this.finder = PeakFinder.create(settings, new FinderRecords(sink, level));
     }
 
     /**
@@ -53,15 +56,29 @@ public final class Analysis {
         long tNanos = sessionTime(reading.tNanos());
         Condition condition = reading.condition();
         readings++;
-        overload.see(tNanos, condition);
-        finder.accept(tNanos, reading.value(), condition);
+        level.accept(tNanos, reading.value(), condition);
+        if (level.takeZeroMoved()) {
+            finder.restart();
+        }
+        find(tNanos, reading.value(), condition);
         sink.take(new ReadingTaken(
                 new Reading(tNanos, reading.value(), condition),
-                finder.smoothed(),
-                finder.best(),
-                finder.bestSigma(),
+                level.fromFinder(finder.smoothed()),
+                level.fromFinder(finder.best()),
+                finder.bestSigma() * level.scale(),
                 finder.ofBest(),
                 finder.trend()));
+    }
+
+    /** While the level is being checked or the generator turned, the reading says nothing of the adjuster. */
+    private void find(long tNanos, double value, Condition condition) {
+        boolean sees = level.letsFinderSee();
+        if (sees) {
+            finder.accept(tNanos, level.toFinder(value), condition);
+        } else if (saw) {
+            finder.gap();
+        }
+        saw = sees;
     }
 
     /**
@@ -77,12 +94,14 @@ public final class Analysis {
     }
 
     /**
-     * Takes the user's own mark, at the time of the last reading.
+     * Takes the user's own mark, at the time of the last reading. A mark that carries a {@link LevelCommand} is obeyed; as
+     * it stands in the log, a replay that sets the same marks does the same.
      *
      * @param text one line
      */
     public void mark(String text) {
         sink.take(new Mark(lastNanos, text));
+        LevelCommand.parse(text).ifPresent(command -> level.command(lastNanos, command));
     }
 
     /**
@@ -102,8 +121,9 @@ public final class Analysis {
      * @param name of the adjuster that begins
      */
     public void nextAdjuster(String name) {
-        double before = finder.smoothed();
+        double before = level.fromFinder(finder.smoothed());
         finder.restart();
+        level.adjusterBegun(name);
         sink.take(new Adjuster(lastNanos, name, Adjuster.Action.BEGIN, before, Double.NaN, Double.NaN));
     }
 

@@ -1,0 +1,83 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.Optional;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.receiver.Generator;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.SessionRecord;
+
+/** Starts a check of the level and makes the moves that it asks for. One thread at a time. */
+final class CheckChore implements Chore {
+
+    private static final double THINKING_SECONDS = 0.7;
+    private static final double SERIES_OHM = 1e6;
+
+    private final CheckKind kind;
+    private Optional<Generator> generatorBefore = Optional.empty();
+    private double dialBeforeHz;
+    private Optional<String> asked = Optional.empty();
+    private long dueNanos;
+    private boolean over;
+
+    CheckChore(CheckKind kind) {
+        this.kind = kind;
+    }
+
+    @Override
+    public void begin(Bench bench, SourceListener listener) {
+        generatorBefore = Optional.of(bench.receiver().generator());
+        dialBeforeHz = bench.receiver().dialHz();
+        listener.mark(LevelCommand.check(kind).text());
+    }
+
+    @Override
+    public void hear(SessionRecord record, Bench bench) {
+        record.match(new Verdicts().onAdvice(advice -> advised(advice, bench.nowNanos())));
+    }
+
+    private void advised(Advice advice, long tNanos) {
+        if (advice.topic().equals("ask")) {
+            asked = Optional.of(advice.text());
+            dueNanos = tNanos + (long) (THINKING_SECONDS * 1e9);
+        } else if (advice.topic().equals("check-over")) {
+            over = true;
+        }
+    }
+
+    @Override
+    public boolean step(Bench bench, SourceListener listener) {
+        if (asked.isPresent() && bench.nowNanos() >= dueNanos) {
+            String move = asked.get();
+            asked = Optional.empty();
+            act(move, bench);
+            if (move.contains("say done") || move.equals(kind.restore())) {
+                listener.mark(LevelCommand.done().text());
+            }
+        }
+        return over;
+    }
+
+    private void act(String move, Bench bench) {
+        Generator before = generatorBefore.orElseThrow();
+        SimulatedReceiver receiver = bench.receiver();
+        if (move.equals(kind.restore())) {
+            receiver.feed(before);
+            receiver.tune(dialBeforeHz);
+            bench.seriesResistor(0);
+            return;
+        }
+        boolean first = move.equals(kind.moves().get(0));
+        switch (kind) {
+            case REST -> receiver.feed(before.withVolts(0));
+            case LEVEL -> receiver.feed(before.times(0.5));
+            case LOADING -> bench.seriesResistor(SERIES_OHM);
+            case SKIRTS -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 5e3 : -5e3)));
+            case OTHER_IF -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
+            case HARMONIC -> receiver.feed(before.withFrequency(before.frequencyHz() + 2e3));
+            case IMAGE -> receiver.tune(dialBeforeHz - 2 * 455e3);
+        }
+    }
+}

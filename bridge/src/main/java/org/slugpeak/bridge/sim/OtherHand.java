@@ -1,0 +1,55 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.SplittableRandom;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * The hand at the generator: when it is asked to cut, it does so after a while, and the hand at the slug holds still meanwhile.
+ * One thread at a time.
+ */
+final class OtherHand {
+
+    private static final long HOLD_NANOS = 1_100_000_000L;
+    private static final long STILL_BEFORE_NANOS = 500_000_000L;
+
+    private final SimulatedReceiver receiver;
+    private final SimulatedHand hand;
+    private final SplittableRandom random;
+    private double factor = 1;
+    private long dueNanos = Long.MAX_VALUE;
+    private boolean obeys = true;
+
+    OtherHand(SimulatedReceiver receiver, SimulatedHand hand, SplittableRandom random) {
+        this.receiver = receiver;
+        this.hand = hand;
+        this.random = random;
+    }
+
+    /** Whether it does what it is asked. */
+    void obeys(boolean nowObeys) {
+        obeys = nowObeys;
+    }
+
+    void hear(SessionRecord record, long tNanos) {
+        if (obeys && dueNanos == Long.MAX_VALUE) {
+            record.match(new Verdicts().onAdvice(advice -> advised(advice, tNanos)));
+        }
+    }
+
+    private void advised(Advice advice, long tNanos) {
+        if (advice.topic().equals("cut-generator")) {
+            factor = advice.amount();
+            dueNanos = tNanos + (long) (random.nextDouble(0.8, 1.4) * 1e9);
+            hand.pauseFrom(dueNanos - STILL_BEFORE_NANOS, dueNanos + HOLD_NANOS);
+        }
+    }
+
+    void step(long tNanos) {
+        if (tNanos >= dueNanos) {
+            dueNanos = Long.MAX_VALUE;
+            receiver.feed(receiver.generator().times(factor));
+        }
+    }
+}

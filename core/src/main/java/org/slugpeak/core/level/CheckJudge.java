@@ -1,0 +1,133 @@
+package org.slugpeak.core.level;
+
+import java.util.Locale;
+import org.slugpeak.core.level.StepCheck.Level;
+
+/** What the levels of a check mean. The limits are common practice, no source, except where a formula is named. */
+final class CheckJudge {
+
+    private static final double WARN_SLOPE = 0.8;
+    private static final double REFUSE_SLOPE = 0.5;
+    private static final double WEAK_SLOPE = 1.3;
+    private static final double HUM_SHARE = 0.03;
+    private static final double SERIES_OHM = 1e6;
+    private static final double GOOD_METER_OHM = 5e6;
+    private static final double WIDE_SKIRT_DB = 4.5;
+    private static final double NARROW_SKIRT_DB = 11;
+    private static final double UNEQUAL_SKIRTS_DB = 1.5;
+    private static final double HARMONIC_DROP_DB = 2;
+    private static final double NO_IMAGE_DB = 36;
+
+    private final LevelListener listener;
+
+    CheckJudge(LevelListener listener) {
+        this.listener = listener;
+    }
+
+    /** How far a reading can be believed after the check of the level. */
+    enum Following {
+        GOOD,
+        DOUBTFUL,
+        REFUSED
+    }
+
+    Following level(long tNanos, double before, double after) {
+        double slope = db(after / before) / db(0.5);
+        if (slope < WARN_SLOPE) {
+            listener.flattening(
+                    tNanos,
+                    slope < REFUSE_SLOPE
+                            ? say("the reading does not follow the generator (%.2f): no peak can be called", slope)
+                            : say("the reading hardly follows the generator (%.2f): peaks are blunt", slope));
+            suspect(tNanos, Suspicion.TOO_STRONG, slope);
+            return slope < REFUSE_SLOPE ? Following.REFUSED : Following.DOUBTFUL;
+        }
+        String verdict = slope > WEAK_SLOPE
+                ? "the reading falls faster than the generator (%.2f): too weak, or the square law of the detector"
+                : "the reading follows the generator (%.2f)";
+        listener.advice(tNanos, "level-check", say(verdict, slope), slope);
+        return Following.GOOD;
+    }
+
+    void rest(long tNanos, Level before, Level rest) {
+        listener.advice(
+                tNanos,
+                "rest",
+                say("resting at %.3f: subtracted from now on in all decibels", rest.value()),
+                rest.value());
+        if (rest.scatter() > HUM_SHARE * Math.abs(before.value() - rest.value())) {
+            suspect(tNanos, Suspicion.HUM, rest.scatter());
+        }
+    }
+
+    /** A meter of R ohm behind a source of Rs reads r = (R + Rs)/(R + Rs + 1 Mohm) of before; Ohm's law. */
+    void loading(long tNanos, double before, double after) {
+        double share = Math.min(0.999, after / before);
+        double ohm = SERIES_OHM * share / (1 - share);
+        listener.advice(tNanos, "loading", say("meter and source have about %.1f Mohm together", ohm / 1e6), ohm);
+        if (ohm < GOOD_METER_OHM) {
+            suspect(tNanos, Suspicion.LOADING, ohm);
+        }
+    }
+
+    void skirts(long tNanos, double centre, double above, double below) {
+        double up = db(centre / above);
+        double down = db(centre / below);
+        boolean equal = Math.abs(up - down) <= UNEQUAL_SKIRTS_DB;
+        listener.advice(
+                tNanos,
+                "skirts",
+                say("5 kHz above %.1f dB, below %.1f dB: skirts ", up, down) + (equal ? "equal" : "unequal"),
+                up - down);
+        double mean = (up + down) / 2;
+        if (mean > NARROW_SKIRT_DB) {
+            suspect(tNanos, Suspicion.REGENERATION, mean);
+        } else if (mean < WIDE_SKIRT_DB) {
+            suspect(tNanos, Suspicion.SLUG_END, mean);
+        }
+    }
+
+    /** Centre of the three powers at -10, 0 and +10 kHz. */
+    void otherIf(long tNanos, double centre, double below, double above) {
+        double lower = below * below;
+        double upper = above * above;
+        double offsetKilohertz = 10 * (upper - lower) / (upper + lower + centre * centre);
+        listener.advice(
+                tNanos,
+                "if-centre",
+                say("the response is centred about %+.1f kHz from the generator", offsetKilohertz),
+                offsetKilohertz);
+        if (Math.abs(offsetKilohertz) > 5) {
+            suspect(tNanos, Suspicion.WRONG_IF, offsetKilohertz);
+        }
+    }
+
+    void harmonic(long tNanos, double before, double after) {
+        double drop = db(before / after);
+        listener.advice(tNanos, "harmonic", say("2 kHz off costs %.1f dB", drop), drop);
+        if (drop > HARMONIC_DROP_DB) {
+            suspect(tNanos, Suspicion.HARMONIC, drop);
+        }
+    }
+
+    void image(long tNanos, double before, double after) {
+        double drop = db(before / after);
+        if (drop > NO_IMAGE_DB) {
+            suspect(tNanos, Suspicion.IMAGE, drop);
+        } else {
+            listener.advice(tNanos, "image", say("heard %.0f dB weaker at the image: the right side", drop), drop);
+        }
+    }
+
+    void suspect(long tNanos, Suspicion suspicion, double amount) {
+        listener.advice(tNanos, suspicion.topic(), suspicion.text(), amount);
+    }
+
+    private static double db(double ratio) {
+        return 20 * Math.log10(Math.max(1e-6, ratio));
+    }
+
+    private static String say(String format, Object... figures) {
+        return String.format(Locale.ROOT, format, figures);
+    }
+}

@@ -1,0 +1,160 @@
+package org.slugpeak.core.level;
+
+import java.util.Locale;
+
+/**
+ * Asks for less generator before the reading leaves its window, sees the user's cut, and says by what the readings that follow
+ * must be multiplied to go on where the earlier ones ended. Works on magnitudes above rest. One thread at a time.
+ */
+final class GeneratorWatch {
+
+    /** The prompt comes at this share of the window's end. */
+    private static final double PROMPT_SHARE = 0.87;
+
+    private static final long BETWEEN_PROMPTS_NANOS = 3_000_000_000L;
+    private static final long REPEAT_NANOS = 10_000_000_000L;
+    private static final long ARMED_NANOS = 15_000_000_000L;
+
+    /** Faster than any slug: a step of the generator. */
+    private static final double STEP_DB = 0.6;
+
+    private static final double STEP_DB_PER_SECOND = 4;
+
+    /** Less than this is no cut. */
+    private static final double LEAST_CUT_DB = 0.7;
+
+    /** More than this in the tenths of a second before the cut: the slug was moving, so the known factor counts. */
+    private static final double MOVING_SHARE = 0.03;
+
+    private static final double SETTLE_SECONDS = 0.5;
+    private static final double GIVE_UP_SECONDS = 6;
+
+    private final LevelListener listener;
+    private final RecentReadings before = new RecentReadings(0.4);
+    private final RecentReadings after = new RecentReadings(0.3);
+
+    private double highVolts = Double.POSITIVE_INFINITY;
+    private long promptedNanos = Long.MIN_VALUE / 2;
+    private double factor = 0.5;
+    private double scale = 1;
+    private boolean stepping;
+    private long stepNanos;
+    private double levelBefore;
+    private boolean movingBefore;
+    private long lastNanos;
+
+    GeneratorWatch(LevelListener listener) {
+        this.listener = listener;
+    }
+
+    void window(MeterPoint point) {
+        highVolts = point.highVolts();
+    }
+
+    /** What a level is to be divided by to compare with those from before the cuts. */
+    double scale() {
+        return scale;
+    }
+
+    /** While the generator is being turned nothing can be said of the peak. */
+    boolean isStepping() {
+        return stepping;
+    }
+
+    /** Whether a prompt stands that the user may still obey. */
+    boolean isArmed(long tNanos) {
+        return tNanos - promptedNanos < ARMED_NANOS;
+    }
+
+    void forgetScale() {
+        scale = 1;
+    }
+
+    /** A check put the generator elsewhere: what was read before it is no measure of a step. */
+    void gap() {
+        before.clear();
+    }
+
+    void announceCut(long tNanos, double newFactor) {
+        factor = newFactor;
+        promptedNanos = tNanos;
+        beginStep(tNanos);
+    }
+
+    void accept(long tNanos, double magnitude) {
+        if (stepping) {
+            settle(tNanos, magnitude);
+        } else if (isArmed(tNanos) && isStep(tNanos, magnitude)) {
+            beginStep(tNanos);
+        } else {
+            before.add(tNanos, magnitude);
+            prompt(tNanos, magnitude);
+        }
+        lastNanos = tNanos;
+    }
+
+    private boolean isStep(long tNanos, double magnitude) {
+        if (before.size() < 5) {
+            return false;
+        }
+        double seconds = (tNanos - lastNanos) / 1e9;
+        double[] values = before.values();
+        double fromLast = db(values[values.length - 1] / magnitude);
+        double fromFifth = db(values[values.length - 5] / magnitude);
+        return fromLast > Math.max(STEP_DB, STEP_DB_PER_SECOND * seconds)
+                || fromFifth > Math.max(STEP_DB, 2 * STEP_DB_PER_SECOND * 5 * seconds);
+    }
+
+    private void beginStep(long tNanos) {
+        stepping = true;
+        stepNanos = tNanos;
+        levelBefore = before.median();
+        movingBefore = !before.stands(MOVING_SHARE);
+        after.clear();
+    }
+
+    private void settle(long tNanos, double magnitude) {
+        double seconds = (tNanos - stepNanos) / 1e9;
+        if (seconds < SETTLE_SECONDS) {
+            return;
+        }
+        after.add(tNanos, magnitude);
+        boolean enough = after.size() >= 5 && after.spannedNanos() > 0.25e9;
+        boolean changed = Math.abs(db(after.median() / levelBefore)) > LEAST_CUT_DB;
+        if (enough && after.stands(0.01) && (changed || seconds > GIVE_UP_SECONDS)) {
+            finish(tNanos, changed);
+        } else if (seconds > GIVE_UP_SECONDS) {
+            finish(tNanos, false);
+        }
+    }
+
+    private void finish(long tNanos, boolean changed) {
+        stepping = false;
+        promptedNanos = Long.MIN_VALUE / 2;
+        before.clear();
+        if (changed) {
+            double ratio = movingBefore ? factor : after.median() / levelBefore;
+            scale *= ratio;
+            listener.advice(
+                    tNanos,
+                    "generator-changed",
+                    String.format(
+                            Locale.ROOT, "the reading followed the generator by %+.1f dB: the best goes on", db(ratio)),
+                    db(ratio));
+        }
+    }
+
+    private void prompt(long tNanos, double magnitude) {
+        boolean due = tNanos - promptedNanos >= (isArmed(tNanos) ? REPEAT_NANOS : BETWEEN_PROMPTS_NANOS);
+        if (magnitude > PROMPT_SHARE * highVolts && due) {
+            promptedNanos = tNanos;
+            factor = magnitude > 2 * highVolts ? 0.25 : 0.5;
+            String much = factor < 0.5 ? "cut the generator to a quarter" : "halve the generator";
+            listener.advice(tNanos, "cut-generator", much + ": the reading leaves its window", factor);
+        }
+    }
+
+    private static double db(double ratio) {
+        return 20 * Math.log10(Math.max(1e-9, ratio));
+    }
+}

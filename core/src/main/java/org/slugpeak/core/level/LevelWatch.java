@@ -1,0 +1,288 @@
+package org.slugpeak.core.level;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.slugpeak.core.level.CheckJudge.Following;
+import org.slugpeak.core.level.StepCheck.Level;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.reading.Condition;
+
+/**
+ * Keeps the level right, from the readings and the user's commands alone: the same readings and commands give the same events.
+ * It says which readings the peak finder may see, and on which scale: above the resting voltage, and as if the generator had
+ * never been changed since the adjuster was begun.
+ *
+ * <p>One thread at a time; time comes with the readings.
+ */
+public final class LevelWatch {
+
+    private final LevelListener listener;
+    private final boolean seeksPeak;
+    private final ConditionWatch conditions;
+    private final GeneratorWatch generator;
+    private final NoiseWatch noise;
+    private final DriftWatch drift;
+    private final JumpWatch jumps = new JumpWatch();
+    private final CheckJudge judge;
+
+    private Optional<StepCheck> check = Optional.empty();
+    private Optional<MeterPoint> point = Optional.empty();
+    private String adjuster = "";
+    private double rest;
+    private boolean restKnown;
+    private boolean doubtSaid;
+    private Following following = Following.GOOD;
+    private boolean zeroMoved;
+
+    /**
+     * A watch that has seen nothing yet.
+     *
+     * @param seek what is turned for; noise and drift are watched for a peak only
+     * @param listener hears what there is to say
+     */
+    public LevelWatch(Seek seek, LevelListener listener) {
+        this.listener = listener;
+        this.seeksPeak = seek == Seek.PEAK;
+        this.conditions = new ConditionWatch(listener);
+        this.generator = new GeneratorWatch(listener);
+        this.noise = new NoiseWatch(listener);
+        this.drift = new DriftWatch(listener);
+        this.judge = new CheckJudge(listener);
+    }
+
+    /**
+     * Takes one reading, before the finder does.
+     *
+     * @param tNanos when it was read
+     * @param value as read; ignored where the condition is not trusted
+     * @param condition how far it can be believed
+     */
+    public void accept(long tNanos, double value, Condition condition) {
+        conditions.see(tNanos, condition);
+        if (!condition.isTrusted()) {
+            return;
+        }
+        if (check.isPresent()) {
+            check.get().accept(tNanos, value);
+            endCheck(tNanos);
+            return;
+        }
+        double magnitude = Math.abs(value - rest);
+        boolean wasStepping = generator.isStepping();
+        generator.accept(tNanos, magnitude);
+        if (generator.isStepping()) {
+            passiveGap();
+        } else {
+            if (wasStepping && following == Following.REFUSED) {
+                following = Following.GOOD;
+                listener.cleared(tNanos);
+            }
+            watchPassively(tNanos, magnitude);
+        }
+    }
+
+    private void watchPassively(long tNanos, double magnitude) {
+        if (!seeksPeak) {
+            return;
+        }
+        noise.accept(tNanos, magnitude);
+        drift.accept(tNanos, magnitude);
+        if (!generator.isArmed(tNanos) && jumps.accept(tNanos, magnitude)) {
+            judge.suspect(tNanos, Suspicion.MICA, Double.NaN);
+        }
+    }
+
+    private void passiveGap() {
+        noise.gap();
+        drift.gap();
+        jumps.gap();
+    }
+
+    private void endCheck(long tNanos) {
+        if (check.isPresent() && check.get().isOver()) {
+            check = Optional.empty();
+            generator.gap();
+            passiveGap();
+            listener.advice(tNanos, "check-over", "go on", Double.NaN);
+        }
+    }
+
+    /**
+     * Whether the peak finder may see the present reading.
+     *
+     * @return false while the generator is turned, a check is under way, or the reading does not follow the generator
+     */
+    public boolean letsFinderSee() {
+        return check.isEmpty() && !generator.isStepping() && following != Following.REFUSED;
+    }
+
+    /**
+     * The scale on which the finder works.
+     *
+     * @param value as read
+     * @return above rest, as if the generator had not been changed
+     */
+    public double toFinder(double value) {
+        return (value - rest) / generator.scale();
+    }
+
+    /**
+     * How large a difference on the finder's scale would be read now.
+     *
+     * @return positive; 1 while the generator has not been changed
+     */
+    public double scale() {
+        return generator.scale();
+    }
+
+    /**
+     * Back from the finder's scale.
+     *
+     * @param value from the finder
+     * @return as it would be read now
+     */
+    public double fromFinder(double value) {
+        return value * generator.scale() + rest;
+    }
+
+    /**
+     * Takes a command.
+     *
+     * @param tNanos time of the last reading
+     * @param command what the user wants
+     */
+    public void command(long tNanos, LevelCommand command) {
+        switch (command.verb()) {
+            case POINT -> at(MeterPoint.ofCode(command.detail()));
+            case CHECK -> begin(CheckKind.ofCode(command.detail()));
+            case DONE -> {
+                check.ifPresent(it -> it.done(tNanos));
+                endCheck(tNanos);
+            }
+            case CANCEL -> check = Optional.empty();
+            case CUT -> generator.announceCut(tNanos, command.factor());
+        }
+    }
+
+    private void at(MeterPoint newPoint) {
+        point = Optional.of(newPoint);
+        generator.window(newPoint);
+    }
+
+    private void begin(CheckKind kind) {
+        check = Optional.of(new StepCheck(kind, new Progress(kind)));
+    }
+
+    /**
+     * Whether the zero of the finder's scale has moved since the last call, so that the finder must forget its best.
+     *
+     * @return true once after a rest reading
+     */
+    public boolean takeZeroMoved() {
+        boolean moved = zeroMoved;
+        zeroMoved = false;
+        return moved;
+    }
+
+    /**
+     * The next adjuster is begun.
+     *
+     * @param name of the adjuster
+     */
+    public void adjusterBegun(String name) {
+        adjuster = name;
+        generator.forgetScale();
+        jumps.gap();
+        drift.gap();
+    }
+
+    /**
+     * The finder has seen a pass.
+     *
+     * @param tNanos time of the reading that decided it
+     */
+    public void passed(long tNanos) {
+        if (point.isPresent() && point.get() != MeterPoint.VOICE_COIL && !restKnown && !doubtSaid) {
+            doubtSaid = true;
+            listener.advice(
+                    tNanos, "no-rest", "no resting reading was taken: decibels are doubtful by up to 2 dB", Double.NaN);
+        }
+    }
+
+    /**
+     * The finder has seen a travel without a peak.
+     *
+     * @param tNanos time of the reading that decided it
+     * @param reason why
+     */
+    public void noPeak(long tNanos, NoPeakReason reason) {
+        if (reason == NoPeakReason.FLAT && !adjuster.isEmpty()) {
+            boolean padder = adjuster.toLowerCase(Locale.ROOT).contains("padder");
+            judge.suspect(tNanos, padder ? Suspicion.PADDER : Suspicion.WINDING, Double.NaN);
+        }
+    }
+
+    /**
+     * The finder has seen two maxima in one travel.
+     *
+     * @param tNanos time of the reading that decided it
+     * @param dipDb depth of the dip between them
+     */
+    public void twoPeaks(long tNanos, double dipDb) {
+        if (dipDb > 3) {
+            judge.suspect(tNanos, Suspicion.SLUG_END, dipDb);
+        }
+    }
+
+    /** Follows one check. */
+    private final class Progress implements StepCheck.Listener {
+
+        private final CheckKind kind;
+
+        Progress(CheckKind kind) {
+            this.kind = kind;
+        }
+
+        @Override
+        public void ask(long tNanos, String move) {
+            listener.advice(tNanos, "ask", move, Double.NaN);
+        }
+
+        @Override
+        public void dropped(long tNanos, String why) {
+            listener.advice(tNanos, "check-dropped", why, Double.NaN);
+        }
+
+        @Override
+        public boolean measured(long tNanos, List<Level> levels) {
+            double before = above(levels.get(0));
+            double first = above(levels.get(1));
+            switch (kind) {
+                case REST -> takeRest(tNanos, levels.get(0), levels.get(1));
+                case LEVEL -> {
+                    following = judge.level(tNanos, before, first);
+                    return following == Following.GOOD;
+                }
+                case LOADING -> judge.loading(tNanos, before, first);
+                case SKIRTS -> judge.skirts(tNanos, before, first, above(levels.get(2)));
+                case OTHER_IF -> judge.otherIf(tNanos, before, first, above(levels.get(2)));
+                case HARMONIC -> judge.harmonic(tNanos, before, first);
+                case IMAGE -> judge.image(tNanos, before, first);
+            }
+            return true;
+        }
+
+        private double above(Level level) {
+            return Math.abs(level.value() - rest);
+        }
+    }
+
+    private void takeRest(long tNanos, Level before, Level measured) {
+        rest = measured.value();
+        restKnown = true;
+        zeroMoved = true;
+        judge.rest(tNanos, before, measured);
+    }
+}

@@ -1,0 +1,47 @@
+package org.slugpeak.core.level;
+
+/** Says when there is too little signal over noise to place a peak within 0.1 dB. One thread at a time. */
+final class NoiseWatch {
+
+    /** What the hand can wait for while turning. */
+    private static final double AVERAGE_SECONDS = 0.5;
+
+    private static final double PEAK_ERROR_DB = 0.1;
+    private static final double GOOD_AGAIN_DB = 0.07;
+    private static final long BETWEEN_NANOS = 30_000_000_000L;
+    private static final double DB_PER_SHARE = 20 / Math.log(10);
+
+    private final LevelListener listener;
+    private final RecentReadings recent = new RecentReadings(2);
+    private boolean said;
+    private long saidNanos = Long.MIN_VALUE / 2;
+    private long lookedNanos = Long.MIN_VALUE / 2;
+
+    NoiseWatch(LevelListener listener) {
+        this.listener = listener;
+    }
+
+    void gap() {
+        recent.clear();
+    }
+
+    void accept(long tNanos, double magnitude) {
+        recent.add(tNanos, magnitude);
+        if (tNanos - lookedNanos < 500_000_000L || recent.size() < 12) {
+            return;
+        }
+        lookedNanos = tNanos;
+        double noise = recent.noise();
+        double level = Math.max(1e-12, recent.median());
+        double perSecond = (recent.size() - 1) / (recent.spannedNanos() / 1e9);
+        double averaged = noise / Math.sqrt(Math.max(1, perSecond * AVERAGE_SECONDS));
+        double errorDb = DB_PER_SHARE * averaged / level;
+        if (!said && errorDb > PEAK_ERROR_DB && tNanos - saidNanos > BETWEEN_NANOS) {
+            said = true;
+            saidNanos = tNanos;
+            listener.weak(tNanos, 20 * Math.log10(level / noise), "turn the generator up, or read more slowly");
+        } else if (errorDb < GOOD_AGAIN_DB) {
+            said = false;
+        }
+    }
+}
