@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.SimulatedReceiver;
@@ -24,40 +23,21 @@ final class Bench implements RecordSink {
     private final SimulatedMeter meter;
     private final SimulatedHand hand;
     private final OtherHand other;
-    private final SplittableRandom random;
     private final Deque<Chore> chores;
     private Optional<Chore> present = Optional.empty();
     private long nowNanos;
 
-    Bench(
-            SimulatedReceiver receiver,
-            SimulatedMeter meter,
-            SimulatedHand hand,
-            SplittableRandom random,
-            List<Chore> chores) {
+    Bench(SimulatedReceiver receiver, SimulatedMeter meter, SimulatedHand hand, OtherHand other, List<Chore> chores) {
         this.receiver = receiver;
         this.meter = meter;
         this.hand = hand;
-        this.random = random;
-        this.other = new OtherHand(receiver, hand, random.split());
+        this.other = other;
         this.chores = new ArrayDeque<>(chores);
         receiver.load(meter.totalOhm());
     }
 
     SimulatedReceiver receiver() {
         return receiver;
-    }
-
-    SimulatedHand hand() {
-        return hand;
-    }
-
-    OtherHand other() {
-        return other;
-    }
-
-    SplittableRandom random() {
-        return random;
     }
 
     MeterModel meter() {

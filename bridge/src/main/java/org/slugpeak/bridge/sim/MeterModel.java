@@ -34,6 +34,10 @@ record MeterModel(
     static final MeterModel CONVERTER =
             new MeterModel("adc board, 50 readings/s", Measurand.DC_VOLTS, 20_000_000L, 0.032, 1e-3, 12, 1, 0, 10e6);
 
+    /** The same without its divider: one megohm. */
+    static final MeterModel LOADING =
+            new MeterModel("adc board, 1 Mohm", Measurand.DC_VOLTS, 20_000_000L, 0.032, 1e-3, 12, 1, 0, 1e6);
+
     /** Twenty tone measurements a second at the voice coil. */
     static final MeterModel SOUND_CARD =
             new MeterModel("sound card, 20 readings/s", Measurand.AC_VOLTS, 50_000_000L, 0.05, 1e-5, 3, 1, 0, 1e9);

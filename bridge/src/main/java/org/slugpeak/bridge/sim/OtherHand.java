@@ -11,7 +11,7 @@ import org.slugpeak.core.session.SessionRecord;
  */
 final class OtherHand {
 
-    private static final long HOLD_NANOS = 1_100_000_000L;
+    private static final long HOLD_NANOS = 1_400_000_000L;
     private static final long STILL_BEFORE_NANOS = 500_000_000L;
 
     private final SimulatedReceiver receiver;

@@ -2,18 +2,13 @@ package org.slugpeak.bridge.sim;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.core.level.CheckKind;
-import org.slugpeak.core.level.LevelCommand;
-import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.reading.Measurand;
-import org.slugpeak.core.receiver.Fault;
-import org.slugpeak.core.receiver.Generator;
-import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
 import org.slugpeak.core.session.RecordSink;
@@ -28,19 +23,21 @@ import org.slugpeak.core.session.RecordSink;
 public final class SimSource implements ReadingSource {
 
     private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still");
-    private static final double FIRST_VOLTS = 440e-6;
+    private static final int ROUNDS = 2;
 
     private final Bench bench;
     private final Pace pace;
     private boolean closed;
 
-    private SimSource(Bench bench, Pace pace) {
+    SimSource(Bench bench, Pace pace) {
         this.bench = bench;
         this.pace = pace;
     }
 
     /**
-     * Opens a simulated bench.
+     * Opens a simulated bench: the invented set Tarnfield 54A, whose IF slugs a hand turns in two rounds, before an ADC board
+     * ({@code tarnfield}), a multimeter ({@code multimeter}) or a sound card at the voice coil ({@code sound}); or nobody turns
+     * anything ({@code still}).
      *
      * @param name one of {@link #names()}; empty for the first
      * @param seed of hand, noise and meter
@@ -59,33 +56,18 @@ public final class SimSource implements ReadingSource {
             case "sound" -> MeterModel.SOUND_CARD;
             default -> MeterModel.CONVERTER;
         };
-        HandModel hand = wanted.equals("multimeter") ? HandModel.PATIENT : HandModel.PRACTISED;
+        HandModel model = wanted.equals("multimeter") ? HandModel.PATIENT : HandModel.PRACTISED;
         SplittableRandom random = new SplittableRandom(seed);
-        SimulatedReceiver receiver = new SimulatedReceiver(Tarnfield.design(), Set.<Fault>of(), random.nextLong());
-        receiver.feed(
-                new Generator(Tarnfield.IF_HZ, FIRST_VOLTS, wanted.equals("sound"), Generator.Lead.CONVERTER_GRID));
-        Bench bench = new Bench(
-                receiver,
-                new SimulatedMeter(meter, random.split()),
-                new SimulatedHand(receiver, hand, random.split()),
-                random.split(),
-                wanted.equals("still") ? List.of(Chores.rest(1e6)) : rounds());
-        return new SimSource(bench, pace);
-    }
-
-    private static List<Chore> rounds() {
-        List<Chore> chores = new ArrayList<>();
-        chores.add(Chores.rest(1));
-        chores.add(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()));
-        chores.add(new CheckChore(CheckKind.REST));
-        chores.add(new CheckChore(CheckKind.LEVEL));
-        for (int round = 1; round <= 2; round++) {
-            for (Part part : List.of(Part.T2_TOP, Part.T2_BOTTOM, Part.T1_TOP, Part.T1_BOTTOM)) {
-                chores.add(Chores.peak(part));
-                chores.add(Chores.rest(1));
-            }
-        }
-        return chores;
+        SimulatedReceiver receiver = new SimulatedReceiver(Tarnfield.design(), Set.of(), random.nextLong());
+        Script.prepare(receiver, wanted.equals("sound"), Optional.empty());
+        SimulatedMeter before = new SimulatedMeter(meter, random.split());
+        SimulatedHand hand = new SimulatedHand(receiver, model, random.split());
+        Script script = new Script(hand, new ArrayList<>(), Optional.empty());
+        List<Chore> chores = wanted.equals("still")
+                ? List.of(Chores.rest(Double.MAX_VALUE))
+                : script.watching(wanted.equals("sound")).rounds(ROUNDS).chores();
+        OtherHand other = new OtherHand(receiver, hand, random.split());
+        return new SimSource(new Bench(receiver, before, hand, other, chores), pace);
     }
 
     /**

@@ -13,7 +13,7 @@ import org.slugpeak.core.session.SessionRecord;
  * A hand with a trimming tool. It knows nothing of the circuit: it starts one way, and obeys what it hears after its reaction
  * time. One thread at a time.
  */
-final class SimulatedHand {
+final class SimulatedHand implements AdjusterChore.Turner {
 
     /** What the hand does at present. */
     private enum Doing {
@@ -56,20 +56,22 @@ final class SimulatedHand {
     }
 
     /** Puts the tool in and starts to turn. */
-    void begin(Part newPart, int firstDirection, long tNanos) {
+    @Override
+    public void begin(Part newPart, Bench bench) {
+        long tNanos = bench.nowNanos();
         part = newPart;
-        direction = firstDirection;
+        direction = random.nextBoolean() ? 1 : -1;
         owedDegrees = 0;
         slug = new Backlash(model.backlashDegrees(), receiver.turns(newPart) * 360);
         beganNanos = tNanos;
         turnedNanos = tNanos;
         finished = false;
         doing = Doing.WAITING;
-        receiver.hand(Optional.of(newPart));
-        intend(tNanos, 0.8, () -> doing = Doing.SEEKING);
+        intend(tNanos, 0.2, () -> doing = Doing.SEEKING);
     }
 
-    boolean isFinished() {
+    @Override
+    public boolean isFinished() {
         return finished;
     }
 

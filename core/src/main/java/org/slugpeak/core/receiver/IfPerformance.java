@@ -33,7 +33,7 @@ public record IfPerformance(double sensitivityVolts, double strongestHz, double 
         return new IfPerformance(carrier / Math.sqrt(2) / gain.applyAsDouble(intermediateHz), strongest, lower, upper);
     }
 
-    private static double carrierFor(DiodeDetector detector, double riseVolts) {
+    static double carrierFor(DiodeDetector detector, double riseVolts) {
         double low = riseVolts;
         double high = riseVolts + 1;
         for (int i = 0; i < 50; i++) {

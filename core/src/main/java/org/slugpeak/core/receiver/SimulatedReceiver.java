@@ -244,6 +244,20 @@ public final class SimulatedReceiver {
     }
 
     /**
+     * What the generator must give for a wanted rise at the detector, as everything stands and without gain control.
+     *
+     * @param riseVolts above rest; positive
+     * @return volts, RMS
+     */
+    public double generatorVoltsFor(double riseVolts) {
+        Generator stands = generator;
+        generator = stands.withVolts(1);
+        double gain = gridVolts();
+        generator = stands;
+        return IfPerformance.carrierFor(detector(), riseVolts) / Math.sqrt(2) / gain;
+    }
+
+    /**
      * How the IF strip performs now.
      *
      * @return sensitivity and response

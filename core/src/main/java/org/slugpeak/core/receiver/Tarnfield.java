@@ -44,8 +44,11 @@ public final class Tarnfield {
     /** Equivalent noise resistance of a 6BE6 as converter, about 0.2 megohm; from memory. */
     private static final double NOISE_OHM = 200e3;
 
-    /** A tool in the can shifts the circuit by -0.8 kHz; invented. */
-    private static final double HAND_FRACTION = 2 * 0.8e3 / IF_HZ;
+    /**
+     * An insulated tool in the can shifts the circuit by -0.1 kHz; invented. A metal blade does so by several times as much,
+     * and a pair near critical coupling multiplies it: slugs peaked in turn drift by 1/(1 - c) times the shift.
+     */
+    private static final double HAND_FRACTION = 2 * 0.1e3 / IF_HZ;
 
     private Tarnfield() {}
 

@@ -1,0 +1,65 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.List;
+import java.util.Optional;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.receiver.Part;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+
+/** Sets one adjuster, with the simulated hand or with the user's, and notes what came of it. One thread at a time. */
+final class AdjusterChore implements Chore {
+
+    private static final long TOOL_NANOS = 500_000_000L;
+
+    private final Part part;
+    private final Turner turner;
+    private final List<DemoOutcome.Step> steps;
+    private double lossBeforeDb;
+    private long toolInNanos;
+    private boolean begun;
+
+    /** Turns a part and says when it has done. */
+    interface Turner {
+
+        void begin(Part part, Bench bench);
+
+        boolean isFinished();
+    }
+
+    AdjusterChore(Part part, Turner turner, List<DemoOutcome.Step> steps) {
+        this.part = part;
+        this.turner = turner;
+        this.steps = steps;
+    }
+
+    @Override
+    public void begin(Bench bench, SourceListener listener) {
+        lossBeforeDb = bench.receiver().lossDb();
+        bench.receiver().hand(Optional.of(part));
+        toolInNanos = bench.nowNanos();
+    }
+
+    @Override
+    public boolean step(Bench bench, SourceListener listener) {
+        if (!begun) {
+            // The tool alone moves the circuit: the adjuster begins when that is over.
+            if (bench.nowNanos() - toolInNanos >= TOOL_NANOS) {
+                begun = true;
+                listener.nextAdjuster(part.label());
+                turner.begin(part, bench);
+            }
+            return false;
+        }
+        if (!turner.isFinished()) {
+            return false;
+        }
+        note(bench.receiver());
+        return true;
+    }
+
+    private void note(SimulatedReceiver receiver) {
+        if (part.isSlug()) {
+            steps.add(new DemoOutcome.Step(part.label(), lossBeforeDb - receiver.lossDb(), receiver.lossDb(part)));
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.slugpeak.core.receiver.Fault;
+import org.slugpeak.core.receiver.IfPerformance;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.receiver.Tarnfield;
+
+/**
+ * A demonstration: the whole IF alignment of the invented set Tarnfield 54A. Its source says each step in a line (as marks),
+ * begins each adjuster, and ends; everything else is the ordinary way of a reading. Give all records of the session to the
+ * source's {@link SimSource#hand()}.
+ *
+ * <p>The same settings play the same demonstration. One thread at a time.
+ */
+public final class Demo {
+
+    private final DemoSettings settings;
+    private final SimulatedReceiver receiver;
+    private final KeyHand keys;
+    private final List<DemoOutcome.Step> steps = new ArrayList<>();
+    private final IfPerformance before;
+    private final SimSource source;
+
+    private Demo(DemoSettings settings, Pace pace, boolean everything) {
+        this.settings = settings;
+        SplittableRandom random = new SplittableRandom(settings.seed());
+        Set<Fault> faults = settings.fault().map(Set::of).orElse(Set.of());
+        receiver = new SimulatedReceiver(Tarnfield.design(), faults, random.nextLong());
+        Script.prepare(receiver, false, settings.fault());
+        before = receiver.performance();
+        keys = new KeyHand(receiver);
+        SimulatedHand hand = new SimulatedHand(receiver, HandModel.PRACTISED, random.split());
+        OtherHand other = new OtherHand(receiver, hand, random.split());
+        MeterModel meter =
+                settings.fault().equals(Optional.of(Fault.LOADING)) ? MeterModel.LOADING : MeterModel.CONVERTER;
+        AdjusterChore.Turner turner = settings.turner() == DemoSettings.Turner.KEYS ? keys : hand;
+        Script script = new Script(turner, steps, settings.fault());
+        script.opening();
+        if (everything) {
+            script.suspicious().ifAlignment().closing().radioFrequency();
+        } else {
+            script.ifAlignment().closing();
+        }
+        source = new SimSource(
+                new Bench(receiver, new SimulatedMeter(meter, random.split()), hand, other, script.chores()), pace);
+    }
+
+    /**
+     * Sets a demonstration up. With a fault the operator makes every check there is, otherwise those of a usual job.
+     *
+     * @param settings how it is played
+     * @param pace how fast it runs
+     * @return a demonstration at its beginning
+     */
+    public static Demo create(DemoSettings settings, Pace pace) {
+        return new Demo(settings, pace, settings.fault().isPresent());
+    }
+
+    /** With every check there is, for the table of faults. */
+    static Demo withEverything(DemoSettings settings) {
+        return new Demo(settings, Pace.unlimited(), true);
+    }
+
+    /**
+     * Where its readings come from.
+     *
+     * @return the source; it ends by itself
+     */
+    public SimSource source() {
+        return source;
+    }
+
+    /**
+     * Turns the tool, where the user turns by keys; otherwise nothing happens.
+     *
+     * @param degrees positive is inwards
+     */
+    public void turn(double degrees) {
+        keys.turn(degrees);
+    }
+
+    /** Takes the tool out, where the user turns by keys: the adjuster is done. */
+    public void next() {
+        keys.next();
+    }
+
+    /**
+     * What it came to so far.
+     *
+     * @return as the simulation knows it
+     */
+    public DemoOutcome outcome() {
+        return new DemoOutcome(steps, before, receiver.performance(), receiver.lossDb(), settings.fault());
+    }
+}

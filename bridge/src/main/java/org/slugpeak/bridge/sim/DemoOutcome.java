@@ -1,0 +1,63 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.slugpeak.core.receiver.Fault;
+import org.slugpeak.core.receiver.IfPerformance;
+
+/**
+ * What a demonstration came to, as the simulation knows it; nothing here was measured by the tool. Immutable; any thread may
+ * use it.
+ *
+ * @param steps what each turn of an adjuster brought, in order
+ * @param before the set as it came
+ * @param after the set as it is left
+ * @param leftDb what the set as it is left has less than the best there is
+ * @param fault what was seeded
+ */
+public record DemoOutcome(
+        List<Step> steps, IfPerformance before, IfPerformance after, double leftDb, Optional<Fault> fault) {
+
+    public DemoOutcome {
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * One adjuster, set once. Immutable; any thread may use it.
+     *
+     * @param adjuster its name
+     * @param gainDb what setting it brought
+     * @param leftDb what this adjuster alone could still bring when the hand left it
+     */
+    public record Step(String adjuster, double gainDb, double leftDb) {}
+
+    /**
+     * The table for the screen.
+     *
+     * @return lines without colour, no longer than 72 characters
+     */
+    public List<String> table() {
+        List<String> lines = new ArrayList<>();
+        lines.add(String.format(Locale.ROOT, "%-28s %10s %14s", "adjuster", "gained", "left in it"));
+        for (Step step : steps) {
+            lines.add(String.format(
+                    Locale.ROOT, "%-28s %+7.2f dB %11.2f dB", step.adjuster(), step.gainDb(), step.leftDb()));
+        }
+        lines.add("");
+        lines.add(String.format(Locale.ROOT, "%-28s %10s %14s", "IF strip", "before", "after"));
+        lines.add(row("for 1 V at the detector, uV", before.sensitivityVolts() * 1e6, after.sensitivityVolts() * 1e6));
+        lines.add(row("strongest at, kHz", before.strongestHz() / 1e3, after.strongestHz() / 1e3));
+        lines.add(row("6 dB width, kHz", before.widthHz() / 1e3, after.widthHz() / 1e3));
+        lines.add(row("6 dB centre, kHz", before.centreHz() / 1e3, after.centreHz() / 1e3));
+        lines.add("");
+        lines.add(String.format(Locale.ROOT, "left on the table: %.2f dB", Math.max(0, leftDb)));
+        fault.ifPresent(it -> lines.add("seeded fault: " + it.code()));
+        return lines;
+    }
+
+    private static String row(String what, double from, double to) {
+        return String.format(Locale.ROOT, "%-28s %10.1f %14.1f", what, from, to);
+    }
+}

@@ -1,0 +1,162 @@
+package org.slugpeak.bridge.sim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.receiver.Fault;
+import org.slugpeak.core.receiver.Generator;
+import org.slugpeak.core.receiver.Part;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.receiver.Tarnfield;
+
+/** What the operator of the Tarnfield bench does, chore by chore. One thread at a time. */
+final class Script {
+
+    /** Generator at the start: with the set as it came, 1 V at the detector. */
+    static final double FIRST_VOLTS = 440e-6;
+
+    private static final double RF_RISE_VOLTS = 0.9;
+    private static final List<Part> FROM_THE_DETECTOR =
+            List.of(Part.T2_TOP, Part.T2_BOTTOM, Part.T1_TOP, Part.T1_BOTTOM);
+
+    private final List<Chore> chores = new ArrayList<>();
+    private final AdjusterChore.Turner turner;
+    private final List<DemoOutcome.Step> steps;
+    private final Optional<Fault> fault;
+
+    Script(AdjusterChore.Turner turner, List<DemoOutcome.Step> steps, Optional<Fault> fault) {
+        this.turner = turner;
+        this.steps = steps;
+        this.fault = fault;
+    }
+
+    List<Chore> chores() {
+        return List.copyOf(chores);
+    }
+
+    /** Puts the bench into the state in which the work begins. */
+    static void prepare(SimulatedReceiver receiver, boolean modulated, Optional<Fault> fault) {
+        double volts = fault.equals(Optional.of(Fault.STRONG)) ? 5 * FIRST_VOLTS : FIRST_VOLTS;
+        double frequencyHz = fault.equals(Optional.of(Fault.WRONG_IF)) ? 465e3 : Tarnfield.IF_HZ;
+        receiver.feed(new Generator(frequencyHz, volts, modulated, Generator.Lead.CONVERTER_GRID));
+        if (fault.equals(Optional.of(Fault.SLUG_END))) {
+            receiver.set(Part.T1_TOP, Tarnfield.slugLaw().secondPositionTurns() + 0.7);
+        }
+    }
+
+    /** What a watcher needs to see: where the meter is, and a pause. */
+    Script watching(boolean voiceCoil) {
+        MeterPoint point = voiceCoil ? MeterPoint.VOICE_COIL : MeterPoint.DETECTOR;
+        chores.add(Chores.say(LevelCommand.at(point).text()));
+        chores.add(Chores.rest(1));
+        return this;
+    }
+
+    /** So many times the four slugs, without a word. */
+    Script rounds(int rounds) {
+        for (int round = 0; round < rounds; round++) {
+            for (Part part : FROM_THE_DETECTOR) {
+                adjust(part);
+            }
+        }
+        return this;
+    }
+
+    /** Where the meter is, what it shows without a signal, and whether it follows the generator. */
+    Script opening() {
+        say(
+                "Tarnfield 54A on its isolation transformer, meter at the detector, generator at the converter grid, 455 kHz");
+        chores.add(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()));
+        say("First the resting reading: what the meter shows without a signal is no signal");
+        check(CheckKind.REST);
+        say("Does the reading follow the generator? Half in must give half out, or the peak is hidden");
+        check(CheckKind.LEVEL);
+        return this;
+    }
+
+    /** The checks before any slug is turned that only a suspicious operator makes. */
+    Script suspicious() {
+        check(CheckKind.LOADING);
+        check(CheckKind.OTHER_IF);
+        return this;
+    }
+
+    /** Two rounds of the four slugs. */
+    Script ifAlignment() {
+        say("From the detector back: second transformer, top slug, to the maximum");
+        adjust(Part.T2_TOP);
+        say("Its bottom slug: the other winding of the same transformer");
+        adjust(Part.T2_BOTTOM);
+        say("First transformer, top; as the reading grows the generator comes down");
+        adjust(Part.T1_TOP);
+        say("First transformer, bottom: the end of round one");
+        adjust(Part.T1_BOTTOM);
+        say("Round two: each slug moved the other's peak a little");
+        return rounds(1);
+    }
+
+    /** What tells a good response from a sharp one. */
+    Script closing() {
+        say("The peak is not the proof, the skirts are: 5 kHz either side must fall alike");
+        check(CheckKind.SKIRTS);
+        say("Done");
+        return this;
+    }
+
+    /** Oscillator checks on medium and short wave. */
+    Script radioFrequency() {
+        say("Medium wave: generator at the aerial socket, dial at 1400 kHz");
+        receive(1400e3, is(Fault.HARMONIC) ? 700e3 : 1400e3);
+        check(CheckKind.HARMONIC);
+        say("Low end, 600 kHz: the padder");
+        receive(600e3, 600e3);
+        adjust(Part.C3);
+        say("Short wave, 16 MHz: is it the signal or its image?");
+        chores.add(Chores.set(bench -> bench.receiver().set(Part.C5, is(Fault.IMAGE) ? imageTurns() : 0)));
+        receive(16e6, 16e6);
+        check(CheckKind.IMAGE);
+        return this;
+    }
+
+    private boolean is(Fault wanted) {
+        return fault.equals(Optional.of(wanted));
+    }
+
+    private static double imageTurns() {
+        double ratio = (16e6 + Tarnfield.IF_HZ) / (16e6 - Tarnfield.IF_HZ);
+        double farad = Tarnfield.design().front().shortWaveFarad() * (ratio * ratio - 1);
+        return farad / Tarnfield.design().front().trimmerFaradPerTurn();
+    }
+
+    /** The operator tunes to the generator and sets it for a good reading. */
+    private void receive(double dialHz, double generatorHz) {
+        chores.add(Chores.set(bench -> {
+            SimulatedReceiver receiver = bench.receiver();
+            receiver.set(Part.C1, 0);
+            receiver.set(Part.C2, 0);
+            receiver.set(Part.C3, dialHz < 1e6 ? -0.12 : 0);
+            receiver.tune(dialHz);
+            Generator silent = new Generator(generatorHz, 0, false, Generator.Lead.AERIAL);
+            receiver.feed(silent);
+            receiver.feed(silent.withVolts(receiver.generatorVoltsFor(RF_RISE_VOLTS)));
+        }));
+        chores.add(Chores.begin("dial " + Math.round(dialHz / 1e3) + " kHz"));
+        chores.add(Chores.rest(1));
+    }
+
+    private void adjust(Part part) {
+        chores.add(new AdjusterChore(part, turner, steps));
+        chores.add(Chores.rest(0.8));
+    }
+
+    private void check(CheckKind kind) {
+        chores.add(new CheckChore(kind));
+    }
+
+    private void say(String text) {
+        chores.add(Chores.say(text));
+    }
+}
