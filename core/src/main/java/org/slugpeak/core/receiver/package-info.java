@@ -1,6 +1,7 @@
 /**
- * The receiver as arithmetic: coupled circuits, detector, gain control, oscillator tracking; and a simulated receiver made
- * of them. Nothing here knows of readings, sessions or instruments.
+ * The superheterodyne receiver, twice: its arithmetic (oscillator and image frequencies, spurious responses, three-point
+ * tracking, image ratio, loop field, meter loading, output power) and a simulated set made of coupled resonators, a detector
+ * and an AVC loop.
  */
 @NullMarked
 package org.slugpeak.core.receiver;
