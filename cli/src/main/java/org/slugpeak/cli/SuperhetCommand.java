@@ -3,6 +3,7 @@ package org.slugpeak.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import org.slugpeak.cli.arithmetic.Formula;
 import org.slugpeak.cli.arithmetic.SuperhetText;
 import org.slugpeak.cli.quantity.Frequency;
@@ -98,6 +99,7 @@ public final class SuperhetCommand implements Runnable {
                             converter = Frequency.class,
                             paramLabel = "F",
                             description = "what the generator is set to: is it, or a harmonic of it, heard there?")
+                    @Nullable
                     Double generatorHz,
             @Option(
                             names = "--near",
@@ -289,6 +291,7 @@ public final class SuperhetCommand implements Runnable {
                             converter = Inductance.class,
                             paramLabel = "L",
                             description = "of the coil, uH; left out where not given")
+                    @Nullable
                     Double henry,
             @Option(
                             names = "--at",
@@ -336,6 +339,7 @@ public final class SuperhetCommand implements Runnable {
                             converter = Voltage.class,
                             paramLabel = "V",
                             description = "what the meter shows: gives the voltage without it")
+                    @Nullable
                     Double shownVolts) {
         PrintWriter out = out();
         out.printf(
@@ -369,6 +373,7 @@ public final class SuperhetCommand implements Runnable {
                             converter = Voltage.class,
                             paramLabel = "V",
                             description = "across the load, RMS")
+                    @Nullable
                     Double volts,
             @Option(
                             names = "--power",
