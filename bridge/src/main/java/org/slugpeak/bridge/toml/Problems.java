@@ -1,0 +1,39 @@
+package org.slugpeak.bridge.toml;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.slugpeak.bridge.source.BadConfiguration;
+import org.tomlj.TomlPosition;
+
+/** The mistakes found in one file. One thread at a time. */
+final class Problems {
+
+    private record Problem(int line, String text) {}
+
+    private final String file;
+    private final List<Problem> found = new ArrayList<>();
+
+    Problems(String file) {
+        this.file = file;
+    }
+
+    void add(TomlPosition position, String text) {
+        found.add(new Problem(position.line(), text));
+    }
+
+    void add(int line, String text) {
+        found.add(new Problem(line, text));
+    }
+
+    void throwIfAny() throws BadConfiguration {
+        if (!found.isEmpty()) {
+            throw new BadConfiguration(String.join(
+                    "\n",
+                    found.stream()
+                            .sorted(Comparator.comparingInt(Problem::line))
+                            .map(each -> file + ":" + each.line() + ": " + each.text())
+                            .toList()));
+        }
+    }
+}

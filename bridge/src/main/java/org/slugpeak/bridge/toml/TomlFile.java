@@ -1,0 +1,39 @@
+package org.slugpeak.bridge.toml;
+
+import java.util.function.Function;
+import org.slugpeak.bridge.source.BadConfiguration;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseResult;
+
+/** Reads a TOML file that a user wrote. All methods may be called by any thread. */
+public final class TomlFile {
+
+    private TomlFile() {}
+
+    /**
+     * Reads a whole file and finds every mistake in it.
+     *
+     * @param file name for the messages
+     * @param text what is in it
+     * @param reader makes a value of the top table
+     * @param <T> the value
+     * @return the value
+     * @throws BadConfiguration with one line a mistake: file, line, what was found and what was expected
+     */
+    public static <T> T read(String file, String text, Function<Section, T> reader) throws BadConfiguration {
+        Problems problems = new Problems(file);
+        TomlParseResult toml = Toml.parse(text);
+        toml.errors().forEach(error -> problems.add(error.position(), firstLine(error.getMessage())));
+        problems.throwIfAny();
+        T value;
+        try (Section top = new Section(toml, "", 1, problems)) {
+            value = reader.apply(top);
+        }
+        problems.throwIfAny();
+        return value;
+    }
+
+    private static String firstLine(@org.jspecify.annotations.Nullable String message) {
+        return message == null ? "not understood" : message.lines().findFirst().orElse("not understood");
+    }
+}

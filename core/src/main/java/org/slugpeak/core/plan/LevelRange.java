@@ -1,0 +1,38 @@
+package org.slugpeak.core.plan;
+
+/**
+ * Where the reading should stay while work goes on; refused with an {@link IllegalArgumentException} unless it ascends from
+ * above zero. Immutable; any thread may use it.
+ *
+ * @param low least magnitude, in the unit
+ * @param high greatest magnitude, in the unit
+ * @param unit of both, for example {@code V}
+ */
+public record LevelRange(double low, double high, String unit) {
+
+    public LevelRange {
+        if (!(0 < low && low < high)) {
+            throw new IllegalArgumentException("a working level ascends from above zero");
+        }
+    }
+
+    /**
+     * Whether a reading is above the range.
+     *
+     * @param value as read, of either sign
+     * @return true where the generator should be turned down
+     */
+    public boolean isAbove(double value) {
+        return Math.abs(value) > high;
+    }
+
+    /**
+     * Whether a reading is below the range.
+     *
+     * @param value as read, of either sign
+     * @return true where the generator may be turned up
+     */
+    public boolean isBelow(double value) {
+        return Math.abs(value) < low;
+    }
+}

@@ -1,0 +1,21 @@
+package org.slugpeak.core.plan;
+
+import java.util.List;
+
+/**
+ * Steps that are repeated together; refused with an {@link IllegalArgumentException} without steps. Immutable; any thread may
+ * use it.
+ *
+ * @param name for example {@code AM IF}
+ * @param steps in order
+ * @param repeat when it is done
+ */
+public record Stage(String name, List<PlanStep> steps, RepeatRule repeat) {
+
+    public Stage {
+        steps = List.copyOf(steps);
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("stage " + name + " has no steps");
+        }
+    }
+}
