@@ -1,0 +1,144 @@
+/* slugpeak-adc: reads the probe, averages over whole mains periods, sends slugpeak-line version 1 (PROTOCOL.md). */
+#include <avr/interrupt.h>
+#include <avr/sleep.h>
+#include <avr/wdt.h>
+#include <stddef.h>
+
+#include "average.h"
+#include "board.h"
+#include "command.h"
+#include "report.h"
+#include "reset_cause.h"
+#include "sampler.h"
+#include "settings.h"
+#include "uart.h"
+#include "zero_store.h"
+#include "zeroing.h"
+
+static struct settings settings = DEFAULT_SETTINGS;
+static struct average average;
+static struct zeroing zeroing;
+static struct moment now;
+static struct line line;
+static int32_t zero_counts;
+static uint8_t setup;         /* the blocks to use are those taken under this set-up */
+static bool gap;              /* a data line could not be sent */
+static const char *why;       /* start line to be sent as soon as there is room, or NULL */
+static const char *reason;    /* refusal to be sent as soon as there is room, or NULL */
+static uint32_t repeat_at;    /* seconds */
+
+static void begin_window(void) { average_begin(&average, blocks_per_window(&settings), blocks_per_reading(&settings)); }
+
+static void settings_changed(void) {
+    zeroing_stop(&zeroing);
+    zero_counts = zero_store_read(settings.range);
+    setup = sampler_set(&settings);
+    begin_window();
+    why = "changed";
+}
+
+static void send_answers(void) {
+    if (reason) {
+        report_refusal(&line, reason);
+        if (uart_send(&line)) reason = NULL;
+    }
+    if (why) {
+        report_start(&line, &settings, zero_counts, reset_cause(), why);
+        if (!uart_send(&line)) return;
+        why = NULL;
+        repeat_at = now.seconds + SECONDS_BETWEEN_START_LINES;
+    }
+}
+
+static void send_reading(struct mean mean) {
+    report_data(&line, &now, mean, zero_counts, gap);
+    gap = !uart_send(&line);
+}
+
+static void finish_zeroing(void) {
+    int32_t found;
+    bool good = zeroing_result(&zeroing, &found);
+    zeroing_stop(&zeroing);
+    if (good) {
+        zero_store_write(settings.range, found);
+        settings_changed();
+    } else {
+        reason = "zero refused; the input is not near zero";
+    }
+}
+
+static void on_block(const struct sampled *sampled) {
+    struct mean mean;
+    moment_advance(&now, (uint32_t)block_micros(&settings) * (sampled->lost + 1u));
+    if (sampled->setup != setup || now.seconds < SETTLING_SECONDS) return;
+    if (sampled->lost) {
+        gap = true;
+        begin_window();
+    }
+    if (zeroing_add(&zeroing, sampled->block)) finish_zeroing();
+    /* A start line that announces new settings goes out before any reading made under them. */
+    if (average_add(&average, sampled->block, &mean) && !why) send_reading(mean);
+    if (!why && now.seconds >= repeat_at) why = "repeat";
+}
+
+static void on_command(const char *text) {
+    struct command command = command_parse(text);
+    switch (command.kind) {
+        case COMMAND_NOTHING:
+            return;
+        case COMMAND_ASK:
+            if (!why) why = "asked";
+            return;
+        case COMMAND_RATE:
+            settings.rate = command.value;
+            break;
+        case COMMAND_MAINS:
+            settings.mains_hz = command.value;
+            break;
+        case COMMAND_RANGE:
+            settings.range = command.value;
+            break;
+        case COMMAND_ZERO:
+            zeroing_begin(&zeroing, settings.mains_hz);
+            return;
+        case COMMAND_REFUSED:
+            reason = command.reason;
+            return;
+    }
+    settings_changed();
+}
+
+static void poll_commands(void) {
+    char text[LONGEST_COMMAND + 1];
+    if (why || reason) return; /* one answer for each command */
+    switch (uart_take(text)) {
+        case UART_NOTHING:
+            return;
+        case UART_COMMAND:
+            on_command(text);
+            return;
+        case UART_TOO_LONG:
+            reason = "command too long";
+            return;
+    }
+}
+
+int main(void) {
+    struct sampled sampled;
+    uart_start();
+    sampler_start(&settings);
+    settings_changed();
+    why = "boot";
+    wdt_enable(WDTO_500MS);
+    sei();
+    for (;;) {
+        /* Only fresh samples keep the watchdog quiet: a converter or timer that stopped is a fault too. */
+        while (sampler_take(&sampled)) {
+            wdt_reset();
+            on_block(&sampled);
+        }
+        poll_commands();
+        send_answers();
+        sleep_mode();
+    }
+}
