@@ -35,7 +35,7 @@
 #define UNIT "V"
 #define INPUT_RESISTANCE_OHMS "1.08e+07"
 
-/* After a reset the dither network of the probe (time constant 0.1 s) charges before the first reading. */
+/* After a reset the dither network of the probe (time constant 22 ms) charges before the first reading. */
 #define SETTLING_SECONDS 1
 
 #define SLOWEST_RATE 2

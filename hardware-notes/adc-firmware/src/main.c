@@ -25,6 +25,7 @@ static uint8_t setup;         /* the blocks to use are those taken under this se
 static bool gap;              /* a data line could not be sent */
 static const char *why;       /* start line to be sent as soon as there is room, or NULL */
 static const char *reason;    /* refusal to be sent as soon as there is room, or NULL */
+static bool unannounced;      /* readings wait until a start line has told of new settings */
 static uint32_t repeat_at;    /* seconds */
 
 static void begin_window(void) { average_begin(&average, blocks_per_window(&settings), blocks_per_reading(&settings)); }
@@ -35,6 +36,7 @@ static void settings_changed(void) {
     setup = sampler_set(&settings);
     begin_window();
     why = "changed";
+    unannounced = true;
 }
 
 static void send_answers(void) {
@@ -46,6 +48,7 @@ static void send_answers(void) {
         report_start(&line, &settings, zero_counts, reset_cause(), why);
         if (!uart_send(&line)) return;
         why = NULL;
+        unannounced = false;
         repeat_at = now.seconds + SECONDS_BETWEEN_START_LINES;
     }
 }
@@ -76,8 +79,7 @@ static void on_block(const struct sampled *sampled) {
         begin_window();
     }
     if (zeroing_add(&zeroing, sampled->block)) finish_zeroing();
-    /* A start line that announces new settings goes out before any reading made under them. */
-    if (average_add(&average, sampled->block, &mean) && !why) send_reading(mean);
+    if (average_add(&average, sampled->block, &mean) && !unannounced) send_reading(mean);
     if (!why && now.seconds >= repeat_at) why = "repeat";
 }
 
@@ -123,9 +125,16 @@ static void poll_commands(void) {
     }
 }
 
+/* The reset may have cut a line short; the start line must not be taken for the rest of it. */
+static void close_cut_line(void) {
+    line_begin(&line, "\n");
+    uart_send(&line);
+}
+
 int main(void) {
     struct sampled sampled;
     uart_start();
+    close_cut_line();
     sampler_start(&settings);
     settings_changed();
     why = "boot";

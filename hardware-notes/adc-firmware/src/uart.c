@@ -17,8 +17,8 @@ static bool in_ready;
 static bool in_too_long;
 
 void uart_start(void) {
-    UBRR0 = DIVISOR_115200;
     UCSR0A = _BV(U2X0);
+    UBRR0 = DIVISOR_115200;
     UCSR0C = _BV(UCSZ01) | _BV(UCSZ00);
     UCSR0B = _BV(RXEN0) | _BV(TXEN0) | _BV(RXCIE0);
 }
