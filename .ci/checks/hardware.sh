@@ -39,7 +39,7 @@ done
 [ "$count" -ge 13 ] || complain "only $count netlists found"
 
 for figure in "$notes"/figures/*.svg; do
-  rsvg-convert --format png --output /dev/null "$figure" || complain "$figure cannot be drawn"
+  rsvg-convert --format png "$figure" >/dev/null || complain "$figure cannot be drawn"
 done
 
 while IFS=: read -r page link; do
