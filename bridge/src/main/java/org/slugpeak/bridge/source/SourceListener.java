@@ -51,6 +51,16 @@ public interface SourceListener {
     default void notice(long tNanos, LinkNotice notice, String detail) {}
 
     /**
+     * The source has something to say that is no reading: a tone found, hum under it, what is clipping.
+     *
+     * @param tNanos on the source's own axis
+     * @param topic lower case, hyphenated
+     * @param text one line for the user
+     * @param amount the figure behind the text; NaN where there is none
+     */
+    default void advice(long tNanos, String topic, String text, double amount) {}
+
+    /**
      * A recorded session said that the user set a mark here.
      *
      * @param text one line

@@ -1,0 +1,20 @@
+package org.slugpeak.bridge.sound;
+
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.ReadingSource.Progress;
+
+/** Where audio bytes come from: a file, or a sound input. */
+interface SampleCarrier extends AutoCloseable {
+
+    /** The format at present. */
+    SampleFormat format();
+
+    /** What it is, one line. */
+    String description();
+
+    /** One pass, waiting at most the given time for samples to come. */
+    Progress poll(long waitNanos, SampleSink sink) throws BridgeException;
+
+    @Override
+    void close();
+}

@@ -1,0 +1,52 @@
+package org.slugpeak.bridge.sound;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Link;
+
+/** All that a source told, in order of kind. */
+final class Told implements SourceListener {
+
+    final List<Reading> readings = new ArrayList<>();
+    final List<String> links = new ArrayList<>();
+    final List<String> garbled = new ArrayList<>();
+    final List<String> advice = new ArrayList<>();
+
+    static Told all(ReadingSource source) throws BridgeException {
+        Told told = new Told();
+        Progress progress;
+        do {
+            progress = source.poll(0, told);
+        } while (progress != Progress.ENDED);
+        return told;
+    }
+
+    @Override
+    public void reading(Reading reading) {
+        readings.add(reading);
+    }
+
+    @Override
+    public void link(long tNanos, Link.State state, String detail) {
+        links.add(state.code());
+    }
+
+    @Override
+    public void garbled(String where, String problem) {
+        garbled.add(problem);
+    }
+
+    @Override
+    public void advice(long tNanos, String topic, String text, double amount) {
+        advice.add(topic + ": " + text);
+    }
+
+    Reading last() {
+        return readings.get(readings.size() - 1);
+    }
+}

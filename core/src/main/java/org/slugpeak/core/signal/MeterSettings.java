@@ -1,0 +1,72 @@
+package org.slugpeak.core.signal;
+
+import java.time.Duration;
+
+/**
+ * How audio is turned into readings; a response outside 40 ms to 1 s, or an interval outside 1 ms to 1 s, is refused with an
+ * {@link IllegalArgumentException}. Immutable; any thread may use it.
+ *
+ * <p>Response and noise are one trade: a reading looks at the last {@code response} of the audio and at nothing before, and
+ * its noise bandwidth is about 1.7 / {@code response} (17 Hz at 100 ms). The level read is that of half the response ago.
+ *
+ * @param kind which number is the reading
+ * @param response how long after a step nothing of the earlier level is left
+ * @param interval from reading to reading
+ */
+public record MeterSettings(LevelKind kind, Duration response, Duration interval) {
+
+    private static final Duration SHORTEST_RESPONSE = Duration.ofMillis(40);
+    private static final Duration SHORTEST_INTERVAL = Duration.ofMillis(1);
+    private static final Duration LONGEST = Duration.ofSeconds(1);
+
+    public MeterSettings {
+        require("response", response, SHORTEST_RESPONSE);
+        require("interval", interval, SHORTEST_INTERVAL);
+    }
+
+    /**
+     * The tone, settled within 100 ms, a reading every 20 ms.
+     *
+     * @return the usual settings
+     */
+    public static MeterSettings defaults() {
+        return new MeterSettings(LevelKind.TONE, Duration.ofMillis(100), Duration.ofMillis(20));
+    }
+
+    /**
+     * The same with another number as the reading.
+     *
+     * @param newKind which
+     * @return a copy
+     */
+    public MeterSettings withKind(LevelKind newKind) {
+        return new MeterSettings(newKind, response, interval);
+    }
+
+    /**
+     * The same with another response.
+     *
+     * @param newResponse 40 ms to 1 s
+     * @return a copy
+     */
+    public MeterSettings withResponse(Duration newResponse) {
+        return new MeterSettings(kind, newResponse, interval);
+    }
+
+    /**
+     * The same with another interval.
+     *
+     * @param newInterval 1 ms to 1 s
+     * @return a copy
+     */
+    public MeterSettings withInterval(Duration newInterval) {
+        return new MeterSettings(kind, response, newInterval);
+    }
+
+    private static void require(String name, Duration value, Duration least) {
+        if (value.compareTo(least) < 0 || value.compareTo(LONGEST) > 0) {
+            throw new IllegalArgumentException(
+                    "the " + name + " must be " + least.toMillis() + " ms to 1 s, not " + value.toMillis() + " ms");
+        }
+    }
+}
