@@ -2,17 +2,28 @@ package org.slugpeak.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.cli.display.DisplayOptions;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.Showing;
 import org.slugpeak.cli.run.JsonOutput;
+import org.slugpeak.cli.run.LogOutput;
 import org.slugpeak.cli.run.Notices;
 import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.cli.run.ShowingOutput;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Where the records of a session go. */
+/** Where the records of a session go: file, other program, screen, ear. */
 final class OutputOptions {
 
     @Option(
@@ -26,16 +37,41 @@ final class OutputOptions {
             description = "Keep the session in FILE (JSON lines). A file that is there already is never touched.")
     private Optional<Path> log = Optional.empty();
 
-    /** Opens everything that was asked for; the log first, since it may be refused. */
+    @Mixin
+    private DisplayOptions display = new DisplayOptions();
+
+    /** Opens everything that was asked for. */
     List<SessionOutput> open() throws BridgeException {
+        return open(Map.of());
+    }
+
+    /**
+     * Opens everything that was asked for; the log first, since it may be refused.
+     *
+     * @param keys more keys that the command sees to, beside the usual ones
+     */
+    List<SessionOutput> open(Map<KeyAction, Runnable> keys) throws BridgeException {
         List<SessionOutput> outputs = new ArrayList<>();
         if (log.isPresent()) {
-            throw new IllegalStateException();
+            outputs.add(LogOutput.create(log.get(), System.err));
         }
         if (json) {
             outputs.add(new JsonOutput(new FileOutputStream(FileDescriptor.out), System.err));
         }
-        outputs.add(new Notices(System.err));
+        Showing showing = show(keys.keySet());
+        ShowingOutput shown = new ShowingOutput(showing);
+        keys.forEach(shown::onKey);
+        outputs.add(shown);
+        if (!showing.isScreen()) {
+            outputs.add(new Notices(System.err));
+        }
         return outputs;
+    }
+
+    private Showing show(Set<KeyAction> more) {
+        Set<KeyAction> useful = EnumSet.copyOf(ShowingOutput.usualKeys());
+        useful.addAll(more);
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        return display.open(out, json, useful);
     }
 }

@@ -1,13 +1,70 @@
 package org.slugpeak.cli;
 
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.slugpeak.bridge.log.LogSource;
+import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.run.Interruption;
+import org.slugpeak.cli.run.SessionRun;
+import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
+import org.slugpeak.core.session.SessionStart;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
 
 /** Runs the analysis over a recorded session. */
-@Command(name = "replay", mixinStandardHelpOptions = true)
+@Command(
+        name = "replay",
+        mixinStandardHelpOptions = true,
+        header = "Go through a recorded session again: a session log, a CSV file, a WAV file.",
+        description = {
+            "Gives the same verdicts as the live session, as fast as the machine can. A session log brings its own",
+            "settings; for CSV and WAV files the options say what is sought."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  slugpeak replay tuesday.jsonl",
+            "  slugpeak replay tuesday.jsonl --json",
+            "  slugpeak replay readings.csv --seek dip"
+        })
 final class ReplayCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "FILE", description = "A session log (*.jsonl), *.csv or *.wav.")
+    private Path file = Path.of("");
+
+    @Mixin
+    private SourceOptions sourceOptions = new SourceOptions();
+
+    @Mixin
+    private AnalysisOptions analysisOptions = new AnalysisOptions();
+
+    @Mixin
+    private OutputOptions outputOptions = new OutputOptions();
+
     @Override
-    public Integer call() {
-        return 1;
+    public Integer call() throws BridgeException {
+        SourceAddress address = SourceAddress.parse(file.toString());
+        return switch (address.kind()) {
+            case SESSION_LOG -> log();
+            case CSV, WAV ->
+                SessionRunner.run(
+                        address.text(),
+                        SourceOpener.open(address, sourceOptions),
+                        analysisOptions.settings(),
+                        AdjusterPolicy.BY_DWELL,
+                        outputOptions.open());
+            default -> throw new BadInput(file + " is no recording by its name; replay takes *.jsonl, *.csv or *.wav");
+        };
+    }
+
+    private int log() throws BridgeException {
+        LogSource source = LogSource.open(file);
+        SessionStart start = source.start();
+        SessionRun session =
+                new SessionRun(source, start.settings(), AdjusterPolicy.FROM_SOURCE, () -> start, outputOptions.open());
+        return SessionRunner.exitCode(Interruption.run(session));
     }
 }

@@ -1,24 +1,45 @@
 package org.slugpeak.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.slugpeak.bridge.file.CsvSource;
-import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.log.LogSource;
+import org.slugpeak.bridge.serial.SerialSources;
+import org.slugpeak.bridge.sim.Pace;
+import org.slugpeak.bridge.sim.SimSource;
+import org.slugpeak.bridge.sound.CalibrationStore;
+import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.bridge.sound.SoundSources;
 import org.slugpeak.bridge.source.BridgeException;
-import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.run.SinkOutput;
 
 /** Opens the way in that an address names. Each way in is loaded only when it is asked for. */
 final class SourceOpener {
 
+    private static final long SIMULATION_SEED = 1;
+
     private SourceOpener() {}
 
-    static ReadingSource open(SourceAddress address, SourceOptions options) throws BridgeException {
+    static OpenedSource open(SourceAddress address, SourceOptions options) throws BridgeException {
         return switch (address.kind()) {
-            case STANDARD_INPUT -> CsvSource.standardInput(System.in, options.csv(), Ticker.system());
-            case CSV -> CsvSource.open(Path.of(address.text()), options.csv());
-            case SESSION_LOG, WAV, SOUND, SIMULATION, SERIAL ->
-                throw new BadConfiguration(address.text() + " cannot be read yet");
+            case STANDARD_INPUT -> OpenedSource.of(CsvSource.standardInput(System.in, options.csv(), Ticker.system()));
+            case CSV -> OpenedSource.of(CsvSource.open(Path.of(address.text()), options.csv()));
+            case SESSION_LOG -> OpenedSource.of(LogSource.open(Path.of(address.text())));
+            case SERIAL -> OpenedSource.of(SerialSources.open(address.text(), options.serial(), Ticker.system()));
+            case WAV, SOUND -> OpenedSource.of(sound(address));
+            case SIMULATION -> simulation(address);
         };
+    }
+
+    private static org.slugpeak.bridge.source.ReadingSource sound(SourceAddress address) throws BridgeException {
+        CalibrationStore calibrations = new CalibrationStore(StateFolder.path());
+        return new SoundSources(calibrations, Ticker.system()).open(address.text(), SoundOptions.defaults());
+    }
+
+    private static OpenedSource simulation(SourceAddress address) throws BridgeException {
+        SimSource source = SimSource.open(address.name(), SIMULATION_SEED, Pace.ofClock(Ticker.system(), 1));
+        return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
     }
 }

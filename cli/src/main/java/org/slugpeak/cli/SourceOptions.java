@@ -1,7 +1,11 @@
 package org.slugpeak.cli;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.slugpeak.bridge.file.CsvOptions;
+import org.slugpeak.bridge.instrument.MeterSetting;
+import org.slugpeak.bridge.serial.SerialOptions;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -9,6 +13,32 @@ import picocli.CommandLine.TypeConversionException;
 final class SourceOptions {
 
     private static final double FASTEST_PER_SECOND = 1e6;
+
+    @Option(
+            names = "--meter",
+            paramLabel = "NAME|FILE.toml",
+            description = {
+                "Serial: the description of the instrument. Usual: ask *IDN?, else listen.",
+                "slugpeak ports lists the names."
+            })
+    private Optional<String> meter = Optional.empty();
+
+    @Option(
+            names = "--baud",
+            paramLabel = "BITS/S",
+            description = "Serial: the speed of the line. Usual: as the description says.")
+    private OptionalInt baud = OptionalInt.empty();
+
+    @Option(
+            names = "--ac",
+            description = "Serial: ask the meter for AC volts (voice coil). Usual: DC volts (detector, AVC line).")
+    private boolean ac;
+
+    @Option(
+            names = "--range",
+            paramLabel = "VOLTS",
+            description = "Serial: fix the meter's range, so that it does not change range in the middle of a peak.")
+    private Optional<Double> range = Optional.empty();
 
     @Option(
             names = "--decimal-comma",
@@ -19,17 +49,29 @@ final class SourceOptions {
             names = "--rate",
             paramLabel = "READINGS/S",
             description = "CSV and standard input without a time column: how many readings a second.")
-    private Double rate = Double.NaN;
+    private Optional<Double> rate = Optional.empty();
 
     /** What was said about text with readings. */
     CsvOptions csv() {
-        if (rate.isNaN()) {
-            return new CsvOptions(decimalComma, OptionalDouble.empty());
-        }
-        if (!(rate > 0 && rate <= FASTEST_PER_SECOND)) {
+        double perSecond = rate.orElse(1.0);
+        if (!(perSecond > 0 && perSecond <= FASTEST_PER_SECOND)) {
             throw new TypeConversionException(
-                    "--rate takes more than 0 and at most 1000000 readings a second, not " + rate);
+                    "--rate takes more than 0 and at most 1000000 readings a second, not " + perSecond);
         }
-        return new CsvOptions(decimalComma, OptionalDouble.of(rate));
+        return new CsvOptions(decimalComma, rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    }
+
+    /** What was said about a serial instrument. */
+    SerialOptions serial() {
+        if (baud.isPresent() && baud.getAsInt() <= 0) {
+            throw new TypeConversionException("--baud takes a number above 0, not " + baud.getAsInt());
+        }
+        if (range.isPresent() && !(range.get() > 0 && range.get() < Double.POSITIVE_INFINITY)) {
+            throw new TypeConversionException("--range takes a number of volts above 0, not " + range.get());
+        }
+        MeterSetting setting = new MeterSetting(
+                ac ? MeterSetting.Function.AC : MeterSetting.Function.DC,
+                range.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        return new SerialOptions(meter, baud, setting);
     }
 }

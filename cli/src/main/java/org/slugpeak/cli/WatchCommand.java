@@ -1,15 +1,10 @@
 package org.slugpeak.cli;
 
-import java.time.Instant;
-import java.time.InstantSource;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.source.BridgeException;
-import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceAddress;
-import org.slugpeak.cli.run.Interruption;
-import org.slugpeak.cli.run.SessionRun;
+import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
 import org.slugpeak.core.peak.PeakSettings;
-import org.slugpeak.core.session.SessionStart;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,24 +46,26 @@ final class WatchCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions outputOptions = new OutputOptions();
 
+    @Option(
+            names = "--stay",
+            description = {
+                "Stay with one adjuster until a key says otherwise. Usual: when an adjuster was held and the",
+                "reading moves again, the next one is begun."
+            })
+    private boolean stay;
+
     @Override
     public Integer call() throws BridgeException {
         SourceAddress address = SourceAddress.parse(from);
-        ReadingSource source = SourceOpener.open(address, sourceOptions);
         PeakSettings settings = analysisOptions.settings();
-        Instant startedAt = InstantSource.system().instant();
-        SessionRun session = new SessionRun(
-                source,
-                settings,
-                () -> new SessionStart(
-                        SessionStart.CURRENT_VERSION,
-                        startedAt,
-                        address.text(),
-                        source.measurand(),
-                        settings,
-                        Version.tool()),
-                outputOptions.open());
-        Interruption.run(session);
-        return 0;
+        OpenedSource source = SourceOpener.open(address, sourceOptions);
+        return SessionRunner.run(address.text(), source, settings, policy(address), outputOptions.open());
+    }
+
+    private AdjusterPolicy policy(SourceAddress address) {
+        return switch (address.kind()) {
+            case SESSION_LOG, SIMULATION -> AdjusterPolicy.FROM_SOURCE;
+            default -> stay ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
+        };
     }
 }

@@ -3,10 +3,12 @@ package org.slugpeak.bridge.log;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.ReadingTaken;
@@ -115,8 +117,14 @@ public final class LogSource implements ReadingSource {
             hears.link(link.tNanos(), link.state(), link.detail());
         } else if (record instanceof Mark mark) {
             hears.mark(mark.text());
-        } else if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
-            hears.nextAdjuster(adjuster.name());
+        } else if (record instanceof Advice advice) {
+            LinkNotice.ofCode(advice.topic()).ifPresent(notice -> hears.notice(advice.tNanos(), notice, advice.text()));
+        } else if (record instanceof Adjuster adjuster) {
+            if (adjuster.action() == Adjuster.Action.BEGIN) {
+                hears.nextAdjuster(adjuster.name());
+            } else {
+                hears.adjusterEnded(adjuster.action());
+            }
         }
     }
 }

@@ -1,5 +1,8 @@
 package org.slugpeak.bridge.source;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** Something an instrument did that breaks the run of its readings though the link is sound. Immutable; any thread may use it. */
 public enum LinkNotice {
     /** The meter changed its range by itself: the readings before and after it differ in resolution and may differ in value. */
@@ -20,5 +23,15 @@ public enum LinkNotice {
      */
     public String code() {
         return code;
+    }
+
+    /**
+     * Finds the notice with a given code.
+     *
+     * @param code as written in records
+     * @return empty if there is none
+     */
+    public static Optional<LinkNotice> ofCode(String code) {
+        return Arrays.stream(values()).filter(each -> each.code.equals(code)).findFirst();
     }
 }

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.source;
 
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Link;
 
 /** Hears what a {@link ReadingSource} delivers, in order, in the thread that polls it. */
@@ -73,4 +74,11 @@ public interface SourceListener {
      * @param name of the adjuster
      */
     default void nextAdjuster(String name) {}
+
+    /**
+     * A recorded session said that the adjuster begun last was set or left.
+     *
+     * @param action which of the two
+     */
+    default void adjusterEnded(Adjuster.Action action) {}
 }

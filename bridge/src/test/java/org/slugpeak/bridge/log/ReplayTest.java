@@ -11,10 +11,12 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.SessionRecord;
@@ -91,6 +93,16 @@ class ReplayTest {
         public void nextAdjuster(String name) {
             analysis.nextAdjuster(name);
         }
+
+        @Override
+        public void notice(long tNanos, LinkNotice notice, String detail) {
+            analysis.interrupted(notice.code(), detail);
+        }
+
+        @Override
+        public void adjusterEnded(Adjuster.Action action) {
+            analysis.adjusterEnded(action);
+        }
     }
 
     /** A hand, a meter and a cable that do everything they can, sensible or not. */
@@ -115,6 +127,10 @@ class ReplayTest {
                     case 0 -> analysis.mark(some.text());
                     case 1 -> analysis.nextAdjuster(some.text());
                     case 2 -> analysis.link(tNanos, some.oneOf(Link.State.values()), some.text());
+                    case 4 ->
+                        analysis.interrupted(some.oneOf(LinkNotice.values()).code(), some.text());
+                    case 5 ->
+                        analysis.adjusterEnded(random.nextBoolean() ? Adjuster.Action.DONE : Adjuster.Action.SKIP);
                     case 3 -> tNanos -= 1_000_000_000;
                     default -> analysis.reading(new Reading(tNanos, value(i), condition()));
                 }

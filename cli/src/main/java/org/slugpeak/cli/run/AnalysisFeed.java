@@ -1,11 +1,11 @@
 package org.slugpeak.cli.run;
 
-import java.util.function.Supplier;
+import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.SessionStart;
 
 /** Carries what a source delivers into the analysis, and counts what was no reading. One thread. */
 final class AnalysisFeed implements SourceListener {
@@ -13,7 +13,8 @@ final class AnalysisFeed implements SourceListener {
     private static final int TOLD_ONE_BY_ONE = 5;
 
     private final Analysis analysis;
-    private final Supplier<SessionStart> start;
+    private final Runnable beginning;
+    private final Runnable afterReading;
     private boolean begun;
     private int garbled;
 
@@ -21,18 +22,20 @@ final class AnalysisFeed implements SourceListener {
      * A feed that opens the session when the first thing comes: only then does every source know what it measures.
      *
      * @param analysis gets everything
-     * @param start makes the first record
+     * @param beginning opens the session
+     * @param afterReading is run when a reading has been dealt with
      */
-    AnalysisFeed(Analysis analysis, Supplier<SessionStart> start) {
+    AnalysisFeed(Analysis analysis, Runnable beginning, Runnable afterReading) {
         this.analysis = analysis;
-        this.start = start;
+        this.beginning = beginning;
+        this.afterReading = afterReading;
     }
 
     /** Opens the session where that has not happened yet. */
     void begin() {
         if (!begun) {
             begun = true;
-            analysis.start(start.get());
+            beginning.run();
         }
     }
 
@@ -40,6 +43,7 @@ final class AnalysisFeed implements SourceListener {
     public void reading(Reading reading) {
         begin();
         analysis.reading(reading);
+        afterReading.run();
     }
 
     @Override
@@ -55,6 +59,23 @@ final class AnalysisFeed implements SourceListener {
         if (garbled <= TOLD_ONE_BY_ONE) {
             analysis.advise("not-a-reading", where + ": " + problem, garbled);
         }
+    }
+
+    @Override
+    public void notice(long tNanos, LinkNotice notice, String detail) {
+        begin();
+        analysis.interrupted(notice.code(), detail);
+    }
+
+    @Override
+    public void advice(long tNanos, String topic, String text, double amount) {
+        begin();
+        analysis.advise(topic, text, amount);
+    }
+
+    @Override
+    public void adjusterEnded(Adjuster.Action action) {
+        analysis.adjusterEnded(action);
     }
 
     @Override

@@ -10,8 +10,14 @@ public interface SessionControl {
      */
     void mark(String text);
 
-    /** Forgets the best and begins the next adjuster. */
+    /** Records the adjuster as done, forgets the best and begins the next one. */
     void nextAdjuster();
+
+    /** Forgets the best and begins the same adjuster again. */
+    void sameAdjuster();
+
+    /** Records that the adjuster is left as it is, and begins the next one. */
+    void skipAdjuster();
 
     /**
      * Ends the session.

@@ -10,6 +10,13 @@ public interface SessionOutput extends RecordSink, AutoCloseable {
     /** Called before the session waits for its source: whatever is held back must go out now. */
     default void flush() {}
 
+    /**
+     * Called after each pass of the source: passes on what the user has asked for by key.
+     *
+     * @param control of the session
+     */
+    default void serve(SessionControl control) {}
+
     /** Called once, after the last record. */
     @Override
     default void close() {}

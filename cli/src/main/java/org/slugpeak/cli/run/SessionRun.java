@@ -9,7 +9,9 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 
 /**
@@ -18,14 +20,26 @@ import org.slugpeak.core.session.SessionStart;
  */
 public final class SessionRun implements SessionControl {
 
+    /** Who says which adjuster is at hand. */
+    public enum AdjusterPolicy {
+        /** The source does: a recorded session, or a demonstration. */
+        FROM_SOURCE,
+        /** The user's keys do. */
+        BY_KEY,
+        /** The user's keys do, and turning again after an adjuster was held. */
+        BY_DWELL
+    }
+
     private static final long WAIT_NANOS = 40_000_000;
 
     private final ReadingSource source;
     private final List<SessionOutput> outputs;
     private final Analysis analysis;
+    private final Adjusters adjusters;
+    private final AdjusterPolicy policy;
+    private final AutoAdvance advance = new AutoAdvance();
     private final AnalysisFeed feed;
     private final Queue<Consumer<SessionControl>> requests = new ConcurrentLinkedQueue<>();
-    private int adjusters = 1;
     private String endReason = "";
 
     /**
@@ -33,15 +47,42 @@ public final class SessionRun implements SessionControl {
      *
      * @param source where readings come from
      * @param settings what to seek
+     * @param policy who says which adjuster is at hand
      * @param start makes the first record, when the source knows what it measures
      * @param outputs take every record, in this order
      */
     public SessionRun(
-            ReadingSource source, PeakSettings settings, Supplier<SessionStart> start, List<SessionOutput> outputs) {
+            ReadingSource source,
+            PeakSettings settings,
+            AdjusterPolicy policy,
+            Supplier<SessionStart> start,
+            List<SessionOutput> outputs) {
         this.source = source;
         this.outputs = List.copyOf(outputs);
-        this.analysis = new Analysis(settings, record -> this.outputs.forEach(output -> output.take(record)));
-        this.feed = new AnalysisFeed(analysis, start);
+        this.policy = policy;
+        this.analysis = new Analysis(settings, this::give);
+        this.adjusters = new Adjusters(analysis);
+        this.feed = new AnalysisFeed(analysis, () -> begin(start), this::afterReading);
+    }
+
+    private void begin(Supplier<SessionStart> start) {
+        analysis.start(start.get());
+        if (policy != AdjusterPolicy.FROM_SOURCE) {
+            nextAdjuster();
+        }
+    }
+
+    private void give(SessionRecord record) {
+        advance.take(record);
+        for (SessionOutput output : outputs) {
+            output.take(record);
+        }
+    }
+
+    private void afterReading() {
+        if (policy == AdjusterPolicy.BY_DWELL && advance.isDue()) {
+            nextAdjuster();
+        }
     }
 
     /**
@@ -85,12 +126,13 @@ public final class SessionRun implements SessionControl {
         if (progress != Progress.MORE) {
             outputs.forEach(SessionOutput::flush);
         }
+        outputs.forEach(output -> output.serve(this));
     }
 
     private void finish() {
         feed.begin();
         feed.summarise();
-        analysis.end(endReason);
+        analysis.end(endReason.isEmpty() ? "failed" : endReason);
         outputs.forEach(SessionOutput::flush);
         outputs.forEach(SessionOutput::close);
         source.close();
@@ -103,8 +145,17 @@ public final class SessionRun implements SessionControl {
 
     @Override
     public void nextAdjuster() {
-        adjusters++;
-        analysis.nextAdjuster("adjuster " + adjusters);
+        adjusters.next(Adjuster.Action.DONE);
+    }
+
+    @Override
+    public void sameAdjuster() {
+        adjusters.again();
+    }
+
+    @Override
+    public void skipAdjuster() {
+        adjusters.next(Adjuster.Action.SKIP);
     }
 
     @Override

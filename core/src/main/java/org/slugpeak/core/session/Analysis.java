@@ -25,6 +25,7 @@ public final class Analysis {
     private long lastNanos;
     private long readings;
     private boolean saw = true;
+    private final AdjusterBook adjusters;
 
     /**
      * An analysis that has seen nothing yet.
@@ -35,7 +36,12 @@ public final class Analysis {
     public Analysis(PeakSettings settings, RecordSink sink) {
         this.sink = sink;
         this.level = new LevelWatch(settings.seek(), new LevelRecords(sink));
-        this.finder = PeakFinder.create(settings, new FinderRecords(sink, level));
+        this.adjusters = new AdjusterBook();
+        RecordSink noting = record -> {
+            adjusters.see(record);
+            sink.take(record);
+        };
+        this.finder = PeakFinder.create(settings, new FinderRecords(noting, level));
     }
 
     /**
@@ -61,6 +67,7 @@ public final class Analysis {
             finder.restart();
         }
         find(tNanos, reading.value(), condition);
+        adjusters.level(level.fromFinder(finder.smoothed()));
         sink.take(new ReadingTaken(
                 new Reading(tNanos, reading.value(), condition),
                 level.fromFinder(finder.smoothed()),
@@ -94,6 +101,18 @@ public final class Analysis {
     }
 
     /**
+     * Takes a break in the run of readings that the instrument made itself, though the link is sound: it changed its range, it
+     * started anew. What came before and after is not taken as adjacent.
+     *
+     * @param topic lower case, hyphenated
+     * @param detail one line for the user
+     */
+    public void interrupted(String topic, String detail) {
+        finder.gap();
+        advise(topic, detail, Double.NaN);
+    }
+
+    /**
      * Takes the user's own mark, at the time of the last reading. A mark that carries a {@link LevelCommand} is obeyed; as
      * it stands in the log, a replay that sets the same marks does the same.
      *
@@ -121,10 +140,19 @@ public final class Analysis {
      * @param name of the adjuster that begins
      */
     public void nextAdjuster(String name) {
-        double before = level.fromFinder(finder.smoothed());
         finder.restart();
         level.adjusterBegun(name);
-        sink.take(new Adjuster(lastNanos, name, Adjuster.Action.BEGIN, before, Double.NaN, Double.NaN));
+        sink.take(adjusters.begin(lastNanos, name));
+    }
+
+    /**
+     * Records that the adjuster begun last is set or is left as it is, at the time of the last reading: the level before and
+     * after, and what was gained. Nothing happens where none is begun.
+     *
+     * @param action {@link Adjuster.Action#DONE} or {@link Adjuster.Action#SKIP}
+     */
+    public void adjusterEnded(Adjuster.Action action) {
+        adjusters.end(lastNanos, action).ifPresent(sink::take);
     }
 
     /**

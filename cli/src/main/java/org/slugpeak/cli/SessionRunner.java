@@ -1,0 +1,58 @@
+package org.slugpeak.cli;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.cli.run.Interruption;
+import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.cli.run.SessionRun;
+import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.session.SessionStart;
+
+/** Runs a live session from its parts. */
+final class SessionRunner {
+
+    private static final int INTERRUPTED = 130;
+
+    private SessionRunner() {}
+
+    /**
+     * Runs a session until its source ends or somebody stops it.
+     *
+     * @param address as the user gave it
+     * @param opened where readings come from
+     * @param settings what to seek
+     * @param policy who says which adjuster is at hand
+     * @param outputs take every record
+     * @return the exit code
+     */
+    static int run(
+            String address,
+            OpenedSource opened,
+            PeakSettings settings,
+            AdjusterPolicy policy,
+            List<SessionOutput> outputs)
+            throws BridgeException {
+        ReadingSource source = opened.source();
+        Instant startedAt = InstantSource.system().instant();
+        List<SessionOutput> all = new ArrayList<>(outputs);
+        all.addAll(opened.listeners());
+        SessionRun session = new SessionRun(
+                source,
+                settings,
+                policy,
+                () -> new SessionStart(
+                        SessionStart.CURRENT_VERSION, startedAt, address, source.measurand(), settings, Version.tool()),
+                all);
+        return exitCode(Interruption.run(session));
+    }
+
+    /** The exit code for the reason of an {@code end} record. */
+    static int exitCode(String endReason) {
+        return endReason.equals("interrupted") ? INTERRUPTED : 0;
+    }
+}

@@ -1,0 +1,82 @@
+package org.slugpeak.cli.run;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.Showing;
+import org.slugpeak.core.session.SessionRecord;
+
+/** What the user sees, and what the user's keys ask of the session. One thread. */
+public final class ShowingOutput implements SessionOutput {
+
+    private final Showing showing;
+    private final Map<KeyAction, Runnable> extra = new EnumMap<>(KeyAction.class);
+    private int marks;
+
+    /**
+     * Shows the session.
+     *
+     * @param showing closed with this
+     */
+    public ShowingOutput(Showing showing) {
+        this.showing = showing;
+    }
+
+    /**
+     * The keys that every session sees to.
+     *
+     * @return to be shown at the foot of the screen
+     */
+    public static Set<KeyAction> usualKeys() {
+        return Set.of(KeyAction.MARK, KeyAction.NEXT, KeyAction.AGAIN, KeyAction.SKIP, KeyAction.QUIT);
+    }
+
+    /**
+     * Sees to one more key, in the session's thread.
+     *
+     * @param action the key's
+     * @param whatToDo is run each time
+     */
+    public void onKey(KeyAction action, Runnable whatToDo) {
+        extra.put(action, whatToDo);
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        showing.take(record);
+    }
+
+    @Override
+    public void serve(SessionControl control) {
+        for (Optional<KeyAction> key = showing.keys().poll();
+                key.isPresent();
+                key = showing.keys().poll()) {
+            serve(key.get(), control);
+        }
+    }
+
+    private void serve(KeyAction action, SessionControl control) {
+        Runnable own = extra.get(action);
+        if (own != null) {
+            own.run();
+            return;
+        }
+        switch (action) {
+            case MARK -> control.mark("mark " + ++marks);
+            case NEXT -> control.nextAdjuster();
+            case AGAIN -> control.sameAdjuster();
+            case SKIP -> control.skipAdjuster();
+            case QUIT -> control.quit("quit");
+            case INTERRUPT -> control.quit("interrupted");
+            case HANG_UP -> control.quit("terminal closed");
+            default -> {}
+        }
+    }
+
+    @Override
+    public void close() {
+        showing.close();
+    }
+}
