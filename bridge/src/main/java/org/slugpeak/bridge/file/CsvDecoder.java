@@ -74,10 +74,10 @@ final class CsvDecoder {
             return;
         }
         if (garbled == 0) {
-            throw new BadInput(name + " holds no readings: " + EXPECTED + " is what it needs");
+            throw new BadInput(name + " holds no readings: " + EXPECTED + ", is what it needs");
         }
         throw new BadInput(name + " holds no readings, only " + garbled + (garbled == 1 ? " line" : " lines")
-                + " that cannot be read (" + firstProblem + "): " + EXPECTED + " is what it needs");
+                + " that cannot be read (" + firstProblem + "): " + EXPECTED + ", is what it needs");
     }
 
     /** Delivers the reading of a line; gives what is wrong with it, or an empty text. */

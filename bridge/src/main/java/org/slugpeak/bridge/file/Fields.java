@@ -23,10 +23,14 @@ final class Fields {
         bytes = line;
         count = 0;
         int at = from;
+        boolean quoted = false;
         for (int i = from; i < to; i++) {
-            if (line[i] == separator) {
+            byte letter = line[i];
+            if (letter == separator && !quoted) {
                 add(at, i);
                 at = i + 1;
+            } else if (letter == '"') {
+                quoted = !quoted;
             }
         }
         add(at, to);

@@ -17,7 +17,7 @@ record Layout(byte separator, boolean named, Columns columns) {
             throws BadInput {
         byte separator = separator(bytes, from, to, decimalComma, where);
         int count = fields.split(bytes, from, to, separator);
-        boolean named = isName(bytes, fields.start(0), fields.end(0), decimalComma);
+        boolean named = isName(bytes, fields.start(0), fields.end(0));
         Columns columns = named ? Columns.named(fields.texts(), where) : Columns.unnamed(count, where);
         return new Layout(separator, named, columns);
     }
@@ -26,19 +26,23 @@ record Layout(byte separator, boolean named, Columns columns) {
         if (contains(bytes, from, to, '\t')) {
             return '\t';
         }
+        boolean semicolons = contains(bytes, from, to, ';');
         if (decimalComma) {
-            return ';';
+            boolean quotedCommas = !semicolons && contains(bytes, from, to, '"');
+            return (byte) (quotedCommas ? ',' : ';');
         }
-        if (contains(bytes, from, to, ';')) {
+        if (semicolons) {
             throw new BadInput(where + " separates columns with semicolons: use --decimal-comma if its numbers are"
                     + " written 1,25, otherwise save it with commas between the columns");
         }
         return ',';
     }
 
-    private static boolean isName(byte[] bytes, int from, int to, boolean decimalComma) {
-        Decimal decimal = new Decimal(decimalComma ? ',' : '.');
-        return !decimal.read(bytes, from, to) && !Special.isWord(bytes, from, to);
+    /** Whether a field is neither a number, with whatever decimal point, nor what stands in place of one. */
+    private static boolean isName(byte[] bytes, int from, int to) {
+        return !new Decimal('.').read(bytes, from, to)
+                && !new Decimal(',').read(bytes, from, to)
+                && !Special.isWord(bytes, from, to);
     }
 
     private static boolean contains(byte[] bytes, int from, int to, char letter) {

@@ -42,7 +42,7 @@ final class PumpedFeed implements ByteFeed {
             return 0;
         }
         if (current.failure.isPresent()) {
-            throw new IOException(current.failure.get());
+            throw current.failure.get();
         }
         ended = ended || current.size == ENDED;
         if (ended) {

@@ -70,12 +70,12 @@ final class Row {
             value = 0;
             return "";
         }
-        return notANumber(index);
+        return isEmpty(index) ? "the reading is missing" : notANumber(index);
     }
 
     private String readTime(Columns.Time column) {
         if (!decimal.read(bytes, fields.start(column.index()), fields.end(column.index()))) {
-            return notANumber(column.index());
+            return isEmpty(column.index()) ? "the time is missing" : notANumber(column.index());
         }
         nanos = decimal.toNanos(column.unitExponent());
         return "";
@@ -84,9 +84,6 @@ final class Row {
     private String notANumber(int index) {
         int start = fields.start(index);
         int end = fields.end(index);
-        if (start == end) {
-            return "the reading is missing";
-        }
         if (Special.isNotFinite(bytes, start, end)) {
             return quoted(index) + " is not a finite number";
         }
@@ -97,11 +94,16 @@ final class Row {
     private String wrongCount(int present, int expected, byte separator) {
         String problem = present + (present == 1 ? " column" : " columns") + " where " + expected
                 + (expected == 1 ? " is expected" : " are expected");
-        return separator == ',' ? problem + pointAdvice() : problem;
+        boolean numbers = decimal.read(bytes, fields.start(0), fields.end(0));
+        return separator == ',' && numbers ? problem + pointAdvice() : problem;
     }
 
     private String pointAdvice() {
         return comma ? ": with --decimal-comma numbers are written 1,25" : ": for decimal commas use --decimal-comma";
+    }
+
+    private boolean isEmpty(int index) {
+        return fields.start(index) == fields.end(index);
     }
 
     private boolean isWhole(int index) {

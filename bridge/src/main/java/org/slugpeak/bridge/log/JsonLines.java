@@ -51,8 +51,7 @@ public final class JsonLines implements RecordSink, Closeable {
     /** Hands over all lines. To be called before waiting for the next input, so that a program at the other end can answer. */
     public void flush() {
         if (!broken && lines.size() > 0) {
-            attempt(() -> lines.drainTo(out));
-            attempt(out::flush);
+            attempt(this::drain);
         }
     }
 
@@ -83,15 +82,17 @@ public final class JsonLines implements RecordSink, Closeable {
         attempt(out::close);
     }
 
+    private void drain() throws IOException {
+        lines.drainTo(out);
+        out.flush();
+    }
+
     private void attempt(Action action) {
-        if (broken) {
-            return;
-        }
         try {
             action.run();
         } catch (IOException e) {
+            failure = broken ? failure : Optional.of(e);
             broken = true;
-            failure = Optional.of(e);
         }
     }
 

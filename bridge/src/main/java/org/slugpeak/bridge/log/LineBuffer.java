@@ -32,6 +32,12 @@ final class LineBuffer extends ByteArrayOutputStream {
         return at;
     }
 
+    /** How many bytes the first lines have that are whole within a limit; all bytes if the first line alone is longer. */
+    int someLines(int limit) {
+        int within = lastLineEnd(Math.min(limit, count));
+        return within > 0 ? within : count;
+    }
+
     /** Takes the first bytes away. */
     void discard(int first) {
         System.arraycopy(buf, first, buf, 0, count - first);

@@ -37,6 +37,7 @@ public final class SessionLog implements RecordSink, Closeable {
 
     private static final int ENOUGH = 1 << 16;
     private static final int MOST_KEPT = 1 << 22;
+    private static final int PROBE = 1 << 12;
 
     private final String name;
     private final Storage storage;
@@ -140,19 +141,27 @@ public final class SessionLog implements RecordSink, Closeable {
 
     private void write() {
         try {
-            long before = storage.length();
-            try {
-                storage.write(lines.bytes(), 0, lines.size());
-            } catch (IOException e) {
-                keepWhole(before);
-                throw e;
+            int limit = stuck ? PROBE : MOST_KEPT;
+            while (lines.size() > 0) {
+                write(lines.someLines(limit));
+                syncer.written();
+                limit = Math.min(MOST_KEPT, 4 * limit);
             }
-            lines.reset();
-            syncer.written();
             goOn();
         } catch (IOException e) {
             fail(e);
         }
+    }
+
+    private void write(int count) throws IOException {
+        long before = storage.length();
+        try {
+            storage.write(lines.bytes(), 0, count);
+        } catch (IOException e) {
+            keepWhole(before);
+            throw e;
+        }
+        lines.discard(count);
     }
 
     /** Cuts the file back to its last whole line and keeps in memory what is not in it. */

@@ -1,14 +1,25 @@
 package org.slugpeak.bridge.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.reading.Reading;
 
 class CsvSourceTest {
 
@@ -23,21 +34,463 @@ class CsvSourceTest {
     }
 
     @Test
+    void readsAtTheStatedRate() throws Exception {
+        Heard heard = read("1\n2\n3\n4\n", CsvOptions.defaults().withReadingsPerSecond(3));
+        assertEquals(
+                List.of(0L, 333_333_333L, 666_666_667L, 1_000_000_000L),
+                heard.readings.stream().map(Reading::tNanos).toList());
+    }
+
+    @Test
     void readsSecondsAndValue() throws Exception {
         Heard heard = read("0.1,5\n0.30,6\n1e0,7");
         assertEquals(List.of(5.0, 6.0, 7.0), heard.values());
         assertEquals(List.of(0.1, 0.3, 1.0), heard.seconds());
     }
 
+    @Test
+    void skipsCommentsBlankLinesAndTheHeaderLine() throws Exception {
+        Heard heard = read("# Tarnfield 54A, first IF\n\n  \t\nseconds,volts\n0,1\n#half way\n\n1,2\n");
+        assertEquals(List.of(1.0, 2.0), heard.values());
+        assertEquals(List.of(), heard.garbled);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "0,1\r\n1,2\r\n",
+                "0,1\r1,2\r",
+                "0,1\n1,2",
+                "0\t1\n1\t2\n",
+                " 0 , 1 \n\"1\",\"2\"\n",
+                "0,1,\n1,2,,\n",
+                "+0,1.\n1,.2e1\n"
+            })
+    void readsEveryKindOfLineEndAndSeparator(String text) throws Exception {
+        Heard heard = read(text);
+        assertEquals(List.of(1.0, 2.0), heard.values());
+        assertEquals(List.of(0.0, 1.0), heard.seconds());
+        assertEquals(List.of(), heard.garbled);
+    }
+
+    @Test
+    void aByteOrderMarkIsNoPartOfTheFirstLine() throws Exception {
+        assertEquals(List.of(1.0), read("\ufeff1\n").values());
+        assertEquals(List.of(0.004), read("\ufefftime_ms,mV\n4,1\n").seconds());
+    }
+
+    @Test
+    void lineNumbersCountEveryLine() throws Exception {
+        assertEquals(List.of("line 5: 'x' is not a number"), read("# a\r\n\r\nvolts\r\n1\r\nx\r\n2").garbled);
+        assertEquals(List.of("line 5: 'x' is not a number"), read("# a\r\rvolts\r1\rx\r2").garbled);
+    }
+
+    @Test
+    void givesTheSameInPiecesOfAnySize() throws Exception {
+        byte[] text = "\ufefftime_ms,value (mV)\r\n# c\r\n0,1\r\n\r\n20,OL\r\n40,x\r\n60,-3.5e-3\r\n50,4\r\n80,5"
+                .getBytes(StandardCharsets.UTF_8);
+        Heard whole = pieces(text, text.length);
+        assertEquals(4, whole.readings.size());
+        assertEquals(2, whole.garbled.size());
+        for (int size = 1; size < text.length; size++) {
+            Heard heard = pieces(text, size);
+            assertEquals(whole.readings, heard.readings, "pieces of " + size);
+            assertEquals(whole.garbled, heard.garbled, "pieces of " + size);
+        }
+    }
+
+    @Test
+    void readsFilesLongerThanItsBuffer() throws Exception {
+        StringBuilder text = new StringBuilder("seconds,volts\n");
+        IntStream.range(0, 20_000)
+                .forEach(i -> text.append(i / 50.0).append(',').append(i).append('\n'));
+        Heard heard = read(text.toString());
+        assertEquals(20_000, heard.readings.size());
+        assertEquals(19_999.0, heard.values().get(19_999));
+        assertEquals(19_999 / 50.0, heard.seconds().get(19_999));
+        assertEquals(List.of(), heard.garbled);
+    }
+
+    @Nested
+    class TheHeaderLine {
+
+        @ParameterizedTest
+        @org.junit.jupiter.params.provider.CsvSource(delimiter = '|', textBlock = """
+                        t,v                  | 1.5
+                        Time,Volts           | 1.5
+                        seconds,volts        | 1.5
+                        s,x                  | 1.5
+                        time_s,x             | 1.5
+                        "Time (s)",x         | 1.5
+                        elapsed [sec],x      | 1.5
+                        timestamp,x          | 1.5
+                        ms,x                 | 0.0015
+                        millis,x             | 0.0015
+                        time_ms,x            | 0.0015
+                        Time (ms),x          | 0.0015
+                        elapsed time/ms,x    | 0.0015
+                        time_us,x            | 0.0000015
+                        time (ns),x          | 0.000000002
+                        """)
+        void namesTheUnitOfTime(String header, double seconds) throws Exception {
+            assertEquals(List.of(seconds), read(header + "\n1.5,7\n").seconds());
+        }
+
+        @ParameterizedTest
+        @org.junit.jupiter.params.provider.CsvSource(delimiter = '|', textBlock = """
+                        volts                | voltage        | V
+                        mV                   | voltage        | mV
+                        value (mV)           | reading        | ''
+                        value [dBFS]         | level          | dBFS
+                        level_db             | level          | dB
+                        AVC voltage (V)      | avc voltage    | V
+                        detector_mv          | detector       | mV
+                        dc_volts             | dc             | V
+                        grid current (uA)    | grid current   | \u00b5A
+                        counts               | reading        | counts
+                        deflection (mm)      | deflection     | mm
+                        value                | reading        | ''
+                        slug turns           | slug turns     | ''
+                        """)
+        void namesTheQuantityAndUnit(String header, String quantity, String unit) throws Exception {
+            Measurand expected =
+                    header.equals("value (mV)") ? new Measurand("voltage", "mV") : new Measurand(quantity, unit);
+            assertEquals(expected, open(header + "\n1\n").measurand());
+            assertEquals(expected, open("seconds," + header + "\n0,1\n").measurand());
+        }
+
+        @Test
+        void mayNameMoreColumnsThanAreNeeded() throws Exception {
+            CsvSource source = open("step,time_ms,mv\n7,20,1.5\n");
+            assertEquals(List.of(7.0), Heard.all(source).values());
+            assertEquals(
+                    List.of(1.5), read("ms,mv,note,hand\n20,1.5,good,left\n").values());
+        }
+
+        @Test
+        void isNotNeeded() throws Exception {
+            assertEquals(Measurand.UNKNOWN, open("1\n").measurand());
+        }
+
+        @Test
+        void showsInTheDescription() throws Exception {
+            assertEquals(
+                    "FILE, column 'AVC (V)'",
+                    open("s,AVC (V)\n0,1").description().replace(file().toString(), "FILE"));
+            assertEquals(file().toString(), open("0,1").description());
+        }
+
+        @ParameterizedTest
+        @org.junit.jupiter.params.provider.CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                        freq,volts | FILE line 1 begins with 'freq', which is neither a number nor the name of a time column: name the columns, for example 'seconds,volts' or 'ms,volts', or give one column of readings
+                        12:30:01,7 | FILE line 1 begins with '12:30:01', which is neither a number nor the name of a time column: name the columns, for example 'seconds,volts' or 'ms,volts', or give one column of readings
+                        seconds | FILE line 1 names a time column and no column of readings: add one, for example 'seconds,volts'
+                        1,2,3 | FILE line 1 has 3 columns: put a header line above it that names them, for example 'seconds,volts', or use --decimal-comma if its numbers are written 1,25
+                        s;V | FILE line 1 separates columns with semicolons: use --decimal-comma if its numbers are written 1,25, otherwise save it with commas between the columns
+                        0,5;1,25 | FILE line 1 separates columns with semicolons: use --decimal-comma if its numbers are written 1,25, otherwise save it with commas between the columns
+                        """)
+        void thatCannotBeUnderstoodIsRefused(String line, String message) {
+            assertEquals(message, refusal(line + "\n"));
+        }
+    }
+
+    @Nested
+    class WhatIsNoReading {
+
+        @ParameterizedTest
+        @org.junit.jupiter.params.provider.CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                        hello | 'hello' is not a number
+                        NaN | 'NaN' is not a finite number
+                        -Infinity | '-Infinity' is not a finite number
+                        inf | 'inf' is not a finite number
+                        1e999 | '1e999' is beyond the range of numbers
+                        -2e308 | '-2e308' is beyond the range of numbers
+                        1.25 V | '1.25 V' is not a number
+                        0x1F | '0x1F' is not a number
+                        1.2.3 | '1.2.3' is not a number
+                        "" | the reading is missing
+                        1,25 | 2 columns where 1 is expected: for decimal commas use --decimal-comma
+                        1;2 | '1;2' is not a number
+                        """)
+        void isCountedWithItsLineNumber(String line, String problem) throws Exception {
+            Heard heard = read("1\n" + line + "\n2\n");
+            assertEquals(List.of(1.0, 2.0), heard.values());
+            assertEquals(List.of("line 2: " + problem), heard.garbled);
+        }
+
+        @ParameterizedTest
+        @org.junit.jupiter.params.provider.CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                        0.5 | 1 column where 2 are expected: for decimal commas use --decimal-comma
+                        0.5, | 1 column where 2 are expected: for decimal commas use --decimal-comma
+                        0,5,1,25 | 4 columns where 2 are expected: for decimal commas use --decimal-comma
+                        x,1 | 'x' is not a number
+                        ,1 | the time is missing
+                        1e300,1 | the time is out of range
+                        -0.5,1 | the time runs back
+                        """)
+        void norIsALineWithoutItsTime(String line, String problem) throws Exception {
+            Heard heard = read("s,V\n0,1\n" + line + "\n1,2\n");
+            assertEquals(List.of(1.0, 2.0), heard.values());
+            assertEquals(List.of("line 3: " + problem), heard.garbled);
+        }
+
+        @Test
+        void aLineThatIsTooLongIsPassedOver() throws Exception {
+            for (int length : new int[] {4_097, 70_000, 200_000}) {
+                Heard heard = read("1\n" + "7".repeat(length) + "\n2\n");
+                assertEquals(List.of(1.0, 2.0), heard.values());
+                assertEquals(List.of("line 2: longer than 4096 bytes"), heard.garbled);
+            }
+        }
+
+        @Test
+        void controlCharactersAreShownAsQuestionMarks() throws Exception {
+            assertEquals(List.of("line 2: '1?[31m' is not a number"), read("1\n1\u001b[31m\n").garbled);
+        }
+
+        @Test
+        void aLongTextIsCutInTheMessage() throws Exception {
+            assertEquals(
+                    List.of("line 2: '" + "x".repeat(40) + "...' is not a number"),
+                    read("1\n" + "x".repeat(99)).garbled);
+        }
+    }
+
+    @Nested
+    class NumbersThatAreNoPlainNumbers {
+
+        @ParameterizedTest
+        @ValueSource(
+                strings = {
+                    "OL",
+                    "ol",
+                    "-OL",
+                    "+O.L",
+                    "0.L",
+                    "OVER",
+                    "Over-Range",
+                    "over range",
+                    "OVERLOAD",
+                    "9.9E37",
+                    "+9.90000000E+37",
+                    "-9.9e37"
+                })
+        void readingsBeyondTheRangeHaveNoValue(String text) throws Exception {
+            assertEquals(
+                    Reading.without(20_000_000, Condition.OVER_RANGE),
+                    read("1\n" + text + "\n").readings.get(1));
+            assertEquals(
+                    Reading.without(0, Condition.OVER_RANGE),
+                    read(text + "\n").readings.get(0));
+        }
+
+        @Test
+        void theScpiNotANumberIsNoValue() throws Exception {
+            assertEquals(
+                    Reading.without(0, Condition.NO_VALUE),
+                    read("9.91E37\n").readings.get(0));
+        }
+
+        @Test
+        void hugeAndSubnormalValuesAreReadAsTheyAre() throws Exception {
+            assertEquals(
+                    List.of(Double.MAX_VALUE, Double.MIN_VALUE, -0.0, 1e-310, 0.0),
+                    read("1.7976931348623157e308\n4.9e-324\n-0\n1e-310\n1e-999\n")
+                            .values());
+        }
+    }
+
+    @Nested
+    class DecimalCommas {
+
+        private final CsvOptions options = CsvOptions.defaults().withDecimalComma(true);
+
+        @Test
+        void areReadWithSemicolonsOrTabs() throws Exception {
+            assertEquals(
+                    List.of(1.25, -0.5),
+                    read("Time (ms);Volts\n0;1,25\n20;-5e-1\n", options).values());
+            assertEquals(List.of(0.02), read("0,02\t1,25\n", options).seconds());
+            assertEquals(List.of(1.25, 3.0), read("1,25\n3\n", options).values());
+            assertEquals(List.of(1.25), read("\"0,02\",\"1,25\"\n", options).values());
+        }
+
+        @Test
+        void inQuotesAreSaid() throws Exception {
+            assertEquals(
+                    "FILE holds no readings, only 1 line that cannot be read (line 1: '1,25' is not a number:"
+                            + " for decimal commas use --decimal-comma): one reading a line, 'value' or"
+                            + " 'seconds,value', is what it needs",
+                    refusal("\"0,02\",\"1,25\"\n"));
+        }
+
+        @Test
+        void leaveNoRoomForDecimalPoints() throws Exception {
+            assertEquals(
+                    List.of("line 2: '1.234' is not a number: with --decimal-comma numbers are written 1,25"),
+                    read("1,25\n1.234\n", options).garbled);
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"1,25\n1,31\n", "-1,25\n-1,31\n", "1,25\n0,99\n", "0,5\n0,48\n"})
+        void thatMightBeTwoColumnsAreNotGuessedAt(String text) {
+            String line = text.lines().toList().get(1);
+            assertEquals(
+                    "FILE line 2: '" + line + "' may be seconds and a reading or one number with a decimal comma:"
+                            + " use --decimal-comma, or put the header line 'seconds,value' above the readings",
+                    refusal(text));
+        }
+
+        @Test
+        void areNotSuspectedUnderAHeaderLine() throws Exception {
+            assertEquals(
+                    List.of(512.0, 515.0, 511.0),
+                    read("seconds,counts\n17,512\n17,515\n18,511\n").values());
+        }
+    }
+
+    @Nested
+    class TimeThatRunsBack {
+
+        @Test
+        void costsTheLine() throws Exception {
+            Heard heard = read("s,V\n0.0,1\n0.1,2\n0.05,3\n0.2,4\n");
+            assertEquals(List.of(1.0, 2.0, 4.0), heard.values());
+            assertEquals(List.of("line 4: the time runs back"), heard.garbled);
+        }
+
+        @Test
+        void standingStillIsNotRunningBack() throws Exception {
+            assertEquals(List.of(1.0, 2.0, 3.0), read("s,V\n0,1\n0,2\n0.5,3\n").values());
+        }
+
+        @Test
+        void goesOnFromWhereItStoodAfterTheBoardWasReset() throws Exception {
+            Heard heard = read("s,V\n100,1\n101,2\n0.0,3\n0.1,4\n0.2,5\n0.3,6\n");
+            assertEquals(List.of(1.0, 2.0, 5.0, 6.0), heard.values());
+            assertEquals(List.of(100.0, 101.0, 101.0, 101.1), heard.seconds());
+            assertEquals(List.of("resumed: the time column starts again at line 6"), heard.links);
+            assertEquals(2, heard.garbled.size());
+        }
+
+        @Test
+        void oneWildTimeDoesNotSilenceTheRest() throws Exception {
+            Heard heard = read("s,V\n0,1\n4e9,2\n1,3\n2,4\n3,5\n4,6\n");
+            assertEquals(List.of(1.0, 2.0, 5.0, 6.0), heard.values());
+        }
+
+        @Test
+        void timesAtTheEdgesOfTheRangeDoNoHarm() throws Exception {
+            Heard heard = read("s,V\n4.6e9,1\n-4.6e9,2\n-4.6e9,3\n-4.6e9,4\n4.6e9,5\n-9e9,6\n9e9,7\n4.6e9,8\n");
+            assertEquals(List.of(1.0, 4.0), heard.values());
+        }
+    }
+
+    @Nested
+    class AFileThatIsNoText {
+
+        @Test
+        void emptyIsSaid() {
+            String message = "FILE holds no readings: one reading a line, 'value' or 'seconds,value', is what it needs";
+            assertEquals(message, refusal(""));
+            assertEquals(message, refusal("\n# nothing\n\n"));
+            assertEquals(message, refusal("seconds,volts\n"));
+            assertEquals(message, refusal("\ufeff"));
+        }
+
+        @Test
+        void proseIsSaid() {
+            assertEquals(
+                    "FILE holds no readings, only 2 lines that cannot be read (line 2: 'the slug is stuck' is not a"
+                            + " number): one reading a line, 'value' or 'seconds,value', is what it needs",
+                    refusal("Dear diary\nthe slug is stuck\nstill\n"));
+        }
+
+        @Test
+        void binaryIsSaid() {
+            byte[] bytes = new byte[10_000];
+            new SplittableRandom(1).nextBytes(bytes);
+            assertEquals(
+                    "FILE is not text: give a file with one reading a line, 'value' or 'seconds,value'",
+                    refusal(bytes));
+            assertEquals(
+                    "FILE is not text: give a file with one reading a line, 'value' or 'seconds,value'",
+                    refusal("RIFF\1\2\3\4\5\6\7\b\0WAVEfmt \n"));
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"UTF-16", "UTF-16LE", "UTF-16BE", "x-UTF-16LE-BOM"})
+        void utf16IsSaid(String charset) {
+            assertEquals(
+                    "FILE is UTF-16 text: save it as UTF-8 or plain text and try again",
+                    refusal("seconds,volts\r\n0,1.25\r\n".getBytes(Charset.forName(charset))));
+        }
+
+        @Test
+        void aHandfulOfControlCharactersIsNotBinary() throws Exception {
+            Heard heard = read("\0\0\1\n1.5\n");
+            assertEquals(List.of(1.5), heard.values());
+            assertEquals(List.of("line 1: holds control characters"), heard.garbled);
+        }
+
+        @Test
+        void aMissingFileAndAFolderAreSaid() {
+            Path gone = folder.resolve("gone.csv");
+            assertEquals("there is no file " + gone + ": check the name", refusalOf(gone));
+            assertEquals(folder + " is a folder: give a file with readings", refusalOf(folder));
+        }
+    }
+
+    @Test
+    void statedRatesMustMakeSense() {
+        for (double rate : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY, 2e6}) {
+            assertThrows(
+                    IllegalArgumentException.class, () -> CsvOptions.defaults().withReadingsPerSecond(rate));
+        }
+    }
+
     private Heard read(String text) throws Exception {
-        return Heard.all(open(text));
+        return read(text, CsvOptions.defaults());
+    }
+
+    private Heard read(String text, CsvOptions options) throws Exception {
+        try (CsvSource source = CsvSource.open(write(text.getBytes(StandardCharsets.UTF_8)), options)) {
+            return Heard.all(source);
+        }
+    }
+
+    private static Heard pieces(byte[] text, int size) throws Exception {
+        return Heard.all(CsvSource.standardInput(Text.inPieces(text, size), CsvOptions.defaults(), () -> 0));
     }
 
     private CsvSource open(String text) throws Exception {
-        return CsvSource.open(file(text.getBytes(StandardCharsets.UTF_8)), CsvOptions.defaults());
+        return CsvSource.open(write(text.getBytes(StandardCharsets.UTF_8)), CsvOptions.defaults());
     }
 
-    private Path file(byte[] bytes) throws IOException {
-        return Files.write(folder.resolve("sweep.csv"), bytes);
+    private String refusal(String text) {
+        return refusal(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String refusal(byte[] bytes) {
+        return assertThrows(BadInput.class, () -> Heard.all(open(bytes)))
+                .getMessage()
+                .replace(file().toString(), "FILE");
+    }
+
+    private CsvSource open(byte[] bytes) throws Exception {
+        return CsvSource.open(write(bytes), CsvOptions.defaults());
+    }
+
+    private static String refusalOf(Path file) {
+        return assertThrows(BadInput.class, () -> CsvSource.open(file, CsvOptions.defaults()))
+                .getMessage();
+    }
+
+    private Path file() {
+        return folder.resolve("sweep.csv");
+    }
+
+    private Path write(byte[] bytes) throws IOException {
+        return Files.write(file(), bytes);
     }
 }
