@@ -6,14 +6,24 @@ import com.fasterxml.jackson.core.SerializableString;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.slugpeak.bridge.decimal.Decimal;
 
 /** The plain fields of one line's JSON object; what is nested in it is passed over. One thread at a time. */
 final class JsonObject {
 
+    /** Numbers that a double cannot hold exactly. */
+    private static final Set<String> EXACT = Stream.of(
+                    JsonFields.T, JsonFields.BEST_AT, JsonFields.DWELL, JsonFields.VERSION, JsonFields.READINGS)
+            .map(SerializableString::getValue)
+            .collect(Collectors.toUnmodifiableSet());
+
     private final Decimal decimal = new Decimal('.');
     private String[] names = new String[16];
     private String[] texts = new String[16];
+    private double[] numbers = new double[16];
     private JsonToken[] tokens = new JsonToken[16];
     private int count;
 
@@ -34,7 +44,7 @@ final class JsonObject {
                 if (token.isStructStart()) {
                     parser.skipChildren();
                 } else {
-                    add(name, token, parser.getText());
+                    add(name, token, parser);
                 }
             }
             if (parser.nextToken() != null) {
@@ -63,12 +73,11 @@ final class JsonObject {
         if (index < 0 || tokens[index] == JsonToken.VALUE_NULL) {
             return Double.NaN;
         }
-        decimal(index);
-        double value = decimal.toDouble();
-        if (Double.isInfinite(value)) {
+        requireNumber(index);
+        if (Double.isInfinite(numbers[index])) {
             throw new BadLine("has a number '" + name.getValue() + "' beyond the range of numbers");
         }
-        return value;
+        return numbers[index];
     }
 
     /** A time in seconds, as nanoseconds. */
@@ -77,7 +86,9 @@ final class JsonObject {
         if (index < 0) {
             throw new BadLine("has no '" + name.getValue() + "'");
         }
-        decimal(index);
+        requireNumber(index);
+        byte[] ascii = texts[index].getBytes(StandardCharsets.ISO_8859_1);
+        decimal.read(ascii, 0, ascii.length);
         long nanos = decimal.toNanos(Decimal.SECONDS);
         if (nanos == Decimal.OUT_OF_RANGE) {
             throw new BadLine("has a time '" + name.getValue() + "' out of range");
@@ -97,22 +108,24 @@ final class JsonObject {
         }
     }
 
-    private void decimal(int index) throws BadLine {
-        byte[] ascii = texts[index].getBytes(StandardCharsets.ISO_8859_1);
-        if (!tokens[index].isNumeric() || !decimal.read(ascii, 0, ascii.length)) {
+    private void requireNumber(int index) throws BadLine {
+        if (!tokens[index].isNumeric()) {
             throw new BadLine("has no number '" + names[index] + "'");
         }
     }
 
-    private void add(String name, JsonToken token, String text) {
+    private void add(String name, JsonToken token, JsonParser parser) throws IOException {
         if (count == names.length) {
             names = Arrays.copyOf(names, 2 * count);
             texts = Arrays.copyOf(texts, 2 * count);
+            numbers = Arrays.copyOf(numbers, 2 * count);
             tokens = Arrays.copyOf(tokens, 2 * count);
         }
+        boolean number = token.isNumeric();
         names[count] = name;
-        texts[count] = text;
         tokens[count] = token;
+        numbers[count] = number ? parser.getDoubleValue() : Double.NaN;
+        texts[count] = number && !EXACT.contains(name) ? "" : parser.getText();
         count++;
     }
 
