@@ -1,0 +1,23 @@
+package org.slugpeak.cli.report;
+
+/** Text within HTML and SVG. */
+final class Html {
+
+    private Html() {}
+
+    /** Makes any text harmless: as content and within double quotes. Control characters become question marks. */
+    static String escape(String text) {
+        StringBuilder safe = new StringBuilder(text.length() + 16);
+        text.codePoints().forEach(point -> {
+            switch (point) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                case '\'' -> safe.append("&#39;");
+                default -> safe.appendCodePoint(Character.isISOControl(point) ? '?' : point);
+            }
+        });
+        return safe.toString();
+    }
+}

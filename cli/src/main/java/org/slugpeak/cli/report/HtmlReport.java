@@ -1,0 +1,96 @@
+package org.slugpeak.cli.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The report as one page that needs nothing else: style and charts are within it. All methods are pure. */
+public final class HtmlReport {
+
+    private static final String STYLE = "report.css";
+
+    private HtmlReport() {}
+
+    /**
+     * The page.
+     *
+     * @param stories one or more sessions
+     * @return HTML
+     */
+    public static String of(List<SessionStory> stories) {
+        StringBuilder page = new StringBuilder();
+        String title = "Alignment report: " + Summary.title(stories.get(0));
+        page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+                .append("<meta name=\"viewport\" content=\"width=device-width\">\n<title>")
+                .append(Html.escape(title))
+                .append("</title>\n<style>\n")
+                .append(style())
+                .append("</style>\n</head>\n<body>\n<h1>")
+                .append(Html.escape(title))
+                .append("</h1>\n");
+        stories.forEach(story -> session(page, story, stories.size() > 1));
+        figure(page, "Response curve", CurveChart.svg(stories));
+        page.append(
+                        "<footer>Decibels are ratios of readings, 20 lg, at the meter point; a reading that was not trusted")
+                .append(" takes no part. A maker's own procedure outranks any plan.</footer>\n</body>\n</html>\n");
+        return page.toString();
+    }
+
+    private static void session(StringBuilder page, SessionStory story, boolean oneOfMany) {
+        page.append("<section>\n");
+        if (oneOfMany) {
+            page.append("<h2>").append(Html.escape(Summary.title(story))).append("</h2>\n");
+        }
+        Summary.lines(story)
+                .forEach(line -> page.append("<p>").append(Html.escape(line)).append("</p>\n"));
+        figure(page, "Gain of each adjuster", GainChart.svg(story.turns()));
+        figure(page, "Reading over time", LevelChart.svg(story));
+        ReportTables.of(story).forEach(each -> table(page, each));
+        page.append("</section>\n");
+    }
+
+    private static void figure(StringBuilder page, String caption, String svg) {
+        if (!svg.isEmpty()) {
+            page.append("<figure>\n<figcaption>")
+                    .append(Html.escape(caption))
+                    .append("</figcaption>\n")
+                    .append(svg)
+                    .append("</figure>\n");
+        }
+    }
+
+    private static void table(StringBuilder page, ReportTable table) {
+        page.append("<h3>").append(Html.escape(table.title())).append("</h3>\n<table>\n");
+        row(page, "th", table.columns());
+        table.rows().forEach(row -> row(page, "td", row));
+        page.append("</table>\n");
+    }
+
+    private static void row(StringBuilder page, String element, List<String> cells) {
+        if (cells.stream().allMatch(String::isEmpty)) {
+            return;
+        }
+        page.append("<tr>");
+        cells.forEach(cell -> page.append('<')
+                .append(element)
+                .append('>')
+                .append(Html.escape(cell))
+                .append("</")
+                .append(element)
+                .append('>'));
+        page.append("</tr>\n");
+    }
+
+    private static String style() {
+        try (InputStream stream = HtmlReport.class.getResourceAsStream(STYLE)) {
+            if (stream == null) {
+                throw new IllegalStateException("the report's style sheet is missing from this installation");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

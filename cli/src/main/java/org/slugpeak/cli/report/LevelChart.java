@@ -1,0 +1,139 @@
+package org.slugpeak.cli.report;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.slugpeak.core.reading.Condition;
+
+/** The reading over time, in dB below the highest, with the adjusters and their peaks. */
+final class LevelChart {
+
+    private static final int WIDTH = 720;
+    private static final int HEIGHT = 300;
+    private static final double LEFT = 60;
+    private static final double RIGHT = WIDTH - 24.0;
+    private static final double TOP = 26;
+    private static final double BOTTOM = HEIGHT - 40.0;
+    private static final double DEEPEST_DB = -40;
+
+    private final SessionStory story;
+    private final ToDoubleFunction<Double> toDb;
+    private final Axis time;
+    private final Axis level;
+    private final Svg svg = new Svg(WIDTH, HEIGHT, "Reading over time in dB below the highest");
+
+    private LevelChart(SessionStory story, ToDoubleFunction<Double> toDb) {
+        this.story = story;
+        this.toDb = toDb;
+        double lowest = story.levels().stream()
+                .filter(LevelChart::isShown)
+                .mapToDouble(point -> toDb.applyAsDouble(point.value()))
+                .min()
+                .orElse(-1);
+        this.time = new Axis(0, Math.max(1, story.lengthNanos() / 1e9), LEFT, RIGHT);
+        this.level = new Axis(Math.max(DEEPEST_DB, Math.min(-1, lowest)), 0.5, BOTTOM, TOP);
+    }
+
+    /** Empty where there is nothing to show: fewer than two readings, or no peak was sought in dB. */
+    static String svg(SessionStory story) {
+        String unit = story.start().measurand().unit();
+        List<LevelPoint> shown =
+                story.levels().stream().filter(LevelChart::isShown).toList();
+        if (shown.size() < 2) {
+            return "";
+        }
+        boolean isDb = unit.startsWith("dB");
+        double highest = shown.stream()
+                .mapToDouble(LevelPoint::value)
+                .map(value -> isDb ? value : Math.abs(value))
+                .max()
+                .orElse(Double.NaN);
+        if (!isDb && !(highest > 0)) {
+            return "";
+        }
+        return new LevelChart(story, value -> Math.max(DEEPEST_DB, below(value, highest, unit))).draw();
+    }
+
+    private static double below(double value, double highest, String unit) {
+        double dB = Decibels.between(highest, value, unit);
+        return Double.isNaN(dB) ? DEEPEST_DB : dB;
+    }
+
+    private static boolean isShown(LevelPoint point) {
+        return point.condition() == Condition.OK;
+    }
+
+    private String draw() {
+        frame();
+        boolean odd = false;
+        for (Turn turn : story.turns()) {
+            odd = !odd;
+            adjuster(turn, odd);
+        }
+        trace();
+        story.turns().forEach(this::peak);
+        return svg.text();
+    }
+
+    private void frame() {
+        for (double mark : level.marks(6)) {
+            svg.line("grid", LEFT, level.pixel(mark), RIGHT, level.pixel(mark))
+                    .words("mark end", LEFT - 6, level.pixel(mark) + 4, Numbers.plain(mark) + " dB");
+        }
+        for (double mark : time.marks(8)) {
+            svg.words("mark middle", time.pixel(mark), BOTTOM + 16, Numbers.clock((long) (mark * 1e9)));
+        }
+        svg.words("mark middle", (LEFT + RIGHT) / 2, HEIGHT - 6.0, "time, minutes and seconds");
+    }
+
+    private void adjuster(Turn turn, boolean odd) {
+        double from = time.pixel(turn.beginNanos() / 1e9);
+        double to = time.pixel(turn.endNanos() / 1e9);
+        int letters = (int) ((to - from) / 6.5);
+        svg.box(odd ? "band odd" : "band", from, TOP - 18, to - from, BOTTOM - TOP + 18);
+        if (letters >= 4) {
+            svg.words("label", from + 3, TOP - 6, Numbers.shortened(turn.adjuster(), letters));
+        }
+    }
+
+    /** One column of the paper shows the least and the greatest of its readings, so that no jump is lost. */
+    private void trace() {
+        svg.path("trace");
+        double column = Double.NaN;
+        double least = 0;
+        double most = 0;
+        for (LevelPoint point : story.levels()) {
+            if (!isShown(point)) {
+                continue;
+            }
+            double x = Math.rint(time.pixel(point.tNanos() / 1e9));
+            double y = level.pixel(toDb.applyAsDouble(point.value()));
+            if (x == column) {
+                least = Math.min(least, y);
+                most = Math.max(most, y);
+                continue;
+            }
+            drawColumn(column, least, most);
+            column = x;
+            least = y;
+            most = y;
+        }
+        drawColumn(column, least, most);
+        svg.end();
+    }
+
+    private void drawColumn(double x, double least, double most) {
+        if (!Double.isNaN(x)) {
+            svg.point(x, least);
+            if (most > least) {
+                svg.point(x, most);
+            }
+        }
+    }
+
+    private void peak(Turn turn) {
+        if (Double.isFinite(turn.best()) && turn.best() != 0) {
+            double y = level.pixel(Math.max(level.from(), toDb.applyAsDouble(turn.best())));
+            svg.line("best", time.pixel(turn.beginNanos() / 1e9), y, time.pixel(turn.endNanos() / 1e9), y);
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package org.slugpeak.cli.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The report as plain text with tables. All methods are pure. */
+public final class MarkdownReport {
+
+    private MarkdownReport() {}
+
+    /**
+     * The text.
+     *
+     * @param stories one or more sessions
+     * @return Markdown, readable as it is
+     */
+    public static String of(List<SessionStory> stories) {
+        StringBuilder text = new StringBuilder();
+        for (SessionStory story : stories) {
+            text.append("# ").append(escape(Summary.title(story))).append("\n\n");
+            Summary.lines(story).forEach(line -> text.append(escape(line)).append("  \n"));
+            ReportTables.of(story).forEach(table -> table(text, table));
+            text.append('\n');
+        }
+        return text.toString();
+    }
+
+    private static void table(StringBuilder text, ReportTable table) {
+        text.append("\n## ").append(table.title()).append("\n\n");
+        row(text, table.columns());
+        row(text, table.columns().stream().map(column -> "---").toList());
+        table.rows().forEach(row -> row(text, row));
+    }
+
+    private static void row(StringBuilder text, List<String> cells) {
+        text.append(cells.stream().map(MarkdownReport::escape).collect(Collectors.joining(" | ", "| ", " |")))
+                .append('\n');
+    }
+
+    private static String escape(String cell) {
+        return cell.replaceAll("\\p{Cntrl}", "?").replaceAll("([\\\\|`*_<>\\[\\]#])", "\\\\$1");
+    }
+}

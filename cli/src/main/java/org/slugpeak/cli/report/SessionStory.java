@@ -1,0 +1,49 @@
+package org.slugpeak.cli.report;
+
+import java.util.List;
+import org.slugpeak.core.session.SessionStart;
+
+/**
+ * All that a report tells of one session. Immutable; any thread may use it.
+ *
+ * @param name of the log
+ * @param start its first record
+ * @param ending how it ended, one line
+ * @param plan name of the plan; empty where there was none
+ * @param safety safety questions with their answers
+ * @param levels every reading
+ * @param turns every adjuster turned, in order
+ * @param notices what was said to the user
+ * @param curve response curve, ascending in frequency
+ * @param dials dial errors
+ */
+public record SessionStory(
+        String name,
+        SessionStart start,
+        String ending,
+        String plan,
+        List<String> safety,
+        List<LevelPoint> levels,
+        List<Turn> turns,
+        List<Notice> notices,
+        List<CurvePoint> curve,
+        List<DialPoint> dials) {
+
+    public SessionStory {
+        safety = List.copyOf(safety);
+        levels = List.copyOf(levels);
+        turns = List.copyOf(turns);
+        notices = List.copyOf(notices);
+        curve = List.copyOf(curve);
+        dials = List.copyOf(dials);
+    }
+
+    /**
+     * How long it lasted.
+     *
+     * @return nanoseconds, 0 without readings
+     */
+    public long lengthNanos() {
+        return levels.isEmpty() ? 0 : levels.get(levels.size() - 1).tNanos();
+    }
+}

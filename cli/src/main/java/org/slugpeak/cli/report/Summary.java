@@ -1,0 +1,39 @@
+package org.slugpeak.cli.report;
+
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+/** The sentences at the head of a session. */
+final class Summary {
+
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern(
+                    "d MMMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
+            .withZone(ZoneOffset.UTC);
+
+    private Summary() {}
+
+    static String title(SessionStory story) {
+        return story.plan().isEmpty() ? story.name() : story.plan();
+    }
+
+    static List<String> lines(SessionStory story) {
+        String when = DATE.format(story.start().startedAt()) + ", " + Numbers.clock(story.lengthNanos()) + " long";
+        String ending = story.ending().isEmpty() ? "" : "NOTE: " + story.ending();
+        return List.of(when, "log: " + story.name(), gain(story), ending).stream()
+                .filter(line -> !line.isEmpty())
+                .toList();
+    }
+
+    /** The sum of what was gained; only adjusters that are done count. */
+    private static String gain(SessionStory story) {
+        double sum = story.turns().stream()
+                .filter(turn -> turn.ending().isPresent() && !Double.isNaN(turn.gainDb()))
+                .mapToDouble(Turn::gainDb)
+                .sum();
+        long done =
+                story.turns().stream().filter(turn -> turn.ending().isPresent()).count();
+        return done == 0 ? "" : "gained " + Decibels.signed(sum) + " in " + done + " adjustments";
+    }
+}

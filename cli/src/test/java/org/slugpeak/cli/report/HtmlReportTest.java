@@ -1,0 +1,124 @@
+package org.slugpeak.cli.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+class HtmlReportTest {
+
+    private static final Pattern SVG = Pattern.compile("<svg.*?</svg>", Pattern.DOTALL);
+
+    private static List<Document> chartsOf(String page) throws Exception {
+        List<Document> charts = new java.util.ArrayList<>();
+        Matcher matcher = SVG.matcher(page);
+        while (matcher.find()) {
+            charts.add(DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(matcher.group()))));
+        }
+        return charts;
+    }
+
+    @Test
+    void saysWhatWasDone() {
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("evening.jsonl")));
+        for (String said : List.of(
+                "<h1>Alignment report: Tarnfield 54A</h1>",
+                "25 November 2026, 09:00 UTC, 1:20 long",
+                "gained +9.20 dB in 4 adjustments",
+                "<td>T2 top</td><td>1</td><td>0.4 V</td><td>1.014 V</td><td>1.014 V</td><td>+8.08 dB</td>",
+                "<td>chassis: mains transformer</td>",
+                "<td>over range: turn the generator down</td><td>2 x</td>",
+                "<td>1400 kHz</td><td>before</td><td>+38.0 kHz</td><td>+2.71 %</td>",
+                "<td>source</td><td>sim:tarnfield</td>",
+                "800 in 1:20, 9.988 a second")) {
+            assertTrue(page.contains(said), () -> "no '" + said + "' in\n" + page);
+        }
+    }
+
+    @Test
+    void needsNothingFromOutside() {
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("a")));
+        assertFalse(page.contains("src="));
+        assertFalse(page.contains("href="));
+        assertFalse(page.contains("@import"));
+        assertFalse(page.contains("url("));
+        assertFalse(page.contains("<script"));
+    }
+
+    @Test
+    void chartsAreWellFormedAndThreeOfThem() throws Exception {
+        List<Document> charts = chartsOf(HtmlReport.of(List.of(Sessions.wholeJob("a"))));
+        assertEquals(
+                List.of(
+                        "Gain of each adjuster in dB",
+                        "Reading over time in dB below the highest",
+                        "Response against generator frequency"),
+                charts.stream()
+                        .map(each -> each.getElementsByTagName("title").item(0).getTextContent())
+                        .toList());
+        assertEquals(4, charts.get(0).getElementsByTagName("rect").getLength(), "a bar for each turn");
+    }
+
+    @Test
+    void everyTextIsMadeHarmless() throws Exception {
+        String nasty = "<script>alert('x')</script>&\"\u0000\u001b";
+        StoryTeller teller = Sessions.teller(nasty);
+        teller.take(Sessions.advice(0, "plan", nasty, Double.NaN));
+        teller.take(Sessions.advice(0, "safety", nasty, Double.NaN));
+        teller.take(Sessions.advice(0, nasty, nasty, Double.NaN));
+        teller.take(Sessions.begin(0, nasty, 0.5));
+        teller.take(Sessions.reading(1, 1, 1));
+        teller.take(Sessions.reading(2, 1, 1));
+        String page = HtmlReport.of(List.of(teller.story(nasty)));
+        assertFalse(page.contains("<script"));
+        assertFalse(page.contains("\u0000") || page.contains("\u001b"));
+        assertEquals(2, chartsOf(page).size());
+    }
+
+    @Test
+    void severalSessionsShareOnePageAndOneCurveChart() throws Exception {
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("before"), Sessions.wholeJob("after")));
+        assertEquals(2, page.split("<section>", -1).length - 1);
+        Document curves = chartsOf(page).get(4);
+        assertEquals(2, curves.getElementsByTagName("polyline").getLength());
+    }
+
+    @Test
+    void sessionWithoutReadingsIsTold() {
+        String page = HtmlReport.of(List.of(Sessions.teller("a").story("the log stops after line 1")));
+        assertTrue(page.contains("NOTE: the log stops after line 1"));
+        assertFalse(page.contains("<svg"));
+    }
+
+    @Test
+    void untrustedReadingsAreCountedAndNotDrawn() {
+        StoryTeller teller = Sessions.teller("a");
+        teller.take(Sessions.reading(1, 1, 1));
+        teller.take(Sessions.overRange(2));
+        teller.take(Sessions.overRange(3));
+        teller.take(Sessions.reading(4, 0.9, 1));
+        String page = HtmlReport.of(List.of(teller.story("")));
+        assertTrue(page.contains("<td>2 over-range</td>"), page);
+        assertFalse(page.contains("NaN"));
+    }
+
+    /** An hour at fifty a second must not make a page that a browser chokes on. */
+    @Test
+    void longSessionMakesASmallPage() {
+        StoryTeller teller = Sessions.teller("a");
+        for (int i = 0; i < 180_000; i++) {
+            teller.take(Sessions.reading(i / 50.0, 1 + 0.5 * Math.sin(i / 500.0), 1.5));
+        }
+        assertTrue(HtmlReport.of(List.of(teller.story(""))).length() < 60_000);
+    }
+}

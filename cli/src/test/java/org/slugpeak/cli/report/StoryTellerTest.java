@@ -1,0 +1,116 @@
+package org.slugpeak.cli.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.slugpeak.cli.report.Sessions.advice;
+import static org.slugpeak.cli.report.Sessions.begin;
+import static org.slugpeak.cli.report.Sessions.done;
+import static org.slugpeak.cli.report.Sessions.reading;
+import static org.slugpeak.cli.report.Sessions.teller;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.TwoPeaks;
+import org.slugpeak.core.session.Weak;
+
+class StoryTellerTest {
+
+    @Test
+    void countsTheRoundsOfEachAdjuster() {
+        SessionStory story = Sessions.wholeJob("a.jsonl");
+        assertEquals(
+                List.of(1, 1, 2, 2), story.turns().stream().map(Turn::round).toList());
+        assertEquals(8.08, story.turns().get(0).gainDb());
+        assertEquals(Optional.of(Adjuster.Action.DONE), story.turns().get(0).ending());
+    }
+
+    @Test
+    void tellsTheUncertaintyOfTheBestInDecibels() {
+        StoryTeller teller = teller("a");
+        teller.take(begin(0, "C1", 0.5));
+        teller.take(reading(1, 1, 1));
+        teller.take(done(2, "C1", 0.5, 1, Double.NaN));
+        assertEquals(0.0174, teller.story("").turns().get(0).sigmaDb(), 1e-4);
+    }
+
+    @Test
+    void worksOutAGainThatTheLogDoesNotTell() {
+        StoryTeller teller = teller("a");
+        teller.take(begin(0, "C1", -0.5));
+        teller.take(reading(1, -1, -1));
+        Turn turn = teller.story("").turns().get(0);
+        assertEquals(6.02, turn.gainDb(), 0.005);
+        assertEquals(Optional.empty(), turn.ending(), "the log says neither done nor skipped");
+    }
+
+    @Test
+    void nextBeginningClosesWhatWasOpen() {
+        StoryTeller teller = teller("a");
+        teller.take(begin(0, "C1", 0.5));
+        teller.take(reading(1, 1, 1));
+        teller.take(begin(2, "C2", 1));
+        teller.take(reading(3, 2, 2));
+        assertEquals(
+                List.of("C1", "C2"),
+                teller.story("").turns().stream().map(Turn::adjuster).toList());
+    }
+
+    @Test
+    void saysTheSameWarningOnceAndCountsIt() {
+        Notice notice = Sessions.wholeJob("a").notices().get(0);
+        assertEquals("overload", notice.kind());
+        assertEquals("over range: turn the generator down", notice.text());
+        assertEquals(2, notice.times());
+    }
+
+    @Test
+    void gathersEveryKindOfWarning() {
+        StoryTeller teller = teller("a");
+        teller.take(begin(0, "T1 top", 1));
+        teller.take(new TwoPeaks(1, 1, 0.9, 2.4));
+        teller.take(new NoPeak(2, NoPeakReason.END_OF_TRAVEL));
+        teller.take(new Weak(3, 8, "turn the generator up"));
+        teller.take(new Drift(4, -0.012, "V"));
+        teller.take(new Link(5, Link.State.LOST, "unplugged"));
+        teller.take(new Mark(6, "pencil mark at three o'clock"));
+        teller.take(advice(7, "turn-slower", "turn 2 times slower for this meter", 2));
+        List<String> told = teller.story("").notices().stream()
+                .map(each -> each.kind() + ": " + each.text())
+                .toList();
+        assertEquals(
+                List.of(
+                        "two peaks: two maxima in one travel, 2.4 dB between them (T1 top)",
+                        "no peak: end of travel (T1 top)",
+                        "weak: turn the generator up (T1 top)",
+                        "drift: the reading moves by -0.012 V/min with nothing turned",
+                        "link: lost: unplugged",
+                        "mark: pencil mark at three o'clock",
+                        "turn slower: turn 2 times slower for this meter (T1 top)"),
+                told);
+    }
+
+    @Test
+    void curvePointsAreSortedAndNonsenseLeftOut() {
+        StoryTeller teller = teller("a");
+        teller.take(advice(0, "curve-point", "460000", 0.5));
+        teller.take(advice(1, "curve-point", "450000", 0.4));
+        teller.take(advice(2, "curve-point", "abc", 0.4));
+        assertEquals(
+                List.of(new CurvePoint(450e3, 0.4), new CurvePoint(460e3, 0.5)),
+                teller.story("").curve());
+    }
+
+    @Test
+    void emptySessionHasAStoryToo() {
+        SessionStory story = teller("a").story("the log stops after line 1");
+        assertTrue(story.levels().isEmpty());
+        assertEquals(0, story.lengthNanos());
+    }
+}
