@@ -23,7 +23,13 @@ import picocli.CommandLine.Spec;
             "130 interrupted, with the log closed properly.",
             "A valve radio can kill. See hardware-notes/safety.md before you connect anything."
         },
-        subcommands = {WatchCommand.class, ReplayCommand.class})
+        subcommands = {
+            WatchCommand.class,
+            ReplayCommand.class,
+            ReportCommand.class,
+            ScaleCommand.class,
+            SuperhetCommand.class
+        })
 public final class Main implements Runnable {
 
     @Spec

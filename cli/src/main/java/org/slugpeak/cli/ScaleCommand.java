@@ -26,6 +26,14 @@ import picocli.CommandLine.Spec;
 /** {@code slugpeak scale}: corrects dials from known points. */
 @Command(
         name = "scale",
+        mixinStandardHelpOptions = true,
+        header = "Correct the dial of a generator or receiver from known points.",
+        footer = {
+            "",
+            "Examples:",
+            "  slugpeak scale generator --point 400:397.2 --point 450:452.6 --point 500:503.1 --get 455",
+            "  slugpeak scale receiver --if 455 --point 582:600 --point 1016:1000 --point 1438:1400"
+        },
         description = "Corrects the dial of a generator or receiver from points whose true frequency is known.",
         synopsisSubcommandLabel = "(generator | receiver)")
 public final class ScaleCommand implements Runnable {
@@ -39,6 +47,7 @@ public final class ScaleCommand implements Runnable {
     }
 
     @Command(
+            mixinStandardHelpOptions = true,
             name = "generator",
             description =
                     "What the generator's dial really gives, and what to set it to. There is no answer outside the"
@@ -173,6 +182,7 @@ public final class ScaleCommand implements Runnable {
     }
 
     @Command(
+            mixinStandardHelpOptions = true,
             name = "receiver",
             description = "Dial errors of a receiver at the low end, the middle and the high end, and which oscillator"
                     + " adjuster must go which way. A maker's own procedure outranks this.")

@@ -32,6 +32,15 @@ import picocli.CommandLine.Spec;
 /** {@code slugpeak superhet}: the arithmetic beside the bench. */
 @Command(
         name = "superhet",
+        mixinStandardHelpOptions = true,
+        header = "Superhet arithmetic beside the bench, with its formulas (--explain).",
+        footer = {
+            "",
+            "Examples:",
+            "  slugpeak superhet tune --if 455 --dial 600,1000,1400 --generator 700",
+            "  slugpeak superhet track --coil 220 --at 600,1000,1400 --explain",
+            "  slugpeak superhet power --load 3.2"
+        },
         description =
                 "Superhet arithmetic: oscillator, image, harmonics that fool, tracking, levels. Frequencies are in"
                         + " kHz unless a unit is given (455, 10.7MHz).",
@@ -82,7 +91,10 @@ public final class SuperhetCommand implements Runnable {
                 spec.commandLine(), "ask one of: tune, responses, track, image, loop, loading, power");
     }
 
-    @Command(name = "tune", description = "Oscillator and image of dial points; which harmonics fool a generator.")
+    @Command(
+            mixinStandardHelpOptions = true,
+            name = "tune",
+            description = "Oscillator and image of dial points; which harmonics fool a generator.")
     int tune(
             @Mixin Receiver receiver,
             @Mixin Explain explain,
@@ -126,6 +138,7 @@ public final class SuperhetCommand implements Runnable {
     }
 
     @Command(
+            mixinStandardHelpOptions = true,
             name = "responses",
             description = "Every signal that mixes to the IF at one dial setting, up to the fifth harmonic.")
     int responses(
@@ -157,6 +170,7 @@ public final class SuperhetCommand implements Runnable {
     }
 
     @Command(
+            mixinStandardHelpOptions = true,
             name = "track",
             description = "Oscillator coil, padder and trimmer for exact tracking at three points, oscillator above.")
     int track(
@@ -222,7 +236,10 @@ public final class SuperhetCommand implements Runnable {
                 .toArray();
     }
 
-    @Command(name = "image", description = "Image ratio from the Q of the tuned circuits before the mixer.")
+    @Command(
+            mixinStandardHelpOptions = true,
+            name = "image",
+            description = "Image ratio from the Q of the tuned circuits before the mixer.")
     int image(
             @Mixin Receiver receiver,
             @Mixin Explain explain,
@@ -254,7 +271,10 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(name = "loop", description = "Field strength at a set's loop from a coil on the generator.")
+    @Command(
+            mixinStandardHelpOptions = true,
+            name = "loop",
+            description = "Field strength at a set's loop from a coil on the generator.")
     int loop(
             @Mixin Explain explain,
             @Option(names = "--turns", required = true, description = "turns of the coil") double turns,
@@ -317,7 +337,10 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(name = "loading", description = "What the meter's resistance takes away from a high-resistance point.")
+    @Command(
+            mixinStandardHelpOptions = true,
+            name = "loading",
+            description = "What the meter's resistance takes away from a high-resistance point.")
     int loading(
             @Mixin Explain explain,
             @Option(
@@ -358,7 +381,10 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(name = "power", description = "Volts across the speaker for a power, or the power of a voltage.")
+    @Command(
+            mixinStandardHelpOptions = true,
+            name = "power",
+            description = "Volts across the speaker for a power, or the power of a voltage.")
     int power(
             @Mixin Explain explain,
             @Option(
