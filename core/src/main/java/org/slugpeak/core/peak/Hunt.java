@@ -30,10 +30,6 @@ final class Hunt implements Seeker {
 
     /** A fall that is smaller is not worth turning back for. */
     private static final double LEAST_FALL = Decibels.part(0.05);
-    /** Before slow noise can be known, nothing within its usual limits counts as a movement. */
-    private static final double LEAST_AT_FIRST = Decibels.part(0.25);
-
-    private static final double FIRST_SECONDS = 3;
     /** So near the best is at it; more so for each time that the best had to be lowered. */
     private static final double NEAR = Decibels.part(0.03);
     /** Where nothing moves any more although the hand turns, it is at the top; only a lowered top is missed by so much. */
@@ -74,7 +70,6 @@ final class Hunt implements Seeker {
     private double sigmaAtPass;
     private double deepest;
     private int aged;
-    private long blocks;
     private double bottom = Double.NaN;
     private long backSinceNanos;
     private boolean dwellBegins;
@@ -99,19 +94,16 @@ final class Hunt implements Seeker {
         if (front.noise.seen() < 1) {
             return;
         }
-        if (state == State.SEARCHING && ++blocks * blockSeconds >= FIRST_SECONDS) {
-            test.least(LEAST_FALL);
-        }
         keepBest(tNanos);
         bottom = Double.isNaN(bottom) ? level.value() : Math.min(bottom, level.value());
         turned(tNanos, test.look(front.pyramid, front.noise));
         switch (state) {
             case SEARCHING -> {
                 travel.look(tNanos, test, slope, front);
-                travel.lookAway(tNanos, test, level.value(), belowBestDb());
+                travel.lookAway(tNanos, test, level, belowBestDb());
             }
             case PAST -> {
-                travel.lookAway(tNanos, test, level.value(), belowBestDb());
+                travel.lookAway(tNanos, test, level, belowBestDb());
                 watchReturn(tNanos);
             }
             case BACK -> watchDwell(tNanos);
@@ -151,7 +143,7 @@ final class Hunt implements Seeker {
             case BEGAN_UP -> test.restart(front.pace.blockSeconds());
             case BEGAN_DOWN -> {
                 test.restart(front.pace.blockSeconds());
-                travel.wrongWay(tNanos, level.value(), belowBestDb());
+                travel.wrongWay(tNanos, belowBestDb());
             }
             case UP -> {
                 test.restart(front.pace.blockSeconds());
@@ -205,7 +197,7 @@ final class Hunt implements Seeker {
         sigmaAtPass = best.sigma();
         deepest = best.value() - level.value();
         test.least(LEAST_FALL);
-        travel.passed(tNanos, level.value());
+        travel.passed(tNanos);
         listener.passed(tNanos, orientation.asRead(best.value()), best.atNanos(), belowBestDb());
         if (!Double.isNaN(firstTop)) {
             twoPeaks(tNanos, firstTop, best.value(), firstDip);
@@ -331,11 +323,10 @@ final class Hunt implements Seeker {
         jump.clear();
         travel.restart();
         aged = 0;
-        blocks = 0;
         bottom = Double.NaN;
         firstTop = Double.NaN;
         lowerTop = Double.NaN;
-        test.least(LEAST_AT_FIRST);
+        test.least(LEAST_FALL);
         test.forget(front.pace.blockSeconds());
     }
 

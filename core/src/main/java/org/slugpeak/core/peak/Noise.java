@@ -26,6 +26,8 @@ final class Noise {
     private static final double SLOWEST_SECONDS = 1;
     /** Hum beats and flicker of a sound set stay below this part of the reading; more is the hand. */
     private static final double MOST_SLOW = 0.01;
+    /** So long a record shows whether there is slow noise. */
+    private static final double SLOW_KNOWN_SECONDS = 3;
     /**
      * A scale that rests on n correlated deviations has about n/2 degrees of freedom. Student's quantile over the normal one, at
      * tail probabilities near 1e-7, is close to exp(9 / degrees of freedom) from 5 degrees upwards.
@@ -44,6 +46,7 @@ final class Noise {
     private final double[] rootLength = new double[Pyramid.LEVELS];
     private double white;
     private double margin;
+    private boolean slowKnown;
 
     Noise() {
         for (int level = 0; level < Pyramid.LEVELS; level++) {
@@ -63,6 +66,7 @@ final class Noise {
             quick.add(deviation, floor);
             calm.add(deviation, floor);
             white = Math.max(quick.sigma(), calm.sigma());
+            slowKnown |= calm.seen() * blockSeconds >= SLOW_KNOWN_SECONDS;
             margin = Math.exp(UNSURE / calm.seen());
         }
         if ((pyramid.blocks() & 1) == 0) {
@@ -112,6 +116,11 @@ final class Noise {
     /** One sigma of a mean over the window of a level, everything included. */
     double sigma(int level, double reading) {
         return white(level, reading) + ROUNDING * step.step() + 0.5 * excess[level];
+    }
+
+    /** The same as far as it is known; before that, as much as there may be. */
+    double slowest(int level, double reading) {
+        return slowKnown ? excess[level] : MOST_SLOW * Math.abs(reading);
     }
 
     /** Slow noise beyond white in windows of this level and longer. */

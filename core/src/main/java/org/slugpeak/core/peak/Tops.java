@@ -4,9 +4,9 @@ package org.slugpeak.core.peak;
 final class Tops {
 
     /** The level came back to a maximum when it made good this part of what it had lost. */
-    static final double CAME_BACK = 0.6;
+    static final double CAME_BACK = 0.75;
     /** A maximum that comes back lower by up to this has drifted. */
-    static final double AGES_BY_DB = 1.5;
+    static final double AGES_BY_DB = 1;
     /** Two tops this close to each other are one, met twice. */
     static final double SAME_TOP_DB = 0.3;
     /** A shallower dip is not told as a separation of two maxima. */

@@ -14,10 +14,10 @@ final class Travel {
     private static final double WORTH_SAYING = 1.3;
 
     private static final double SHOWS = 5;
-    /** Whoever has been told to turn round has done so by then. */
-    private static final double HEARD_NANOS = 1.5e9;
+    /** Whoever has been told to turn round has done so by then, backlash included. */
+    private static final double HEARD_NANOS = 1.2e9;
 
-    private static final double STILL_FALLING_DB = 1.5;
+    private static final double STILL_FALLING = Decibels.part(0.7);
 
     private final PeakListener listener;
     private final Orientation orientation;
@@ -25,7 +25,7 @@ final class Travel {
     private boolean saidFlat;
     private boolean saidEnd;
     private long toldAtNanos;
-    private double toldLevel;
+    private double heardLevel = Double.NaN;
     private double saidSlower;
 
     Travel(PeakListener listener, Orientation orientation) {
@@ -74,30 +74,33 @@ final class Travel {
     }
 
     /** The level fell before it ever rose. */
-    void wrongWay(long tNanos, double level, double fallDb) {
-        told(tNanos, level);
+    void wrongWay(long tNanos, double fallDb) {
+        told(tNanos);
         listener.hint(tNanos, Hint.WRONG_WAY, fallDb);
     }
 
-    /** The hand was told to turn round, and the level goes on falling: it turns away from the maximum. */
-    void lookAway(long tNanos, TurnTest test, double level, double fallDb) {
-        boolean heard = (double) tNanos - (double) toldAtNanos >= HEARD_NANOS;
-        if (test.direction() < 0
-                && heard
-                && Decibels.apart(level, toldLevel) >= STILL_FALLING_DB
-                && level < toldLevel) {
-            wrongWay(tNanos, level, fallDb);
+    /** The hand was told to turn round, has had time to do so, and the level still goes on falling. */
+    void lookAway(long tNanos, TurnTest test, Smoother level, double fallDb) {
+        if (test.direction() >= 0 || (double) tNanos - (double) toldAtNanos < HEARD_NANOS) {
+            return;
+        }
+        if (Double.isNaN(heardLevel)) {
+            heardLevel = level.value();
+        }
+        double still = STILL_FALLING * Math.abs(heardLevel) + SHOWS * level.sigma();
+        if (level.value() < heardLevel - still) {
+            wrongWay(tNanos, fallDb);
         }
     }
 
-    void passed(long tNanos, double level) {
+    void passed(long tNanos) {
         saidEnd = false;
-        told(tNanos, level);
+        told(tNanos);
     }
 
-    private void told(long tNanos, double level) {
+    private void told(long tNanos) {
         toldAtNanos = tNanos;
-        toldLevel = level;
+        heardLevel = Double.NaN;
     }
 
     void restart() {

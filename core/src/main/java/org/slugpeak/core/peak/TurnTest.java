@@ -148,7 +148,9 @@ final class TurnTest {
         long windows = Math.max(1, (age - roseAt[level]) >> level);
         int doublings = Long.SIZE - 1 - Long.numberOfLeadingZeros(windows);
         double factor = sigmas * quantile[level] + PER_DOUBLING * doublings;
-        return factor * noise.margin() * noise.white(level, mean) + noise.step() + SLOW_NOISE * noise.excess(level);
+        return factor * noise.margin() * noise.white(level, mean)
+                + noise.step()
+                + SLOW_NOISE * noise.slowest(level, mean);
     }
 
     /** 1 upwards, -1 downwards, 0 not known. */
