@@ -22,7 +22,8 @@ final class Best {
 
     void offer(Smoother level) {
         double sure = level.value() - selection(level.lengthSeconds()) * level.sigma();
-        if (Double.isNaN(value) || sure > value) {
+        boolean better = sure > value && (level.sigma() <= sigma || sure - value > level.sigma());
+        if (Double.isNaN(value) || better) {
             value = sure;
             sigma = level.sigma();
             atNanos = level.middleNanos();

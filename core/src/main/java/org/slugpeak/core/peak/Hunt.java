@@ -218,11 +218,12 @@ final class Hunt implements Seeker {
         }
         boolean rising = slope.perSecond() > 0 || test.direction() > 0;
         double believed = (1 + aged) * NEAR * size(best.value());
-        boolean near = lossOver(STEADY_SECONDS) <= Math.max(believed, SAME * uncertainty(STEADY_SECONDS));
+        double steadyLoss = lossOver(STEADY_SECONDS);
+        boolean near = steadyLoss <= Math.max(believed, SAME * uncertainty(STEADY_SECONDS));
         boolean stalled = slope.perSecond() == 0 && loss <= STALLED_WITHIN * size(best.value());
         double lead = REACTION_SECONDS + front.pace.intervalSeconds() / 2;
         boolean soon = slope.secondsToTop(best.value()) <= lead;
-        if (rising && loss <= (1 - RECOVERED) * deepest && (near || soon || stalled)) {
+        if (rising && Math.max(loss, steadyLoss) <= (1 - RECOVERED) * deepest && (near || soon || stalled)) {
             returned(tNanos);
         }
     }

@@ -4,7 +4,7 @@ package org.slugpeak.core.peak;
 final class Slope {
 
     /** A movement shows when it exceeds this many sigma of the difference. */
-    private static final double SHOWS = 3.5;
+    private static final double SHOWS = 4.2;
 
     private static final double SLOW_NOISE = 2;
     private static final double LONGEST_SECONDS = 1.5;
