@@ -19,8 +19,10 @@ final class Despiker {
 
     /** A reading is far when it jumps by more than this many times the usual jump between neighbours. */
     private static final double FAR = 4.5;
-    /** Readings set aside agree when they lie within this part of their common jump. */
-    private static final double AGREE = 0.25;
+    /** Readings set aside agree when their jumps from the last good reading stand in such a ratio. */
+    private static final double AGREE_FROM = 0.75;
+
+    private static final double AGREE_TO = 6;
     /** This long a row of neighbours is no interference any more. */
     private static final double CONFIRM_SECONDS = 0.06;
     /** Most readings to set aside. */
@@ -72,14 +74,17 @@ final class Despiker {
         return Outcome.STEP;
     }
 
+    /** Near the first one set aside, or further on the same way: a hand that has begun to turn. */
     private boolean agrees(double value, double limit) {
-        double first = values[0];
-        return Math.abs(value - first) <= Math.max(limit, AGREE * Math.abs(first - last));
+        double first = values[0] - last;
+        double now = value - last;
+        double ratio = now / first;
+        return Math.abs(now - first) <= limit || (ratio >= AGREE_FROM && ratio <= AGREE_TO);
     }
 
     private static int toConfirm(double intervalSeconds) {
         double readings = CONFIRM_SECONDS / intervalSeconds;
-        return readings >= MOST - 1 ? MOST - 1 : Math.max(1, (int) readings);
+        return readings >= MOST - 1 ? MOST - 1 : (int) Math.max(1, Math.ceil(readings - 0.01));
     }
 
     /** Readings that a step consists of; they stay readable until the next reading is offered. */

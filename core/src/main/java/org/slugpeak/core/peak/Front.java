@@ -13,7 +13,7 @@ final class Front {
     /** No adjuster moves a reading by this ratio (3 dB) within {@link #SUDDEN_SECONDS}. */
     private static final double JUMP = 1.41;
 
-    private static final double SUDDEN_SECONDS = 0.1;
+    private static final double SUDDEN_SECONDS = 0.06;
     /** A range change multiplies by a power of ten; within this ratio of one it is taken for such. */
     private static final double NEAR_DECADE = 1.12;
 

@@ -179,7 +179,7 @@ final class Hunt implements Seeker {
     private void lowerTop(long tNanos, double missing) {
         double missingDb = Decibels.apart(local.value(), best.value());
         boolean cameBack = local.value() - bottom >= Tops.CAME_BACK * (best.value() - bottom);
-        boolean again = Decibels.apart(local.value(), lowerTop) <= Tops.SAME_TOP_DB;
+        boolean again = !Double.isNaN(lowerTop) && Decibels.apart(local.value(), lowerTop) <= Tops.SAME_TOP_DB;
         if (again || (cameBack && missingDb <= Tops.AGES_BY_DB) || state != State.PAST) {
             best.copy(local);
             aged++;

@@ -14,6 +14,10 @@ final class Travel {
     private static final double WORTH_SAYING = 1.3;
 
     private static final double SHOWS = 5;
+    /** Two movements in a row the same way are no noise when each exceeds so many sigma. */
+    private static final double MOVES = 3;
+    /** Nobody who goes on after so many words will listen to another. */
+    private static final int WORDS = 3;
     /** Whoever has been told to turn round has done so by then, backlash included. */
     private static final double HEARD_NANOS = 1.2e9;
 
@@ -27,6 +31,7 @@ final class Travel {
     private long toldAtNanos;
     private double heardLevel = Double.NaN;
     private double saidSlower;
+    private int words;
 
     Travel(PeakListener listener, Orientation orientation) {
         this.listener = listener;
@@ -65,7 +70,7 @@ final class Travel {
         double older = readings.mean(0, 1) - readings.mean(0, 2);
         double moved = Math.min(Math.abs(newer), Math.abs(older));
         double reading = Math.abs(readings.mean(0));
-        boolean shows = (newer > 0) == (older > 0) && moved > SHOWS * front.noise.sigma(0, reading);
+        boolean shows = (newer > 0) == (older > 0) && moved > MOVES * front.noise.white(0, reading);
         double factor = moved / (STEEPEST * HALF_WIDTHS_PER_READING * reading);
         if (shows && factor >= WORTH_SAYING * Math.max(1, saidSlower) && factor < Double.POSITIVE_INFINITY) {
             saidSlower = factor;
@@ -76,12 +81,13 @@ final class Travel {
     /** The level fell before it ever rose. */
     void wrongWay(long tNanos, double fallDb) {
         told(tNanos);
+        words++;
         listener.hint(tNanos, Hint.WRONG_WAY, fallDb);
     }
 
     /** The hand was told to turn round, has had time to do so, and the level still goes on falling. */
     void lookAway(long tNanos, TurnTest test, Smoother level, double fallDb) {
-        if (test.direction() >= 0 || (double) tNanos - (double) toldAtNanos < HEARD_NANOS) {
+        if (test.direction() >= 0 || words >= WORDS || (double) tNanos - (double) toldAtNanos < HEARD_NANOS) {
             return;
         }
         if (Double.isNaN(heardLevel)) {
@@ -94,6 +100,7 @@ final class Travel {
     }
 
     void passed(long tNanos) {
+        words = 0;
         saidEnd = false;
         told(tNanos);
     }
@@ -108,5 +115,6 @@ final class Travel {
         saidFlat = false;
         saidEnd = false;
         saidSlower = 0;
+        words = 0;
     }
 }

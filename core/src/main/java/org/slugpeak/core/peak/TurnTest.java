@@ -33,7 +33,7 @@ final class TurnTest {
         DOWN
     }
 
-    private static final double HOURS_PER_FALSE_TURN = 100;
+    private static final double HOURS_PER_FALSE_TURN = 50;
     private static final double PER_DOUBLING = 0.3;
     /** Windows slide, and each is compared twice: that is about as many independent tests in the time of one window. */
     private static final double TESTS_PER_WINDOW = 2;
@@ -42,7 +42,7 @@ final class TurnTest {
     /** The same where the earlier one is twice as long: sqrt(1 + 1/2). */
     private static final double TWICE = Math.sqrt(1.5);
     /** Of slow noise, which is bounded (a beat) rather than normal. */
-    private static final double SLOW_NOISE = 2;
+    private static final double SLOW_NOISE = 3;
     /** Longest averaging; turning slower than this shows is indistinguishable from drift. */
     private static final double LONGEST_SECONDS = 6;
     /** These many levels are used however slow the meter is. */

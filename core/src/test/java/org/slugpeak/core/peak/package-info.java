@@ -1,0 +1,5 @@
+/** Tests of the peak finder. */
+@NullMarked
+package org.slugpeak.core.peak;
+
+import org.jspecify.annotations.NullMarked;
