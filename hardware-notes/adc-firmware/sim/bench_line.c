@@ -45,6 +45,18 @@ static void zero_command(void) {
     power_off(session);
 }
 
+static void mains_is_remembered(void) {
+    struct input input = {.volts = -1.0};
+    struct session *session = power_on(USUAL_NOISE, true, &input);
+    report("as new: mains", session->reader.mains, "Hz", "<=", 50);
+    session_command(session, "mains 60");
+    report("  lines damaged by the storing", session->damaged, "", "<=", 0);
+    chip_reset_pin(session->chip);
+    session_run(session, 1.2);
+    report("mains 60, then a reset: mains", session->reader.mains, "Hz", ">=", 60);
+    power_off(session);
+}
+
 static void resets(void) {
     struct input input = {.volts = -1.0};
     struct session *session = power_on(USUAL_NOISE, true, &input);
@@ -115,6 +127,7 @@ static void line_errors(void) {
 void try_the_line(void) {
     over_range();
     zero_command();
+    mains_is_remembered();
     resets();
     nonsense_in();
     full_line();

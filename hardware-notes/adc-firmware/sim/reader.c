@@ -50,6 +50,7 @@ static enum reader_line take_start(struct reader *reader, const char *payload) {
     reader->high = (long)number_of(payload, "high");
     reader->rate = number_of(payload, "rate");
     reader->window = number_of(payload, "window");
+    reader->mains = number_of(payload, "mains");
     if (!value_of(payload, "why", reader->why, sizeof reader->why)) return READER_DAMAGED;
     if (!value_of(payload, "reset", reader->reset, sizeof reader->reset)) reader->reset[0] = '\0';
     return reader->scale > 0 && reader->low < reader->high ? READER_START : READER_DAMAGED;

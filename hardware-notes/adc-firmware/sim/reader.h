@@ -21,6 +21,7 @@ struct reader {
     long high;
     double rate;
     double window;
+    double mains;
     char why[16];
     char reset[16];
     struct reading reading; /* of the last data line */

@@ -11,8 +11,8 @@
 #include "reset_cause.h"
 #include "sampler.h"
 #include "settings.h"
+#include "store.h"
 #include "uart.h"
-#include "zero_store.h"
 #include "zeroing.h"
 
 static struct settings settings = DEFAULT_SETTINGS;
@@ -32,7 +32,7 @@ static void begin_window(void) { average_begin(&average, blocks_per_window(&sett
 
 static void settings_changed(void) {
     zeroing_stop(&zeroing);
-    zero_counts = zero_store_read(settings.range);
+    zero_counts = store_read_zero(settings.range);
     setup = sampler_set(&settings);
     begin_window();
     why = "changed";
@@ -63,7 +63,7 @@ static void finish_zeroing(void) {
     bool good = zeroing_result(&zeroing, &found);
     zeroing_stop(&zeroing);
     if (good) {
-        zero_store_write(settings.range, found);
+        store_write_zero(settings.range, found);
         settings_changed();
     } else {
         reason = "zero refused; the input is not near zero";
@@ -96,6 +96,7 @@ static void on_command(const char *text) {
             break;
         case COMMAND_MAINS:
             settings.mains_hz = command.value;
+            store_write_mains(command.value);
             break;
         case COMMAND_RANGE:
             settings.range = command.value;
@@ -135,6 +136,7 @@ int main(void) {
     struct sampled sampled;
     uart_start();
     close_cut_line();
+    settings.mains_hz = store_read_mains();
     sampler_start(&settings);
     settings_changed();
     why = "boot";
