@@ -1,12 +1,13 @@
 /*
  * Puts the simulated board on a serial line of this computer: a pseudo-terminal with a link of your choice, in real time.
- * Opening the line resets the board, as the DTR line does, and the slug story begins anew. Each data line that went out is
- * written to a file, with the voltage that was at the probe tip.
+ * Opening the line resets the board, as the DTR line does, and the slug story begins anew; or a steady voltage is fed, with
+ * hum if wished. Each data line that went out is written to a file, with the voltage that was at the probe tip.
  */
 #define _GNU_SOURCE
 #include <errno.h>
 #include <fcntl.h>
 #include <getopt.h>
+#include <math.h>
 #include <poll.h>
 #include <signal.h>
 #include <stdbool.h>
@@ -24,12 +25,16 @@
 #define FLIPS_FROM_SECONDS 2.0 /* the first start line comes through whole */
 #define STEP_MICROS 2000
 #define WINDOW_SECONDS 0.02
+#define HUM_HZ 50.02 /* mains is never exact */
 
 static struct {
     const char *elf;
     const char *link;
     double seconds;         /* of the story; then the board is unplugged */
     double flips_per_byte;
+    bool steady;
+    double steady_volts;
+    double hum_volts; /* rms */
     FILE *sent;
 } options = {.seconds = 14};
 
@@ -53,14 +58,17 @@ static void on_signal(int signal_number) {
 
 static double story_seconds(void) { return chip_seconds(chip) - wire.reset_at; }
 
+/* Without the hum, which is no part of what should be read. */
+static double fed_volts(double seconds) { return options.steady ? options.steady_volts : slug_volts(seconds); }
+
 static double volts_at_tip(const void *input, double seconds) {
     (void)input;
-    return slug_volts(seconds - wire.reset_at);
+    return fed_volts(seconds - wire.reset_at) + options.hum_volts * M_SQRT2 * sin(2 * M_PI * HUM_HZ * seconds);
 }
 
 static double mean_fed(double until) {
     double sum = 0;
-    for (int i = 0; i < 100; i++) sum += slug_volts(until - WINDOW_SECONDS * (i + 0.5) / 100);
+    for (int i = 0; i < 100; i++) sum += fed_volts(until - WINDOW_SECONDS * (i + 0.5) / 100);
     return sum / 100;
 }
 
@@ -118,6 +126,7 @@ static void watch_line(void) {
         wire.reset_at = chip_seconds(chip);
         wire.length = 0;
         wire.touched = wire.end_touched = false;
+        if (options.sent && ftruncate(fileno(options.sent), 0) == 0) rewind(options.sent);
         srandom(6);
     }
     wire.open = open_now;
@@ -144,17 +153,19 @@ static void run(void) {
 
 static void read_options(int count, char **arguments) {
     int option;
-    while ((option = getopt(count, arguments, "l:t:f:o:")) != -1) {
+    while ((option = getopt(count, arguments, "l:t:f:v:h:o:")) != -1) {
         if (option == 'l') options.link = optarg;
         if (option == 't') options.seconds = atof(optarg);
         if (option == 'f') options.flips_per_byte = atof(optarg);
+        if (option == 'v') options.steady = true, options.steady_volts = atof(optarg);
+        if (option == 'h') options.hum_volts = atof(optarg);
         if (option == 'o') options.sent = fopen(optarg, "w");
     }
     if (optind == count - 1 && options.link) {
         options.elf = arguments[optind];
         return;
     }
-    fputs("usage: on-a-line -l LINK [-t SECONDS] [-f FLIPS_PER_BYTE] [-o SENT.csv] FIRMWARE.elf\n", stderr);
+    fputs("usage: on-a-line -l LINK [-t SECONDS] [-f FLIPS_PER_BYTE] [-v STEADY_VOLTS] [-h HUM_RMS_VOLTS] [-o SENT.csv] FIRMWARE.elf\n", stderr);
     exit(2);
 }
 
