@@ -99,7 +99,7 @@ static void timing(int rate, const char *mains) {
     }
     snprintf(what, sizeof what, "rate, asked %d at %s: measured against stated", rate, mains);
     report(what, fabs(1 / interval / session->reader.rate - 1) * 1e6, "ppm", "<=", 10);
-    report("  time stamp jitter", stamps * 1e6, "us", "<=", 1);
+    report("  time stamp jitter", round(stamps * 1e9) / 1e3, "us", "<=", 1);
     report("  arrival jitter, start lines between", arrivals * 1e3, "ms", "<=", 20);
     report("  readings missing", fmax(0, floor(12 / interval) - session->count), "in 12 s", "<=", 0);
     report("  lines damaged", session->damaged, "", "<=", 0);
