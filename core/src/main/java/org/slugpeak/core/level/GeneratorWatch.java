@@ -26,7 +26,7 @@ final class GeneratorWatch {
     /** More than this in the tenths of a second before the cut: the slug was moving, so the known factor counts. */
     private static final double MOVING_SHARE = 0.03;
 
-    private static final double SETTLE_SECONDS = 0.7;
+    private static final double SETTLE_SECONDS = 0.5;
     private static final double GIVE_UP_SECONDS = 6;
 
     private final LevelListener listener;

@@ -66,7 +66,7 @@ public final class Tarnfield {
                 CONVERSION_SIEMENS,
                 STAGE_SIEMENS,
                 new DiodeDetector(DIODE_AMPERE, DIODE_VOLTS, LOAD_OHM, CONTACT_VOLTS),
-                new GainControl(1.3, 7, 0.15),
+                new GainControl(1.6, 7, 0.15),
                 law,
                 frontEnd(),
                 new AudioStage(4.0, 3.2, 3e-3),
