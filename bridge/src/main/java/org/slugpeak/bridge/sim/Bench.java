@@ -40,6 +40,10 @@ final class Bench implements RecordSink {
         return receiver;
     }
 
+    OtherHand other() {
+        return other;
+    }
+
     MeterModel meter() {
         return meter.model();
     }

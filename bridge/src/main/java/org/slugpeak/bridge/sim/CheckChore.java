@@ -30,6 +30,7 @@ final class CheckChore implements Chore {
     public void begin(Bench bench, SourceListener listener) {
         generatorBefore = Optional.of(bench.receiver().generator());
         dialBeforeHz = bench.receiver().dialHz();
+        bench.other().drop();
         listener.mark(LevelCommand.check(kind).text());
     }
 

@@ -32,6 +32,11 @@ final class OtherHand {
         obeys = nowObeys;
     }
 
+    /** Something else is to be done at the generator: a prompt that was heard is forgotten. */
+    void drop() {
+        dueNanos = Long.MAX_VALUE;
+    }
+
     void hear(SessionRecord record, long tNanos) {
         if (obeys && dueNanos == Long.MAX_VALUE) {
             record.match(new Verdicts().onAdvice(advice -> advised(advice, tNanos)));

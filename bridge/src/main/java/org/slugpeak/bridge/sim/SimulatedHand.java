@@ -20,7 +20,8 @@ final class SimulatedHand implements AdjusterChore.Turner {
         NOTHING,
         SEEKING,
         RETURNING,
-        WAITING
+        WAITING,
+        LEAVING
     }
 
     /** How long it tries before it gives an adjuster up. */
@@ -84,15 +85,20 @@ final class SimulatedHand implements AdjusterChore.Turner {
 
     /** Hears a record at the simulation's time. */
     void hear(SessionRecord record, long tNanos) {
-        if (finished) {
+        if (finished || doing == Doing.LEAVING) {
             return;
         }
         record.match(new Verdicts()
                 .onPassed(() -> intend(tNanos, 0, () -> turnBack(Doing.RETURNING)))
                 .onReturned(() -> intend(tNanos, 0, () -> doing = Doing.WAITING))
-                .onHeld(() -> intend(tNanos, 0.3, this::letGo))
+                .onHeld(() -> leave(tNanos))
                 .onNoPeak(reason -> noPeak(reason, tNanos))
                 .onAdvice(advice -> advised(advice, tNanos)));
+    }
+
+    private void leave(long tNanos) {
+        doing = Doing.LEAVING;
+        intend(tNanos, 0.3, this::letGo);
     }
 
     private void advised(Advice advice, long tNanos) {

@@ -50,9 +50,10 @@ final class SimulatedMeter {
         if (tNanos < nextNanos) {
             return Optional.empty();
         }
-        nextNanos = Math.max(nextNanos + model.intervalNanos(), tNanos);
-        double hum = isSound() ? 0 : receiver.humVolts() * Math.sin(2 * Math.PI * HUM_HZ * tNanos / 1e9);
-        return read(tNanos, followed + hum, isSound() && receiver.clips());
+        long readNanos = nextNanos;
+        nextNanos = readNanos + model.intervalNanos();
+        double hum = isSound() ? 0 : receiver.humVolts() * Math.sin(2 * Math.PI * HUM_HZ * readNanos / 1e9);
+        return read(readNanos, followed + hum, isSound() && receiver.clips());
     }
 
     private boolean isSound() {

@@ -12,8 +12,7 @@ final class CheckJudge {
     private static final double HUM_SHARE = 0.03;
     private static final double SERIES_OHM = 1e6;
     private static final double GOOD_METER_OHM = 5e6;
-    private static final double WIDE_SKIRT_DB = 4.5;
-    private static final double NARROW_SKIRT_DB = 11;
+    private static final double NARROW_SKIRT_DB = 13;
     private static final double UNEQUAL_SKIRTS_DB = 1.5;
     private static final double HARMONIC_DROP_DB = 2;
     private static final double NO_IMAGE_DB = 36;
@@ -77,13 +76,14 @@ final class CheckJudge {
         listener.advice(
                 tNanos,
                 "skirts",
-                say("5 kHz above %.1f dB, below %.1f dB: skirts ", up, down) + (equal ? "equal" : "unequal"),
+                say("5 kHz above %.1f dB down, below %.1f dB down: ", up, down)
+                        + (equal
+                                ? "the skirts fall alike"
+                                : "the middle lies " + (up > down ? "low" : "high") + ", another round helps"),
                 up - down);
         double mean = (up + down) / 2;
         if (mean > NARROW_SKIRT_DB) {
             suspect(tNanos, Suspicion.REGENERATION, mean);
-        } else if (mean < WIDE_SKIRT_DB) {
-            suspect(tNanos, Suspicion.SLUG_END, mean);
         }
     }
 

@@ -11,6 +11,7 @@ final class GeneratorWatch {
     /** The prompt comes at this share of the window's end. */
     private static final double PROMPT_SHARE = 0.87;
 
+    private static final long HIGH_NANOS = 100_000_000L;
     private static final long BETWEEN_PROMPTS_NANOS = 3_000_000_000L;
     private static final long REPEAT_NANOS = 10_000_000_000L;
     private static final long ARMED_NANOS = 15_000_000_000L;
@@ -42,6 +43,7 @@ final class GeneratorWatch {
     private double levelBefore;
     private boolean movingBefore;
     private long lastNanos;
+    private long highSinceNanos;
 
     GeneratorWatch(LevelListener listener) {
         this.listener = listener;
@@ -145,8 +147,11 @@ final class GeneratorWatch {
     }
 
     private void prompt(long tNanos, double magnitude) {
+        if (magnitude < PROMPT_SHARE * highVolts) {
+            highSinceNanos = tNanos;
+        }
         boolean due = tNanos - promptedNanos >= (isArmed(tNanos) ? REPEAT_NANOS : BETWEEN_PROMPTS_NANOS);
-        if (magnitude > PROMPT_SHARE * highVolts && due) {
+        if (tNanos - highSinceNanos > HIGH_NANOS && due) {
             promptedNanos = tNanos;
             factor = magnitude > 2 * highVolts ? 0.25 : 0.5;
             String much = factor < 0.5 ? "cut the generator to a quarter" : "halve the generator";

@@ -45,10 +45,10 @@ public final class Tarnfield {
     private static final double NOISE_OHM = 200e3;
 
     /**
-     * An insulated tool in the can shifts the circuit by -0.1 kHz; invented. A metal blade does so by several times as much,
+     * An insulated tool in the can shifts the circuit by -0.03 kHz; invented. A metal blade does so by twenty times as much,
      * and a pair near critical coupling multiplies it: slugs peaked in turn drift by 1/(1 - c) times the shift.
      */
-    private static final double HAND_FRACTION = 2 * 0.1e3 / IF_HZ;
+    private static final double HAND_FRACTION = 2 * 0.03e3 / IF_HZ;
 
     private Tarnfield() {}
 
