@@ -1,17 +1,15 @@
 package org.slugpeak.bridge.sound;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
 
 /** Opens audio by its address: {@code sound}, {@code sound:NAME} or a file ending in {@code .wav}. Any thread may use it. */
 public final class SoundSources {
-
-    private static final String SOUND = "sound";
 
     private final CalibrationStore calibrations;
     private final Ticker ticker;
@@ -28,29 +26,29 @@ public final class SoundSources {
     }
 
     /**
-     * Whether an address is one of audio.
-     *
-     * @param address as given to {@code --from}
-     * @return true for {@code sound}, {@code sound:NAME} and {@code *.wav}
-     */
-    public static boolean handles(String address) {
-        return isInput(address) || address.toLowerCase(Locale.ROOT).endsWith(".wav");
-    }
-
-    /**
      * Opens a source.
      *
-     * @param address one that {@link #handles} says yes to
+     * @param address of a WAV file or a sound input
      * @param options what to measure
      * @return an open source
      * @throws BridgeException if there is no such input or file, or it cannot be used
+     * @throws IllegalArgumentException if the address is one of neither
      */
-    public SoundSource open(String address, SoundOptions options) throws BridgeException {
-        if (!isInput(address)) {
-            double least = options.meter().response().toNanos() / 1e9;
-            return new SoundSource(WavCarrier.open(Path.of(address), least), options, options.voltsPerFullScale());
-        }
-        LineCarrier carrier = LineCarrier.open(new JavaSound(name(address), options), ticker);
+    public SoundSource open(SourceAddress address, SoundOptions options) throws BridgeException {
+        return switch (address.kind()) {
+            case WAV -> openFile(Path.of(address.text()), options);
+            case SOUND -> openInput(address.name(), options);
+            default -> throw new IllegalArgumentException(address.text() + " is no address of audio");
+        };
+    }
+
+    private static SoundSource openFile(Path file, SoundOptions options) throws BridgeException {
+        double least = options.meter().response().toNanos() / 1e9;
+        return new SoundSource(WavCarrier.open(file, least), options, options.voltsPerFullScale());
+    }
+
+    private SoundSource openInput(String name, SoundOptions options) throws BridgeException {
+        LineCarrier carrier = LineCarrier.open(new JavaSound(name, options), ticker);
         try {
             return new SoundSource(carrier, options, scale(carrier.device(), options));
         } catch (BadConfiguration e) {
@@ -65,13 +63,5 @@ public final class SoundSources {
         }
         Optional<SoundCalibration> known = calibrations.find(device, options.channel());
         return known.isPresent() ? OptionalDouble.of(known.get().voltsPerFullScale()) : OptionalDouble.empty();
-    }
-
-    private static boolean isInput(String address) {
-        return address.equals(SOUND) || address.startsWith(SOUND + ":");
-    }
-
-    private static String name(String address) {
-        return address.length() > SOUND.length() ? address.substring(SOUND.length() + 1) : "";
     }
 }
