@@ -8,8 +8,13 @@ import org.slugpeak.core.reading.Condition;
  * @param field counted from 1
  * @param overRange letters that mean that the input is beyond the range
  * @param noValue letters that mean that the number is no reading of the input
+ * @param skipped letters that mean that readings before this one could not be sent
  */
-record FlagFormat(int field, String overRange, String noValue) {
+record FlagFormat(int field, String overRange, String noValue, String skipped) {
+
+    boolean tellsOfSkipped(String flags) {
+        return containsAny(flags, skipped);
+    }
 
     Condition condition(String flags) {
         if (containsAny(flags, overRange)) {

@@ -99,7 +99,8 @@ public final class LineLanguage implements DecoderProvider {
             return new FlagFormat(
                     section.requiredWhole("field", 1, MOST_FIELDS),
                     section.text("over-range").orElse(""),
-                    section.text("no-value").orElse(""));
+                    section.text("no-value").orElse(""),
+                    section.text("skipped").orElse(""));
         }
     }
 

@@ -14,6 +14,13 @@ import org.slugpeak.core.reading.Condition;
  */
 record Scale(double factor, double offset, OptionalDouble highest, OptionalDouble lowest) {
 
+    /** From one end of the scale to the other, in units; a scale whose lower end is no overload begins at 0. */
+    OptionalDouble span() {
+        return highest.isPresent()
+                ? OptionalDouble.of((highest.getAsDouble() - lowest.orElse(0)) * Math.abs(factor))
+                : OptionalDouble.empty();
+    }
+
     double reading(double counts) {
         return counts * factor + offset;
     }

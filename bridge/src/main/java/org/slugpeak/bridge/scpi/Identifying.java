@@ -7,8 +7,8 @@ import org.slugpeak.bridge.source.MeterField;
 import org.slugpeak.bridge.source.Outlet;
 
 /**
- * Asks who is there until somebody says so. Numbers and errors that come meanwhile are answers to older questions and are
- * passed over, so that questions and answers fall into step again.
+ * Asks who is there until somebody says so. Numbers and errors that come meanwhile are answers to older questions, other
+ * words are echoes or a greeting; they are passed over, so that questions and answers fall into step again.
  */
 final class Identifying implements Phase {
 
@@ -29,7 +29,7 @@ final class Identifying implements Phase {
 
     @Override
     public Phase line(String text, long nowNanos, Outlet out) {
-        if (isOlder(text)) {
+        if (isSomethingElse(text)) {
             return this;
         }
         talk.identified(Identity.of(text));
@@ -45,8 +45,8 @@ final class Identifying implements Phase {
         return this;
     }
 
-    private static boolean isOlder(String text) {
-        return text.equalsIgnoreCase(ScpiDialect.IDENTIFY)
+    private static boolean isSomethingElse(String text) {
+        return !text.contains(",") // an identity has at least two fields
                 || ScpiError.parse(text).isPresent()
                 || Arrays.stream(text.split("[,;]"))
                         .allMatch(field -> MeterField.parse(field).isPresent());

@@ -2,6 +2,7 @@ package org.slugpeak.bridge.serial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.source.Decoder;
@@ -131,6 +132,11 @@ final class Audition implements Decoder {
         Decoder likeliest =
                 named ? asker.decoder() : talkers.get(talkers.size() - 1).decoder();
         return found.orElse(likeliest).description();
+    }
+
+    @Override
+    public OptionalDouble scaleSpan() {
+        return found.map(Decoder::scaleSpan).orElse(OptionalDouble.empty());
     }
 
     @Override

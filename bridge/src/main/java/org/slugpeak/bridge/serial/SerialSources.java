@@ -10,7 +10,6 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.InstrumentSource;
 import org.slugpeak.bridge.source.PortUnavailable;
-import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.time.Ticker;
 
 /** Opens serial instruments. Stateless; any thread may use it. */
@@ -33,14 +32,14 @@ public final class SerialSources {
      * @throws BridgeException one line (for a description with several mistakes: one line each) that says what is in the way
      *     and what to do
      */
-    public static ReadingSource open(String path, SerialOptions options, Ticker ticker) throws BridgeException {
+    public static InstrumentSource open(String path, SerialOptions options, Ticker ticker) throws BridgeException {
         Instruments instruments = Instruments.create();
         return options.meter().isPresent()
                 ? described(path, instruments.find(options.meter().get()), options, ticker)
                 : heard(path, instruments, options, ticker);
     }
 
-    private static ReadingSource described(
+    private static InstrumentSource described(
             String path, InstrumentDescription description, SerialOptions options, Ticker ticker)
             throws BridgeException {
         LinkSettings link = atSpeed(description.link(), options.baud());
@@ -56,7 +55,7 @@ public final class SerialSources {
         return source;
     }
 
-    private static ReadingSource heard(String path, Instruments instruments, SerialOptions options, Ticker ticker)
+    private static InstrumentSource heard(String path, Instruments instruments, SerialOptions options, Ticker ticker)
             throws BridgeException {
         InstrumentDescription asker = instruments.find("generic-scpi");
         List<Integer> speeds =

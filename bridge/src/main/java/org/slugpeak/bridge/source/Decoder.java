@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.source;
 
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.slugpeak.core.reading.Measurand;
 
@@ -65,6 +66,15 @@ public interface Decoder {
      * @return one line, never empty
      */
     String description();
+
+    /**
+     * The width of the instrument's scale.
+     *
+     * @return from one end to the other, in the unit of the {@link #measurand}; empty where it does not say
+     */
+    default OptionalDouble scaleSpan() {
+        return OptionalDouble.empty();
+    }
 
     /**
      * What to send before the link is closed, so that the instrument's own keys work again.

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.source;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Measurand;
@@ -45,11 +46,20 @@ public final class InstrumentSource implements ReadingSource {
     public boolean settle(long patienceNanos) throws BridgeException {
         long endNanos = ticker.nowNanos() + patienceNanos;
         long leftNanos = patienceNanos;
-        while (!decoder.settled() && leftNanos > 0) {
+        while (!decoder.settled() && leftNanos > 0 && !Thread.currentThread().isInterrupted()) {
             pass(leftNanos, backlog);
             leftNanos = endNanos - ticker.nowNanos();
         }
         return decoder.settled();
+    }
+
+    /**
+     * The width of the instrument's scale.
+     *
+     * @return from one end to the other, in the unit of the {@link #measurand}; empty where nobody knows it
+     */
+    public OptionalDouble scaleSpan() {
+        return decoder.scaleSpan();
     }
 
     /**

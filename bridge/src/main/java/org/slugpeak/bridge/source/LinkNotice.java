@@ -8,7 +8,9 @@ public enum LinkNotice {
     /** The meter changed its range by itself: the readings before and after it differ in resolution and may differ in value. */
     RANGE_CHANGED("range-changed"),
     /** The instrument started anew: it was reset, or its power came back. */
-    RESTARTED("restarted");
+    RESTARTED("restarted"),
+    /** The instrument says that it could not send all its readings. */
+    READINGS_SKIPPED("readings-skipped");
 
     private final String code;
 

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,7 +33,7 @@ public record MeterField(double value, Condition condition, String unit, Optiona
     private static final double NO_VOLTAGE_FROM = 1e30;
 
     private static final Pattern NUMBER =
-            Pattern.compile("([+-]?)\\s*(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*(.*)", Pattern.DOTALL);
+            Pattern.compile("([+-]?)\\s*(\\d+\\.?\\d*|\\.\\d+)(?:[eE]([+-]?\\d{1,5}))?\\s*(.*)", Pattern.DOTALL);
     private static final Pattern UNIT =
             Pattern.compile("([A-Za-z%\u00b5\u03bc\u03a9]*)(?:\\s+(?:DC|AC|RMS|AUTO))*", Pattern.CASE_INSENSITIVE);
     private static final Pattern COUPLING = Pattern.compile("(?<=.)(?:DC|AC|RMS)$", Pattern.CASE_INSENSITIVE);
@@ -42,9 +43,12 @@ public record MeterField(double value, Condition condition, String unit, Optiona
             Set.of("OL", "OVLD", "OVER", "OVERLOAD", "OVERFLOW", "INF", "INFINITY");
     private static final Set<String> NOTHING = Set.of("", "NAN", "N/A", "NA");
 
-    private static final Map<String, Double> PREFIXES =
-            Map.of("n", 1e-9, "u", 1e-6, "\u00b5", 1e-6, "\u03bc", 1e-6, "m", 1e-3, "", 1.0, "k", 1e3, "M", 1e6);
-    private static final Set<String> BASE_UNITS = Set.of("V", "A", "W", "Hz");
+    private static final Map<String, Integer> PREFIXES =
+            Map.of("p", -12, "n", -9, "u", -6, "\u00b5", -6, "\u03bc", -6, "m", -3, "", 0, "k", 3, "M", 6);
+    private static final Set<String> SCALED_UNITS =
+            Set.of("V", "A", "W", "Hz", "F", "H", "s", "ohm", "Ohm", "OHM", "\u03a9");
+    private static final Set<String> PLAIN_UNITS =
+            Set.of("", "dB", "dBm", "dBV", "dBu", "dBFS", "%", "deg", "C", "K", "counts");
 
     /**
      * Reads one field.
@@ -55,7 +59,7 @@ public record MeterField(double value, Condition condition, String unit, Optiona
     public static Optional<MeterField> parse(String text) {
         String trimmed = text.strip();
         Matcher number = NUMBER.matcher(trimmed);
-        return number.matches() ? number(number) : word(trimmed);
+        return number.matches() ? number(number).or(() -> word(trimmed)) : word(trimmed);
     }
 
     /**
@@ -73,24 +77,38 @@ public record MeterField(double value, Condition condition, String unit, Optiona
         if (!unit.matches()) {
             return Optional.empty();
         }
-        String exponent = Optional.ofNullable(match.group(3)).orElse("");
-        double plain = Double.parseDouble(match.group(1) + match.group(2) + exponent);
-        if (isNear(Math.abs(plain), NOT_A_NUMBER)) {
-            return Optional.of(without(Condition.NO_VALUE));
-        }
-        if (Math.abs(plain) >= NO_VOLTAGE_FROM) {
-            return Optional.of(without(Math.abs(plain) >= OVER_RANGE_FROM ? Condition.OVER_RANGE : Condition.NO_VALUE));
-        }
         String written = COUPLING.matcher(unit.group(1)).replaceFirst("");
-        double scale = scaleOf(written);
-        return Optional.of(new MeterField(
-                plain * scale,
+        OptionalInt shift = powerOfTen(written);
+        if (shift.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Integer> exponent = Optional.ofNullable(match.group(3)).map(Integer::valueOf);
+        double number =
+                Double.parseDouble(match.group(1) + match.group(2) + "e" + (exponent.orElse(0) + shift.getAsInt()));
+        Optional<Condition> special = special(Math.abs(number));
+        return Optional.of(special.map(MeterField::without)
+                .orElseGet(() -> plain(number, match.group(2), exponent.isEmpty(), shift.getAsInt(), written)));
+    }
+
+    private static Optional<Condition> special(double magnitude) {
+        if (Math.abs(magnitude - NOT_A_NUMBER) <= SINGLE_PRECISION * NOT_A_NUMBER) {
+            return Optional.of(Condition.NO_VALUE);
+        }
+        if (magnitude >= NO_VOLTAGE_FROM) {
+            return Optional.of(magnitude >= OVER_RANGE_FROM ? Condition.OVER_RANGE : Condition.NO_VALUE);
+        }
+        return Optional.empty();
+    }
+
+    private static MeterField plain(double number, String digits, boolean fixedPoint, int shift, String unit) {
+        int point = digits.indexOf('.');
+        int decimals = point < 0 ? 0 : digits.length() - point - 1;
+        return new MeterField(
+                number,
                 Condition.OK,
-                scale == 1 ? written : written.substring(1),
-                exponent.isEmpty() ? OptionalDouble.of(scale * step(match.group(2))) : OptionalDouble.empty(),
-                exponent.isEmpty()
-                        && decimals(match.group(2)) > 1
-                        && match.group(2).endsWith("0")));
+                shift == 0 ? unit : unit.substring(1),
+                fixedPoint ? OptionalDouble.of(Double.parseDouble("1e" + (shift - decimals))) : OptionalDouble.empty(),
+                fixedPoint && decimals > 1 && digits.endsWith("0"));
     }
 
     private static Optional<MeterField> word(String text) {
@@ -110,25 +128,18 @@ public record MeterField(double value, Condition condition, String unit, Optiona
         return new MeterField(0, condition, "", OptionalDouble.empty(), false);
     }
 
-    private static double scaleOf(String unit) {
-        for (String base : BASE_UNITS) {
-            if (unit.endsWith(base)) {
-                return PREFIXES.getOrDefault(unit.substring(0, unit.length() - base.length()), 1.0);
+    /** Empty where it is no unit: a letter behind a number is more often damage. Megavolts are not met on a bench. */
+    private static OptionalInt powerOfTen(String unit) {
+        if (PLAIN_UNITS.contains(unit)) {
+            return OptionalInt.of(0);
+        }
+        for (String base : SCALED_UNITS) {
+            boolean fits = unit.endsWith(base) && !unit.equals("MV");
+            String prefix = fits ? unit.substring(0, unit.length() - base.length()) : "-";
+            if (PREFIXES.containsKey(prefix)) {
+                return OptionalInt.of(PREFIXES.get(prefix));
             }
         }
-        return 1;
-    }
-
-    private static double step(String digits) {
-        return Double.parseDouble("1e-" + decimals(digits));
-    }
-
-    private static int decimals(String digits) {
-        int point = digits.indexOf('.');
-        return point < 0 ? 0 : digits.length() - point - 1;
-    }
-
-    private static boolean isNear(double value, double target) {
-        return Math.abs(value - target) <= SINGLE_PRECISION * target;
+        return OptionalInt.empty();
     }
 }
