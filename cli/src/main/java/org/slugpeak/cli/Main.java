@@ -24,11 +24,14 @@ import picocli.CommandLine.Spec;
             "A valve radio can kill. See hardware-notes/safety.md before you connect anything."
         },
         subcommands = {
+            DemoCommand.class,
             WatchCommand.class,
             ReplayCommand.class,
             ReportCommand.class,
             ScaleCommand.class,
-            SuperhetCommand.class
+            SuperhetCommand.class,
+            PortsCommand.class,
+            CheckCommand.class
         })
 public final class Main implements Runnable {
 

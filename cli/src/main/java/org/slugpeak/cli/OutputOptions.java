@@ -40,6 +40,11 @@ final class OutputOptions {
     @Mixin
     private DisplayOptions display = new DisplayOptions();
 
+    /** Whether standard output belongs to records for another program. */
+    boolean isJson() {
+        return json;
+    }
+
     /** Opens everything that was asked for. */
     List<SessionOutput> open() throws BridgeException {
         return open(Map.of());

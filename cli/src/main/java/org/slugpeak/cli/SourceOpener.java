@@ -9,6 +9,7 @@ import org.slugpeak.bridge.sim.Pace;
 import org.slugpeak.bridge.sim.SimSource;
 import org.slugpeak.bridge.sound.CalibrationStore;
 import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.bridge.sound.SoundSource;
 import org.slugpeak.bridge.sound.SoundSources;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
@@ -28,14 +29,18 @@ final class SourceOpener {
             case CSV -> OpenedSource.of(CsvSource.open(Path.of(address.text()), options.csv()));
             case SESSION_LOG -> OpenedSource.of(LogSource.open(Path.of(address.text())));
             case SERIAL -> OpenedSource.of(SerialSources.open(address.text(), options.serial(), Ticker.system()));
-            case WAV, SOUND -> OpenedSource.of(sound(address));
+            case WAV, SOUND -> OpenedSource.of(sound(address, options.sound()));
             case SIMULATION -> simulation(address);
         };
     }
 
-    private static org.slugpeak.bridge.source.ReadingSource sound(SourceAddress address) throws BridgeException {
-        CalibrationStore calibrations = new CalibrationStore(StateFolder.path());
-        return new SoundSources(calibrations, Ticker.system()).open(address.text(), SoundOptions.defaults());
+    private static SoundSource sound(SourceAddress address, SoundOptions options) throws BridgeException {
+        return new SoundSources(calibrations(), Ticker.system()).open(address, options);
+    }
+
+    /** What sound inputs were calibrated to. */
+    static CalibrationStore calibrations() {
+        return new CalibrationStore(StateFolder.path());
     }
 
     private static OpenedSource simulation(SourceAddress address) throws BridgeException {

@@ -6,6 +6,8 @@ import java.util.OptionalInt;
 import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.serial.SerialOptions;
+import org.slugpeak.bridge.sound.SoundOptions;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -51,6 +53,9 @@ final class SourceOptions {
             description = "CSV and standard input without a time column: how many readings a second.")
     private Optional<Double> rate = Optional.empty();
 
+    @Mixin
+    private AudioOptions audio = new AudioOptions();
+
     /** What was said about text with readings. */
     CsvOptions csv() {
         double perSecond = rate.orElse(1.0);
@@ -73,5 +78,10 @@ final class SourceOptions {
                 ac ? MeterSetting.Function.AC : MeterSetting.Function.DC,
                 range.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
         return new SerialOptions(meter, baud, setting);
+    }
+
+    /** What was said about audio. */
+    SoundOptions sound() {
+        return audio.options();
     }
 }

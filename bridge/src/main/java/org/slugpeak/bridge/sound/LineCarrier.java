@@ -42,8 +42,8 @@ final class LineCarrier implements SampleCarrier {
         return new LineCarrier(device, device.open(), ticker);
     }
 
-    /** The device's name, by which its calibration is kept. */
-    String device() {
+    @Override
+    public String device() {
         return device.name();
     }
 

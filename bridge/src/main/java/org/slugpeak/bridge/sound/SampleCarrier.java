@@ -17,4 +17,9 @@ interface SampleCarrier extends AutoCloseable {
 
     @Override
     void close();
+
+    /** The device's name, by which its calibration is kept; empty for a file. */
+    default String device() {
+        return "";
+    }
 }

@@ -59,6 +59,15 @@ public final class SoundSource implements ReadingSource {
     }
 
     /**
+     * The name of the sound input, by which its calibration is kept.
+     *
+     * @return empty for a file
+     */
+    public String device() {
+        return carrier.device();
+    }
+
+    /**
      * How long ago, at the time of a reading, the audio was heard that it stands for, beside what the sound input itself
      * takes.
      *

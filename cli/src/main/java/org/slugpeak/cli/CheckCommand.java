@@ -1,0 +1,103 @@
+package org.slugpeak.cli;
+
+import java.io.PrintWriter;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.InstrumentSource;
+import org.slugpeak.bridge.source.LinkReport;
+import org.slugpeak.bridge.source.LinkStatistics;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.bridge.time.Ticker;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** Is the link sound. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        header = "Is the link sound: rate, jitter, noise, resolution, over-range, lost lines.",
+        description = {
+            "Listens for a while and reports. Keep the signal steady meanwhile: what moves counts as noise.",
+            "With --volts a sound input is calibrated against a known voltage, and that is kept for this input."
+        },
+        footer = {"", "Examples:", "  slugpeak check --from /dev/ttyUSB0", "  slugpeak check --from sound --volts 0.400"
+        })
+final class CheckCommand implements Callable<Integer> {
+
+    private static final long WAIT_NANOS = 50_000_000;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(names = "--from", required = true, paramLabel = "SOURCE", description = "As for slugpeak watch.")
+    private String from = "";
+
+    @Option(names = "--seconds", paramLabel = "SECONDS", description = "How long to listen. Usual: 10.")
+    private double seconds = 10;
+
+    @Option(
+            names = "--volts",
+            paramLabel = "VOLTS",
+            description = "Sound input: the RMS voltage that is at the input now, to calibrate it.")
+    private double volts = Double.NaN;
+
+    @Mixin
+    private SourceOptions sourceOptions = new SourceOptions();
+
+    @Override
+    public Integer call() throws BridgeException {
+        if (!(seconds >= 1 && seconds <= 3600)) {
+            throw new TypeConversionException("--seconds takes 1 to 3600, not " + seconds);
+        }
+        SourceAddress address = SourceAddress.parse(from);
+        PrintWriter out = spec.commandLine().getOut();
+        if (!Double.isNaN(volts)) {
+            if (address.kind() != SourceAddress.Kind.SOUND) {
+                throw new BadConfiguration("--volts calibrates a sound input; " + from + " is none");
+            }
+            new SoundCheck(address, sourceOptions.sound()).calibrate(volts, out);
+            return 0;
+        }
+        ReadingSource source = SourceOpener.open(address, sourceOptions).source();
+        try {
+            return report(source, listen(source), out);
+        } finally {
+            source.close();
+        }
+    }
+
+    private LinkReport listen(ReadingSource source) throws BridgeException {
+        LinkStatistics statistics = new LinkStatistics(scaleSpan(source));
+        Ticker ticker = Ticker.system();
+        long endNanos = ticker.nowNanos() + Math.round(seconds * 1e9);
+        Progress progress = Progress.MORE;
+        while (progress != Progress.ENDED && ticker.nowNanos() < endNanos) {
+            progress = source.poll(WAIT_NANOS, statistics);
+        }
+        return statistics.report();
+    }
+
+    private static OptionalDouble scaleSpan(ReadingSource source) {
+        return source instanceof InstrumentSource instrument ? instrument.scaleSpan() : OptionalDouble.empty();
+    }
+
+    private int report(ReadingSource source, LinkReport report, PrintWriter out) throws BadInput {
+        if (report.readings() == 0) {
+            throw new BadInput(from + ": not one reading in " + Math.round(seconds)
+                    + " s; is the instrument switched on and sending?");
+        }
+        out.println(source.description());
+        new LinkReportText(report, source.measurand().unit()).lines().forEach(line -> out.println("  " + line));
+        out.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,78 @@
+package org.slugpeak.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.slugpeak.bridge.source.LinkReport;
+
+/** Says how sound a link is, and what that means at the bench. */
+final class LinkReportText {
+
+    /** Ten readings while a slug crosses the middle decibel: common practice, no source. */
+    private static final double READINGS_ACROSS_A_PEAK = 10;
+
+    /** Width of the -1 dB zone in turns: IF slug, and trimmer of an antenna circuit; computed from invented sets. */
+    private static final double SLUG_TURNS = 0.47;
+
+    private static final double TRIMMER_TURNS = 0.076;
+
+    private final LinkReport report;
+    private final String unit;
+
+    LinkReportText(LinkReport report, String unit) {
+        this.report = report;
+        this.unit = unit.isEmpty() ? "" : " " + unit;
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(line("readings", Long.toString(report.readings())));
+        lines.add(line("rate", figure(report.perSecond(), 1, " a second")));
+        lines.add(line("jitter", figure(report.jitterSeconds(), 1e3, " ms from interval to interval")));
+        lines.add(line("longest interval", figure(report.longestSeconds(), 1e3, " ms")));
+        lines.add(line("noise", figure(report.noise(), 1, unit + " (one sigma, short term)")));
+        lines.add(line("resolution", figure(report.resolution(), 1, unit + " (smallest step seen)")));
+        report.effectiveBits()
+                .ifPresent(bits -> lines.add(line("effective bits", String.format(Locale.ROOT, "%.1f", bits))));
+        lines.add(line("over-range", Long.toString(report.overRange())));
+        lines.add(line("no value", Long.toString(report.withoutValue())));
+        lines.add(line("not readings", garbled()));
+        lines.add(line("skipped", Long.toString(report.skipped())));
+        lines.add(line("gaps", report.gaps() + ", link lost " + report.lost() + ", stale " + report.stale()));
+        lines.add(line("range changes", report.rangeChanges() + ", restarts " + report.restarts()));
+        report.perSecond().ifPresent(rate -> lines.add(line("turn no faster", speeds(rate))));
+        return lines;
+    }
+
+    private static String speeds(double rate) {
+        return String.format(
+                Locale.ROOT,
+                "than %.2f turns a second on an IF slug, %.3f on a trimmer",
+                SLUG_TURNS * rate / READINGS_ACROSS_A_PEAK,
+                TRIMMER_TURNS * rate / READINGS_ACROSS_A_PEAK);
+    }
+
+    private String garbled() {
+        if (report.garbledInAll() == 0) {
+            return "0";
+        }
+        return report.garbledInAll() + " ("
+                + report.garbled().entrySet().stream()
+                        .map(each -> each.getKey().code() + " " + each.getValue())
+                        .sorted()
+                        .collect(Collectors.joining(", "))
+                + ")";
+    }
+
+    private static String line(String name, String value) {
+        return String.format(Locale.ROOT, "%-17s %s", name, value);
+    }
+
+    private static String figure(OptionalDouble value, double scale, String suffix) {
+        return value.isPresent()
+                ? String.format(Locale.ROOT, "%.4g%s", value.getAsDouble() * scale, suffix)
+                : "not known";
+    }
+}
