@@ -53,20 +53,21 @@ public final class DisplayOptions {
      * Opens what was asked for, or what suits the place where the program runs.
      *
      * @param out standard output
+     * @param err standard error
      * @param carriesJson whether standard output belongs to records for other programs
      * @param useful the actions that the command sees to
      * @return to be closed by the caller
      */
-    public Showing open(PrintStream out, boolean carriesJson, Set<KeyAction> useful) {
+    public Showing open(PrintStream out, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
         KeyBindings keyBindings = bindings();
         Keys keys = new Keys();
         View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
         boolean usesTerminal = chosen == View.SCREEN || chosen == View.PLAIN;
         Optional<Console> console = usesTerminal ? Console.open(keyBindings, keys) : Optional.empty();
         if (chosen == View.SCREEN && console.isPresent() && console.get().canDraw()) {
-            return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful), keys);
+            return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful), keys, err);
         }
-        return Showing.inLines(lines(chosen, out), console, keys);
+        return Showing.inLines(lines(chosen, out), console, keys, err);
     }
 
     private KeyBindings bindings() {

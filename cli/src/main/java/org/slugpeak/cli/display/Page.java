@@ -24,12 +24,12 @@ final class Page {
         this.keys = List.copyOf(keys);
     }
 
-    Grid draw(Scene scene, String status, int width, int height) {
+    Grid draw(Scene scene, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
         List<String> keyRows = wrap(grid.width() - 2 * MARGIN);
         Layout layout = Layout.of(grid.width(), grid.height(), keyRows.size(), symbols);
-        header(grid, scene, status);
-        banner(grid, layout, scene);
+        header(grid, scene, aside.status());
+        banner(grid, layout, scene, aside.told());
         digits(grid, layout, scene);
         facts(grid, layout, scene);
         Bar.draw(grid, layout, scene, symbols);
@@ -52,11 +52,13 @@ final class Page {
         }
     }
 
-    private void banner(Grid grid, Layout layout, Scene scene) {
+    private static void banner(Grid grid, Layout layout, Scene scene, String told) {
         String alarm = SceneWords.alarm(scene);
         if (!alarm.isEmpty()) {
             grid.fill(layout.banner(), Grid.Style.ALERT);
             grid.write(layout.banner(), MARGIN, alarm, Grid.Style.ALERT);
+        } else if (!told.isEmpty()) {
+            grid.write(layout.banner(), MARGIN, told, Grid.Style.STRONG);
         } else {
             scene.note().ifPresent(note -> grid.write(layout.banner(), MARGIN, note.text(), Grid.Style.PLAIN));
         }

@@ -12,6 +12,7 @@ import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStringBuilder;
 import org.jline.utils.Display;
 import org.jline.utils.InfoCmp.Capability;
+import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -24,6 +25,7 @@ public final class Screen implements RecordSink, AutoCloseable {
     /** The most redraws a second, whatever the rate of readings. */
     static final int REDRAWS_PER_SECOND = 30;
 
+    private static final long TOLD_NANOS = 10_000_000_000L;
     private static final long CLOSING_MILLIS = 1000;
 
     private final SceneKeeper keeper = new SceneKeeper();
@@ -34,18 +36,20 @@ public final class Screen implements RecordSink, AutoCloseable {
     private final Thread painter;
     private final CountDownLatch closed = new CountDownLatch(1);
 
-    private volatile String status = "";
-    private Drawn drawn = new Drawn(Scene.EMPTY, "", 0, 0);
+    private Aside aside = Aside.NONE;
+    private final Ticker ticker;
+    private long toldUntilNanos;
+    private Drawn drawn = new Drawn(Scene.EMPTY, Aside.NONE, 0, 0);
 
     /** What the window shows now. */
-    private record Drawn(Scene scene, String status, int width, int height) {
+    private record Drawn(Scene scene, Aside aside, int width, int height) {
 
         boolean fills(Sized window) {
             return width == window.getColumns() && height == window.getRows();
         }
 
-        boolean shows(Scene newScene, String newStatus) {
-            return scene.equals(newScene) && status.equals(newStatus);
+        boolean shows(Scene newScene, Aside newAside) {
+            return scene.equals(newScene) && aside.equals(newAside);
         }
     }
 
@@ -57,13 +61,15 @@ public final class Screen implements RecordSink, AutoCloseable {
      * @param useful the actions that the command sees to
      */
     public Screen(Console console, KeyBindings bindings, Set<KeyAction> useful) {
-        this(console.terminal(), bindings.phrases(useful));
+        this(console.terminal(), bindings.phrases(useful), Ticker.system());
         terminal.puts(Capability.enter_ca_mode);
         terminal.puts(Capability.cursor_invisible);
         painter.start();
     }
 
-    Screen(Terminal terminal, List<String> keyPhrases) {
+    Screen(Terminal terminal, List<String> keyPhrases, Ticker ticker) {
+        this.ticker = ticker;
+        toldUntilNanos = ticker.nowNanos();
         this.terminal = terminal;
         look = Look.of(terminal, System.getenv());
         page = new Page(look.symbols(), keyPhrases);
@@ -95,31 +101,48 @@ public final class Screen implements RecordSink, AutoCloseable {
      *
      * @param words for example the state of the sound; may be empty
      */
-    public void status(String words) {
-        status = words;
+    public synchronized void status(String words) {
+        aside = aside.withStatus(words);
+    }
+
+    /**
+     * Tells the user something for a while, unless an alarm is more urgent.
+     *
+     * @param words one line
+     */
+    public synchronized void tell(String words) {
+        toldUntilNanos = ticker.nowNanos() + TOLD_NANOS;
+        aside = aside.withTold(words);
     }
 
     /** Draws what is new; does nothing where nothing is. */
     void redraw() {
         Scene scene = keeper.scene();
         Sized size = terminal.getSize();
-        String words = status;
+        Aside beside = aside();
         boolean visible = size.getColumns() > 0 && size.getRows() > 0;
-        boolean fresh = !drawn.fills(size) || !drawn.shows(scene, words);
+        boolean fresh = !drawn.fills(size) || !drawn.shows(scene, beside);
         if (visible && fresh) {
-            draw(scene, words, size);
+            draw(scene, beside, size);
         }
     }
 
-    private void draw(Scene scene, String words, Sized size) {
+    private synchronized Aside aside() {
+        if (ticker.nowNanos() - toldUntilNanos > 0) {
+            aside = aside.withTold("");
+        }
+        return aside;
+    }
+
+    private void draw(Scene scene, Aside beside, Sized size) {
         if (!drawn.fills(size)) {
             display.resize(size);
             display.clear();
         }
-        Grid grid = page.draw(scene, words, size.getColumns(), size.getRows());
+        Grid grid = page.draw(scene, beside, size.getColumns(), size.getRows());
         display.update(lines(grid), 0);
         terminal.flush();
-        drawn = new Drawn(scene, words, grid.width(), grid.height());
+        drawn = new Drawn(scene, beside, grid.width(), grid.height());
     }
 
     private List<AttributedString> lines(Grid grid) {

@@ -1,6 +1,9 @@
 package org.slugpeak.cli.display;
 
+import java.io.PrintStream;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -14,25 +17,46 @@ public final class Showing implements RecordSink, AutoCloseable {
     private final Keys keys;
     private final Optional<Console> console;
     private final Optional<Screen> screen;
+    private final PrintStream err;
+    private final Queue<String> toldOnScreen = new ConcurrentLinkedQueue<>();
+    private final TurningSpeed speed = new TurningSpeed();
 
-    private Showing(RecordSink sink, Keys keys, Optional<Console> console, Optional<Screen> screen) {
+    private Showing(RecordSink sink, Keys keys, Optional<Console> console, Optional<Screen> screen, PrintStream err) {
         this.sink = sink;
+        this.err = err;
         this.keys = keys;
         this.console = console;
         this.screen = screen;
     }
 
-    static Showing onScreen(Console console, Screen screen, Keys keys) {
-        return new Showing(screen, keys, Optional.of(console), Optional.of(screen));
+    static Showing onScreen(Console console, Screen screen, Keys keys, PrintStream err) {
+        return new Showing(screen, keys, Optional.of(console), Optional.of(screen), err);
     }
 
-    static Showing inLines(RecordSink lines, Optional<Console> console, Keys keys) {
-        return new Showing(lines, keys, console, Optional.empty());
+    static Showing inLines(RecordSink lines, Optional<Console> console, Keys keys, PrintStream err) {
+        return new Showing(lines, keys, console, Optional.empty(), err);
     }
 
     @Override
     public void take(SessionRecord record) {
         sink.take(record);
+        if (console.isPresent()) {
+            speed.see(record).ifPresent(this::tell);
+        }
+    }
+
+    /**
+     * Tells the user something that is no part of the session: on the screen while there is one, and on standard error.
+     *
+     * @param words one line
+     */
+    public void tell(String words) {
+        if (screen.isPresent()) {
+            screen.get().tell(words);
+            toldOnScreen.add(words);
+        } else {
+            err.println(words);
+        }
     }
 
     /**
@@ -58,15 +82,16 @@ public final class Showing implements RecordSink, AutoCloseable {
         console.ifPresent(Console::bell);
     }
 
-    /** Whether a screen is drawn, so that nothing else may be written to the terminal. */
-    public boolean isScreen() {
-        return screen.isPresent();
-    }
-
-    /** Gives the terminal back as it was. Safe to call twice. */
+    /**
+     * Gives the terminal back as it was, and repeats on standard error what was told while the screen was drawn. Safe to call
+     * twice.
+     */
     @Override
     public void close() {
         screen.ifPresent(Screen::close);
         console.ifPresent(Console::close);
+        for (String words = toldOnScreen.poll(); words != null; words = toldOnScreen.poll()) {
+            err.println(words);
+        }
     }
 }

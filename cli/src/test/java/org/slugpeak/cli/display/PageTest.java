@@ -54,7 +54,8 @@ class PageTest {
     }
 
     private String text(Scene scene, int width, int height) {
-        return String.join("\n", page.draw(scene, "sound 5", width, height).lines());
+        return String.join(
+                "\n", page.draw(scene, new Aside("sound 5", ""), width, height).lines());
     }
 
     /** Whether a text stands somewhere on the page in block letters of some size. */
@@ -86,7 +87,7 @@ class PageTest {
     @ParameterizedTest
     @CsvSource({"40,12,1,0", "60,18,1,1", "80,24,2,1", "100,30,2,1", "120,40,3,2", "160,50,4,2", "200,60,5,3"})
     void readingAndVerdictGrowWithTheWindow(int width, int height, int digitScale, int callScale) {
-        Grid grid = page.draw(past(), "", width, height);
+        Grid grid = page.draw(past(), Aside.NONE, width, height);
         assertTrue(showsInBlocks(grid, "0.812", digitScale), () -> String.join("\n", grid.lines()));
         if (callScale > 0) {
             assertTrue(showsInBlocks(grid, "BACK 0.6", callScale), () -> String.join("\n", grid.lines()));
@@ -122,7 +123,7 @@ class PageTest {
                 reading(1, 0.870, 0.870, Trend.RISING),
                 new Overload(Sessions.seconds(2), Overload.Cause.OVER_RANGE, "turn it down"),
                 Sessions.untrusted(2, Condition.OVER_RANGE, 0.870, 0.870));
-        Grid grid = page.draw(scene, "", width, height);
+        Grid grid = page.draw(scene, Aside.NONE, width, height);
         assertTrue(grid.line(1).contains("OVERLOAD, over-range: turn it down"));
         long alertRows = Stream.iterate(0, row -> row < grid.height(), row -> row + 1)
                 .filter(row -> grid.styleAt(row, 0) == Grid.Style.ALERT
@@ -139,7 +140,7 @@ class PageTest {
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
                 new Link(Sessions.seconds(3), Link.State.LOST, "/dev/ttyUSB0 has gone"));
-        Grid grid = page.draw(scene, "", 80, 24);
+        Grid grid = page.draw(scene, Aside.NONE, 80, 24);
         assertTrue(grid.line(1).contains("LINK LOST: /dev/ttyUSB0 has gone"));
         assertTrue(showsInBlocks(grid, "NO LINK", 1));
         assertTrue(showsInBlocks(grid, "----", 2));
@@ -152,7 +153,7 @@ class PageTest {
                 Seek.PEAK,
                 new Overload(1, Overload.Cause.CLIPPING, "turn it down"),
                 new Link(2, Link.State.STALE, "for 2 s"));
-        String banner = page.draw(scene, "", 80, 24).line(1);
+        String banner = page.draw(scene, Aside.NONE, 80, 24).line(1);
         assertTrue(banner.contains("NO NEW READINGS: for 2 s"));
         assertTrue(banner.contains("OVERLOAD, clipping: turn it down"));
     }
@@ -162,7 +163,7 @@ class PageTest {
         int[] columns = Stream.of(0.1, 0.5, 0.8, 0.87)
                 .mapToInt(value -> {
                     Scene scene = scene(Seek.PEAK, reading(1, value, 0.87, Trend.RISING));
-                    Grid grid = page.draw(scene, "", 80, 24);
+                    Grid grid = page.draw(scene, Aside.NONE, 80, 24);
                     return barRow(grid).orElseThrow().indexOf(Symbols.BLOCKS.mark());
                 })
                 .distinct()
@@ -178,9 +179,10 @@ class PageTest {
 
     @Test
     void theBarIsHatchedOncePastSoThatNoColourIsNeeded() {
-        String approaching = barRow(page.draw(scene(Seek.PEAK, reading(1, 0.6, 0.87, Trend.RISING)), "", 80, 24))
+        String approaching = barRow(
+                        page.draw(scene(Seek.PEAK, reading(1, 0.6, 0.87, Trend.RISING)), Aside.NONE, 80, 24))
                 .orElseThrow();
-        String returning = barRow(page.draw(past(), "", 80, 24)).orElseThrow();
+        String returning = barRow(page.draw(past(), Aside.NONE, 80, 24)).orElseThrow();
         assertTrue(approaching.indexOf(Symbols.BLOCKS.hatched()) < 0);
         assertTrue(returning.indexOf(Symbols.BLOCKS.hatched()) >= 0);
         assertTrue(returning.indexOf(Symbols.BLOCKS.full()) < 0);
@@ -200,8 +202,8 @@ class PageTest {
                 Seek.ZERO, Sessions.zeroReading(1, 0.4, Trend.RISING), Sessions.zeroReading(2, 0.1, Trend.FALLING));
         Scene negative = scene(
                 Seek.ZERO, Sessions.zeroReading(1, 0.4, Trend.RISING), Sessions.zeroReading(2, -0.1, Trend.RISING));
-        String right = barRow(page.draw(positive, "", 80, 24)).orElseThrow();
-        String left = barRow(page.draw(negative, "", 80, 24)).orElseThrow();
+        String right = barRow(page.draw(positive, Aside.NONE, 80, 24)).orElseThrow();
+        String left = barRow(page.draw(negative, Aside.NONE, 80, 24)).orElseThrow();
         assertTrue(right.lastIndexOf(Symbols.BLOCKS.full()) > right.indexOf(Symbols.BLOCKS.mark()));
         assertTrue(left.indexOf(Symbols.BLOCKS.full()) < left.indexOf(Symbols.BLOCKS.mark()));
         assertEquals(right.indexOf(Symbols.BLOCKS.mark()), left.indexOf(Symbols.BLOCKS.mark()));
@@ -213,7 +215,9 @@ class PageTest {
         Page ascii = new Page(Symbols.ASCII, KEYS);
         for (int[] size : new int[][] {{40, 12}, {80, 24}, {200, 60}}) {
             String text = String.join(
-                    "\n", ascii.draw(past(), "sound 5", size[0], size[1]).lines());
+                    "\n",
+                    ascii.draw(past(), new Aside("sound 5", ""), size[0], size[1])
+                            .lines());
             assertTrue(text.chars().allMatch(c -> c == '\n' || (c >= ' ' && c < 127)), text);
             assertTrue(text.contains("past it: back, 0.6 dB"));
         }
@@ -226,7 +230,7 @@ class PageTest {
         for (int i = 0; i < 500; i++) {
             int width = random.nextInt(0, 260);
             int height = random.nextInt(0, 90);
-            Grid grid = page.draw(scene, "sound 5", width, height);
+            Grid grid = page.draw(scene, new Aside("sound 5", ""), width, height);
             assertEquals(Math.max(1, width), grid.width());
             assertEquals(Math.max(1, height), grid.height());
         }

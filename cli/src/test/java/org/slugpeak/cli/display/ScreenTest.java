@@ -33,6 +33,7 @@ class ScreenTest {
     private LineDisciplineTerminal terminal;
     private Screen screen;
     private String modes = "";
+    private long nowNanos;
 
     @BeforeEach
     void open() throws IOException {
@@ -58,7 +59,7 @@ class ScreenTest {
             }
         };
         terminal.setSize(Size.of(80, 24));
-        screen = new Screen(terminal, KEYS);
+        screen = new Screen(terminal, KEYS, () -> nowNanos);
         screen.take(Sessions.start(Seek.PEAK));
     }
 
@@ -77,6 +78,17 @@ class ScreenTest {
         assertTrue(shown().contains("sound 5"));
         assertTrue(shown().contains("turn slowly, looking for the peak"));
         assertTrue(shown().contains("q quit"));
+    }
+
+    @Test
+    void whatTheUserIsToldStaysForTenSeconds() {
+        screen.tell("no sound output");
+        nowNanos = 9_900_000_000L;
+        screen.redraw();
+        assertTrue(shown().contains("no sound output"));
+        nowNanos = 10_100_000_000L;
+        screen.redraw();
+        assertTrue(!shown().contains("no sound output"));
     }
 
     @Test
@@ -111,7 +123,7 @@ class ScreenTest {
             terminal.setSize(Size.of(size[0], size[1]));
             screen.redraw();
             List<String> expected = new Page(Symbols.BLOCKS, KEYS)
-                    .draw(sceneShown(), "", size[0], size[1])
+                    .draw(sceneShown(), Aside.NONE, size[0], size[1])
                     .lines();
             List<String> lines = shown().lines().map(String::stripTrailing).toList();
             for (int row = 0; row < size[1]; row++) {

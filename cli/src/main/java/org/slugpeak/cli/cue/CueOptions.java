@@ -1,0 +1,118 @@
+package org.slugpeak.cli.cue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.time.Ticker;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The options of every command that can be heard, to be mixed in. One thread at a time. */
+public final class CueOptions {
+
+    private static final Duration RETRY = Duration.ofSeconds(5);
+
+    @Option(
+            names = "--cue",
+            paramLabel = "beat|pitch|off",
+            converter = ModeConverter.class,
+            description = "What is heard: the reading beating against a steady tone at the best, the reading as a tone"
+                    + " alone, or nothing. Usual: beat.")
+    private CueMode mode = CueMode.BEAT;
+
+    @Option(
+            names = "--volume",
+            paramLabel = "0..10",
+            converter = VolumeConverter.class,
+            description = "How loud, in steps of 3 dB; 0 is silent. Usual: 6.")
+    private int volume = 6;
+
+    @Option(
+            names = "--cue-device",
+            paramLabel = "NAME",
+            description = "Part of the name of the sound output. Usual: the machine's usual one.")
+    private Optional<String> device = Optional.empty();
+
+    @Option(
+            names = "--cue-wav",
+            paramLabel = "FILE",
+            description = "Writes what is heard, or would be, into a WAV file.")
+    private Optional<Path> wav = Optional.empty();
+
+    /** What the command line says nothing about stays as usual. */
+    public CueOptions() {}
+
+    /**
+     * Opens what was asked for. Sound devices are looked for in another thread, so this takes no time.
+     *
+     * @param audible false where records come faster than they happened, so that only a file makes sense
+     * @param say tells the user something in one line; called from several threads
+     * @param bell rings the terminal's bell
+     * @return to be closed by the caller
+     * @throws BadConfiguration if the file cannot be written
+     */
+    public Cue open(boolean audible, Consumer<String> say, Runnable bell) throws BadConfiguration {
+        return open(audible, say, bell, System.getenv());
+    }
+
+    Cue open(boolean audible, Consumer<String> say, Runnable bell, Map<String, String> environment)
+            throws BadConfiguration {
+        Optional<WavCue> file = wav.isPresent() ? Optional.of(openWav(wav.get(), say)) : Optional.empty();
+        boolean heard = audible && mode != CueMode.OFF;
+        Optional<SpeakerCue> speaker = heard ? Optional.of(speaker(say, bell, environment)) : Optional.empty();
+        return new Cue(mode, volume, device.orElse(""), speaker, file, say);
+    }
+
+    private WavCue openWav(Path path, Consumer<String> say) throws BadConfiguration {
+        try {
+            return new WavCue(path, mode == CueMode.OFF ? CueMode.BEAT : mode, say);
+        } catch (IOException refused) {
+            throw new BadConfiguration(
+                    "cannot write " + path + ": name a file in a folder that you may write to", refused);
+        }
+    }
+
+    private SpeakerCue speaker(Consumer<String> say, Runnable bell, Map<String, String> environment) {
+        boolean remote = device.isEmpty()
+                && !environment.getOrDefault("SSH_CONNECTION", "").isEmpty();
+        String name = device.orElse("");
+        Speaker.Opener opener = remote ? Optional::empty : () -> LineSpeaker.open(name);
+        return new SpeakerCue(mode, opener, bell, say, withoutSpeaker(remote, name), RETRY, Ticker.system());
+    }
+
+    private static String withoutSpeaker(boolean remote, String name) {
+        if (remote) {
+            return "remote session, sound would play at the far end: the terminal's bell rings for events instead;"
+                    + " --cue-device NAME plays there, --cue off is silent";
+        }
+        String missing = name.isEmpty() ? "no sound output" : "no sound output is called '" + name + "'";
+        return missing + ": the terminal's bell rings for events instead; --cue off is silent";
+    }
+
+    static final class ModeConverter implements ITypeConverter<CueMode> {
+        @Override
+        public CueMode convert(String value) {
+            try {
+                return CueMode.valueOf(value.toUpperCase(Locale.ROOT));
+            } catch (IllegalArgumentException unknown) {
+                throw new TypeConversionException("'" + value + "' is none of beat, pitch, off");
+            }
+        }
+    }
+
+    static final class VolumeConverter implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String value) {
+            if (value.matches("\\d{1,2}") && Integer.parseInt(value) <= Cue.LOUDEST) {
+                return Integer.valueOf(value);
+            }
+            throw new TypeConversionException("'" + value + "' is no whole number from 0 to " + Cue.LOUDEST);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package org.slugpeak.cli.cue;
+
+import java.util.Optional;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.session.ReadingTaken;
+
+/**
+ * Keeps the pitch of the best: it climbs as the best does, and drops by an octave when it would leave the range. One thread at
+ * a time.
+ */
+final class Tuning {
+
+    private static final double SMALLEST = 1e-12;
+
+    private double bestHertz = PitchScale.FIRST_BEST_HERTZ;
+    private double lastBest = Double.NaN;
+    private double swing;
+
+    void restart() {
+        bestHertz = PitchScale.FIRST_BEST_HERTZ;
+        lastBest = Double.NaN;
+        swing = 0;
+    }
+
+    double bestHertz() {
+        return bestHertz;
+    }
+
+    /**
+     * Follows a new best.
+     *
+     * @return how many octaves everything was moved to stay in the range; empty if none
+     */
+    Optional<Integer> follow(double best, Seek seek) {
+        double magnitude = Math.max(SMALLEST, Math.abs(best));
+        if (!Double.isNaN(lastBest)) {
+            double gainDb = 20 * Math.log10(magnitude / lastBest) * (seek == Seek.DIP ? -1 : 1);
+            bestHertz *= Math.pow(2, gainDb / PitchScale.COARSE_DB_PER_OCTAVE);
+        }
+        lastBest = magnitude;
+        return moved();
+    }
+
+    private Optional<Integer> moved() {
+        int octaves = 0;
+        while (bestHertz > PitchScale.HIGHEST_HERTZ) {
+            bestHertz /= 2;
+            octaves--;
+        }
+        while (bestHertz < PitchScale.LOWEST_BEST_HERTZ) {
+            bestHertz *= 2;
+            octaves++;
+        }
+        return octaves == 0 ? Optional.empty() : Optional.of(octaves);
+    }
+
+    /** How far on the wrong side of the best, dB. */
+    static double distanceDb(ReadingTaken taken, Seek seek) {
+        double decibels = 20 * Math.log10(Math.max(SMALLEST, taken.ofBest()));
+        return Math.max(0, seek == Seek.DIP ? decibels : -decibels);
+    }
+
+    /** Magnitude of a reading over the largest one so far. */
+    double ofSwing(double value) {
+        swing = Math.max(swing, Math.abs(value));
+        return swing == 0 ? 0 : Math.abs(value) / swing;
+    }
+}
