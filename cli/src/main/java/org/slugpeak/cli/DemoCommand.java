@@ -79,7 +79,7 @@ final class DemoCommand implements Callable<Integer> {
         OpenedSource source = new OpenedSource(
                 demo.source(), List.of(new SinkOutput(demo.source().hand())));
         int exitCode = SessionRunner.run(
-                "sim", source, PeakSettings.defaults(), AdjusterPolicy.FROM_SOURCE, outputOptions.open(keys(demo)));
+                "sim", source, PeakSettings.defaults(), AdjusterPolicy.FROM_SOURCE, outputOptions.openLive(keys(demo)));
         PrintStream table = outputOptions.isJson() ? System.err : System.out;
         table.println();
         demo.outcome().table().forEach(table::println);

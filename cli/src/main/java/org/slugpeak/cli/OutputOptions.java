@@ -12,9 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.cli.cue.CueOptions;
 import org.slugpeak.cli.display.DisplayOptions;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.run.CueOutput;
 import org.slugpeak.cli.run.JsonOutput;
 import org.slugpeak.cli.run.LogOutput;
 import org.slugpeak.cli.run.Notices;
@@ -40,22 +42,31 @@ final class OutputOptions {
     @Mixin
     private DisplayOptions display = new DisplayOptions();
 
+    @Mixin
+    private CueOptions cueOptions = new CueOptions();
+
     /** Whether standard output belongs to records for another program. */
     boolean isJson() {
         return json;
     }
 
-    /** Opens everything that was asked for. */
+    /** Opens everything that was asked for, for readings that come faster than they can be heard. */
     List<SessionOutput> open() throws BridgeException {
-        return open(Map.of());
+        return open(Map.of(), false);
+    }
+
+    /** Opens everything that was asked for, for readings that come as they happen. */
+    List<SessionOutput> openLive(Map<KeyAction, Runnable> keys) throws BridgeException {
+        return open(keys, true);
     }
 
     /**
      * Opens everything that was asked for; the log first, since it may be refused.
      *
      * @param keys more keys that the command sees to, beside the usual ones
+     * @param live whether the readings come as they happen
      */
-    List<SessionOutput> open(Map<KeyAction, Runnable> keys) throws BridgeException {
+    private List<SessionOutput> open(Map<KeyAction, Runnable> keys, boolean live) throws BridgeException {
         List<SessionOutput> outputs = new ArrayList<>();
         if (log.isPresent()) {
             outputs.add(LogOutput.create(log.get(), System.err));
@@ -63,20 +74,35 @@ final class OutputOptions {
         if (json) {
             outputs.add(new JsonOutput(new FileOutputStream(FileDescriptor.out), System.err));
         }
-        Showing showing = show(keys.keySet());
+        Showing showing = show(keys.keySet(), live);
         ShowingOutput shown = new ShowingOutput(showing);
         keys.forEach(shown::onKey);
         outputs.add(shown);
+        outputs.add(hear(showing, shown, live));
         if (!showing.isScreen()) {
             outputs.add(new Notices(System.err));
         }
         return outputs;
     }
 
-    private Showing show(Set<KeyAction> more) {
+    private Showing show(Set<KeyAction> more, boolean live) {
         Set<KeyAction> useful = EnumSet.copyOf(ShowingOutput.usualKeys());
         useful.addAll(more);
+        if (live && cueOptions.isHeard()) {
+            useful.addAll(CueOutput.KEYS);
+        }
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
-        return display.open(out, json, useful);
+        return display.open(out, System.err, json, useful);
+    }
+
+    private CueOutput hear(Showing showing, ShowingOutput shown, boolean live) throws BridgeException {
+        try {
+            CueOutput heard = new CueOutput(cueOptions.open(live, showing::tell, showing::bell), showing);
+            heard.bind(shown);
+            return heard;
+        } catch (BridgeException refused) {
+            showing.close();
+            throw refused;
+        }
     }
 }

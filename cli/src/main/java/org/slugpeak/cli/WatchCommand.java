@@ -1,8 +1,11 @@
 package org.slugpeak.cli;
 
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
 import org.slugpeak.core.peak.PeakSettings;
 import picocli.CommandLine.Command;
@@ -59,7 +62,14 @@ final class WatchCommand implements Callable<Integer> {
         SourceAddress address = SourceAddress.parse(from);
         PeakSettings settings = analysisOptions.settings();
         OpenedSource source = SourceOpener.open(address, sourceOptions);
-        return SessionRunner.run(address.text(), source, settings, policy(address), outputOptions.open());
+        return SessionRunner.run(address.text(), source, settings, policy(address), outputs(address));
+    }
+
+    private List<SessionOutput> outputs(SourceAddress address) throws BridgeException {
+        return switch (address.kind()) {
+            case CSV, SESSION_LOG, WAV -> outputOptions.open();
+            default -> outputOptions.openLive(Map.of());
+        };
     }
 
     private AdjusterPolicy policy(SourceAddress address) {

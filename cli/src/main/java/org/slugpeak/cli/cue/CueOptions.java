@@ -49,6 +49,15 @@ public final class CueOptions {
     public CueOptions() {}
 
     /**
+     * Whether the user wants to hear anything.
+     *
+     * @return false for {@code --cue off}
+     */
+    public boolean isHeard() {
+        return mode != CueMode.OFF;
+    }
+
+    /**
      * Opens what was asked for. Sound devices are looked for in another thread, so this takes no time.
      *
      * @param audible false where records come faster than they happened, so that only a file makes sense
@@ -64,7 +73,7 @@ public final class CueOptions {
     Cue open(boolean audible, Consumer<String> say, Runnable bell, Map<String, String> environment)
             throws BadConfiguration {
         Optional<WavCue> file = wav.isPresent() ? Optional.of(openWav(wav.get(), say)) : Optional.empty();
-        boolean heard = audible && mode != CueMode.OFF;
+        boolean heard = audible && isHeard();
         Optional<SpeakerCue> speaker = heard ? Optional.of(speaker(say, bell, environment)) : Optional.empty();
         return new Cue(mode, volume, device.orElse(""), speaker, file, say);
     }

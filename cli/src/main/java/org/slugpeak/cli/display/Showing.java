@@ -83,6 +83,15 @@ public final class Showing implements RecordSink, AutoCloseable {
     }
 
     /**
+     * Whether a screen is drawn, so that nothing else may be written to the terminal.
+     *
+     * @return false for lines, and for nothing at all
+     */
+    public boolean isScreen() {
+        return screen.isPresent();
+    }
+
+    /**
      * Gives the terminal back as it was, and repeats on standard error what was told while the screen was drawn. Safe to call
      * twice.
      */
