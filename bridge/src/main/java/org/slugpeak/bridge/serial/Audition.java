@@ -17,6 +17,8 @@ final class Audition implements Decoder {
 
     private static final long LISTEN_FIRST_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
 
+    private static final long LISTEN_TO_TALK_NANOS = TimeUnit.SECONDS.toNanos(3);
+
     /** A board that was reset by opening the port needs up to three seconds before it speaks. */
     private static final long SILENCE_NANOS = TimeUnit.SECONDS.toNanos(4);
 
@@ -31,6 +33,7 @@ final class Audition implements Decoder {
     private Optional<Decoder> found = Optional.empty();
     private boolean hopeless;
     private boolean heard;
+    private boolean listened;
     private boolean asking;
     private boolean named;
     private long begunNanos;
@@ -63,6 +66,7 @@ final class Audition implements Decoder {
             return;
         }
         begunNanos = nowNanos;
+        listened = false;
         asking = false;
         talkers.forEach(each -> each.decoder().begin(nowNanos, each));
         talkers.forEach(Candidate::takeMessages);
@@ -88,7 +92,7 @@ final class Audition implements Decoder {
         if (found.isPresent()) {
             return found.get().dueNanos();
         }
-        long due = begunNanos + (asking ? patienceNanos() : LISTEN_FIRST_NANOS);
+        long due = begunNanos + nextLookNanos();
         for (Candidate each : talkers) {
             due = Math.min(due, each.decoder().dueNanos().orElse(due));
         }
@@ -105,9 +109,10 @@ final class Audition implements Decoder {
             each.decoder().due(nowNanos, each);
             greet(each, out);
         });
-        if (!asking && nowNanos - begunNanos >= LISTEN_FIRST_NANOS) {
-            asking = true;
-            if (!heard) {
+        if (!asking && nowNanos - begunNanos >= nextLookNanos()) {
+            asking = !heard || listened;
+            listened = true;
+            if (asking) {
                 asker.decoder().begin(nowNanos, asker);
             }
         } else if (asking && isDue(asker, nowNanos)) {
@@ -165,6 +170,14 @@ final class Audition implements Decoder {
     private void pass(Candidate from, Outlet out) {
         from.takeMessages().forEach(out::send);
         named |= from.decoder().farewell().length > 0;
+    }
+
+    /** One who is silent is asked soon; one who talks is asked only if nobody has understood it for a while. */
+    private long nextLookNanos() {
+        if (asking) {
+            return patienceNanos();
+        }
+        return listened ? LISTEN_TO_TALK_NANOS : LISTEN_FIRST_NANOS;
     }
 
     private long patienceNanos() {

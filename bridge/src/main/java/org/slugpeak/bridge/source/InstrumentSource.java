@@ -78,7 +78,7 @@ public final class InstrumentSource implements ReadingSource {
 
     @Override
     public String description() {
-        return decoder.description();
+        return Printable.of(decoder.description());
     }
 
     @Override
@@ -171,12 +171,12 @@ public final class InstrumentSource implements ReadingSource {
 
         @Override
         public void garbled(Garble kind, String problem) {
-            listener.garbled(carrier.name(), kind, problem);
+            listener.garbled(carrier.name(), kind, Printable.of(problem));
         }
 
         @Override
         public void notice(long tNanos, LinkNotice notice, String detail) {
-            listener.notice(tNanos, notice, detail);
+            listener.notice(tNanos, notice, Printable.of(detail));
         }
 
         @Override
@@ -186,7 +186,7 @@ public final class InstrumentSource implements ReadingSource {
 
         @Override
         public void refused(String message) {
-            refusal = Optional.of(message);
+            refusal = Optional.of(Printable.of(message));
         }
     }
 }

@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * Cuts an instrument's bytes into lines. A line ends at CR, LF or both; empty lines are passed over. The first line after
- * {@link #begin} may have lost its head and is marked so. Bytes that are no text, and lines that never end, are said and left
+ * {@link #begin} may have lost its head and is marked so, as is one behind bytes that are no text, whose line end may be none. Bytes that are no text, and lines that never end, are said and left
  * out. One thread at a time.
  */
 public final class LineSplitter {
@@ -22,6 +22,7 @@ public final class LineSplitter {
     private int length;
     private boolean whole;
     private boolean skipping;
+    private boolean doubtful;
 
     /** Takes the lines. */
     public interface Taker {
@@ -48,6 +49,7 @@ public final class LineSplitter {
         length = 0;
         whole = false;
         skipping = false;
+        doubtful = false;
     }
 
     /**
@@ -100,10 +102,12 @@ public final class LineSplitter {
         }
         length = 0;
         skipping = false;
-        whole = true;
+        whole = !doubtful;
+        doubtful = false;
     }
 
-    private static void unreadable(Taker taker) {
+    private void unreadable(Taker taker) {
+        doubtful = true;
         taker.garbled(Garble.UNREADABLE, "bytes that are no text: is the speed right? Set it with --baud");
     }
 

@@ -21,6 +21,9 @@ final class LinkWatch {
     /** While the usual interval is unknown: a slow meter needs two seconds for one reading. */
     private static final long STALE_WHEN_UNKNOWN_NANOS = TimeUnit.SECONDS.toNanos(3);
 
+    /** The first line is thrown away, as it may be half a line: a slow meter needs two to be heard. */
+    private static final long STALE_WHEN_NEVER_HEARD_NANOS = TimeUnit.SECONDS.toNanos(5);
+
     private static final int INTERVALS_UNTIL_STALE = 3;
 
     private enum State {
@@ -88,6 +91,9 @@ final class LinkWatch {
     }
 
     private long patienceNanos() {
+        if (!heard) {
+            return STALE_WHEN_NEVER_HEARD_NANOS;
+        }
         return usual.isKnown()
                 ? Math.max(NEVER_STALE_BEFORE_NANOS, INTERVALS_UNTIL_STALE * usual.nanos())
                 : STALE_WHEN_UNKNOWN_NANOS;

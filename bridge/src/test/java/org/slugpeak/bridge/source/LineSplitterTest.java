@@ -51,8 +51,8 @@ class LineSplitterTest {
 
     @Test
     void zerosAndHighBytesAreNoTextButAUnitIs() {
-        take("\n1\u00002\n\u00f8\u00ff\u00c0\u00801\n1.5 \u00b5V\n12.5 \u00e2\u0084\u00a6\n");
-        assertEquals(List.of("garbled unreadable", "garbled unreadable", "1.5 \u00b5V", "garbled unreadable"), lines);
+        take("\n1\u00002\n\u00f8\u00ff\u00c0\u00801\n1.5 \u00b5V\n2\n");
+        assertEquals(List.of("garbled unreadable", "garbled unreadable", "part 1.5 \u00b5V", "2"), lines);
     }
 
     private void take(String text) {
