@@ -42,7 +42,7 @@ public final class Demo {
         Script script = new Script(turner, steps, settings.fault());
         script.opening();
         if (everything) {
-            script.suspicious().ifAlignment().closing().radioFrequency();
+            script.suspicious().ifAlignment().waiting().closing().radioFrequency();
         } else {
             script.ifAlignment().closing();
         }

@@ -81,6 +81,8 @@ final class Script {
     Script suspicious() {
         check(CheckKind.LOADING);
         check(CheckKind.OTHER_IF);
+        say("A slug of unknown history is turned out to its end first: two maxima on the way mean the wrong end");
+        chores.add(new SweepChore(Part.T1_TOP));
         return this;
     }
 
@@ -96,6 +98,13 @@ final class Script {
         adjust(Part.T1_BOTTOM);
         say("Round two: each slug moved the other's peak a little");
         return rounds(1);
+    }
+
+    /** Hands off for two minutes: does the level stay? */
+    Script waiting() {
+        say("Hands off for two minutes: what moves now moves by itself");
+        chores.add(Chores.rest(125));
+        return this;
     }
 
     /** What tells a good response from a sharp one. */

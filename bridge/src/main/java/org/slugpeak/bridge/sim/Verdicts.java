@@ -26,6 +26,7 @@ final class Verdicts implements SessionRecord.Matcher<Boolean> {
     private Runnable passed = () -> {};
     private Runnable returned = () -> {};
     private Runnable held = () -> {};
+    private Runnable twoPeaks = () -> {};
     private Consumer<NoPeakReason> noPeak = reason -> {};
     private Consumer<Advice> advice = it -> {};
 
@@ -41,6 +42,11 @@ final class Verdicts implements SessionRecord.Matcher<Boolean> {
 
     Verdicts onHeld(Runnable what) {
         held = what;
+        return this;
+    }
+
+    Verdicts onTwoPeaks(Runnable what) {
+        twoPeaks = what;
         return this;
     }
 
@@ -91,7 +97,8 @@ final class Verdicts implements SessionRecord.Matcher<Boolean> {
 
     @Override
     public Boolean twoPeaks(TwoPeaks it) {
-        return false;
+        twoPeaks.run();
+        return true;
     }
 
     @Override

@@ -18,9 +18,11 @@ final class CheckJudge {
     private static final double NO_IMAGE_DB = 36;
 
     private final LevelListener listener;
+    private final Standing standing;
 
-    CheckJudge(LevelListener listener) {
+    CheckJudge(LevelListener listener, Standing standing) {
         this.listener = listener;
+        this.standing = standing;
     }
 
     /** How far a reading can be believed after the check of the level. */
@@ -38,9 +40,10 @@ final class CheckJudge {
                     slope < REFUSE_SLOPE
                             ? say("the reading does not follow the generator (%.2f): no peak can be called", slope)
                             : say("the reading hardly follows the generator (%.2f): peaks are blunt", slope));
-            suspect(tNanos, Suspicion.TOO_STRONG, slope);
+            standing.raise(tNanos, Suspicion.TOO_STRONG, slope);
             return slope < REFUSE_SLOPE ? Following.REFUSED : Following.DOUBTFUL;
         }
+        standing.clear(Suspicion.TOO_STRONG);
         String verdict = slope > WEAK_SLOPE
                 ? "the reading falls faster than the generator (%.2f): too weak, or the square law of the detector"
                 : "the reading follows the generator (%.2f)";
@@ -54,9 +57,8 @@ final class CheckJudge {
                 "rest",
                 say("resting at %.3f: subtracted from now on in all decibels", rest.value()),
                 rest.value());
-        if (rest.scatter() > HUM_SHARE * Math.abs(before.value() - rest.value())) {
-            suspect(tNanos, Suspicion.HUM, rest.scatter());
-        }
+        boolean hums = rest.scatter() > HUM_SHARE * Math.abs(before.value() - rest.value());
+        decide(tNanos, hums, Suspicion.HUM, rest.scatter());
     }
 
     /** A meter of R ohm behind a source of Rs reads r = (R + Rs)/(R + Rs + 1 Mohm) of before; Ohm's law. */
@@ -64,9 +66,7 @@ final class CheckJudge {
         double share = Math.min(0.999, after / before);
         double ohm = SERIES_OHM * share / (1 - share);
         listener.advice(tNanos, "loading", say("meter and source have about %.1f Mohm together", ohm / 1e6), ohm);
-        if (ohm < GOOD_METER_OHM) {
-            suspect(tNanos, Suspicion.LOADING, ohm);
-        }
+        decide(tNanos, ohm < GOOD_METER_OHM, Suspicion.LOADING, ohm);
     }
 
     void skirts(long tNanos, double centre, double above, double below) {
@@ -82,9 +82,7 @@ final class CheckJudge {
                                 : "the middle lies " + (up > down ? "low" : "high") + ", another round helps"),
                 up - down);
         double mean = (up + down) / 2;
-        if (mean > NARROW_SKIRT_DB) {
-            suspect(tNanos, Suspicion.REGENERATION, mean);
-        }
+        decide(tNanos, mean > NARROW_SKIRT_DB, Suspicion.REGENERATION, mean);
     }
 
     /** Centre of the three powers at -10, 0 and +10 kHz. */
@@ -97,30 +95,29 @@ final class CheckJudge {
                 "if-centre",
                 say("the response is centred about %+.1f kHz from the generator", offsetKilohertz),
                 offsetKilohertz);
-        if (Math.abs(offsetKilohertz) > 5) {
-            suspect(tNanos, Suspicion.WRONG_IF, offsetKilohertz);
-        }
+        decide(tNanos, Math.abs(offsetKilohertz) > 5, Suspicion.WRONG_IF, offsetKilohertz);
     }
 
     void harmonic(long tNanos, double before, double after) {
         double drop = db(before / after);
         listener.advice(tNanos, "harmonic", say("2 kHz off costs %.1f dB", drop), drop);
-        if (drop > HARMONIC_DROP_DB) {
-            suspect(tNanos, Suspicion.HARMONIC, drop);
-        }
+        decide(tNanos, drop > HARMONIC_DROP_DB, Suspicion.HARMONIC, drop);
     }
 
     void image(long tNanos, double before, double after) {
         double drop = db(before / after);
-        if (drop > NO_IMAGE_DB) {
-            suspect(tNanos, Suspicion.IMAGE, drop);
-        } else {
+        decide(tNanos, drop > NO_IMAGE_DB, Suspicion.IMAGE, drop);
+        if (drop <= NO_IMAGE_DB) {
             listener.advice(tNanos, "image", say("heard %.0f dB weaker at the image: the right side", drop), drop);
         }
     }
 
-    void suspect(long tNanos, Suspicion suspicion, double amount) {
-        listener.advice(tNanos, suspicion.topic(), suspicion.text(), amount);
+    private void decide(long tNanos, boolean bad, Suspicion suspicion, double amount) {
+        if (bad) {
+            standing.raise(tNanos, suspicion, amount);
+        } else {
+            standing.clear(suspicion);
+        }
     }
 
     private static double db(double ratio) {

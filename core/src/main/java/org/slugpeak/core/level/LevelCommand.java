@@ -27,6 +27,8 @@ public record LevelCommand(Verb verb, String detail) {
         DONE,
         /** Drops the check that is under way. */
         CANCEL,
+        /** What was suspected has been looked after: other suspicions may be raised again. */
+        REPAIRED,
         /** The generator is about to be changed by the factor in the detail. */
         CUT
     }

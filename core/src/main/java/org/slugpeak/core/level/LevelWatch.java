@@ -26,6 +26,7 @@ public final class LevelWatch {
     private final DriftWatch drift;
     private final JumpWatch jumps = new JumpWatch();
     private final CheckJudge judge;
+    private final Standing standing;
 
     private Optional<StepCheck> check = Optional.empty();
     private Optional<MeterPoint> point = Optional.empty();
@@ -49,7 +50,8 @@ public final class LevelWatch {
         this.generator = new GeneratorWatch(listener);
         this.noise = new NoiseWatch(listener);
         this.drift = new DriftWatch(listener);
-        this.judge = new CheckJudge(listener);
+        this.standing = new Standing(listener);
+        this.judge = new CheckJudge(listener, standing);
     }
 
     /**
@@ -77,6 +79,7 @@ public final class LevelWatch {
         } else {
             if (wasStepping && following == Following.REFUSED) {
                 following = Following.GOOD;
+                standing.clear(Suspicion.TOO_STRONG);
                 listener.cleared(tNanos);
             }
             watchPassively(tNanos, magnitude);
@@ -90,7 +93,7 @@ public final class LevelWatch {
         noise.accept(tNanos, magnitude);
         drift.accept(tNanos, magnitude);
         if (!generator.isArmed(tNanos) && jumps.accept(tNanos, magnitude)) {
-            judge.suspect(tNanos, Suspicion.MICA, Double.NaN);
+            standing.raise(tNanos, Suspicion.MICA, Double.NaN);
         }
     }
 
@@ -162,6 +165,7 @@ public final class LevelWatch {
                 endCheck(tNanos);
             }
             case CANCEL -> check = Optional.empty();
+            case REPAIRED -> standing.clear();
             case CUT -> generator.announceCut(tNanos, command.factor());
         }
     }
@@ -220,7 +224,7 @@ public final class LevelWatch {
     public void noPeak(long tNanos, NoPeakReason reason) {
         if (reason == NoPeakReason.FLAT && !adjuster.isEmpty()) {
             boolean padder = adjuster.toLowerCase(Locale.ROOT).contains("padder");
-            judge.suspect(tNanos, padder ? Suspicion.PADDER : Suspicion.WINDING, Double.NaN);
+            standing.raise(tNanos, padder ? Suspicion.PADDER : Suspicion.WINDING, Double.NaN);
         }
     }
 
@@ -232,7 +236,7 @@ public final class LevelWatch {
      */
     public void twoPeaks(long tNanos, double dipDb) {
         if (dipDb > 3) {
-            judge.suspect(tNanos, Suspicion.SLUG_END, dipDb);
+            standing.raise(tNanos, Suspicion.SLUG_END, dipDb);
         }
     }
 
