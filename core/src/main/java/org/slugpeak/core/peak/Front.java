@@ -47,7 +47,7 @@ final class Front {
     }
 
     private void measurePause(long tNanos, Seeker seeker) {
-        double seconds = tNanos <= lastNanos ? 0 : seconds(lastNanos, tNanos);
+        double seconds = Math.max(0, Elapsed.seconds(lastNanos, tNanos));
         if (seconds > Math.max(LONGEST_PAUSE_SECONDS, LONGEST_PAUSE_INTERVALS * pace.intervalSeconds())
                 && pace.intervalSeconds() > 0) {
             gap(seeker);
@@ -62,7 +62,7 @@ final class Front {
 
     private void takeStep(long now, Seeker seeker) {
         double after = despiker.value(despiker.held() - 1);
-        if (isJump(after, seconds(lastGoodNanos, despiker.tNanos(0)))) {
+        if (isJump(after, Elapsed.seconds(lastGoodNanos, despiker.tNanos(0)))) {
             double before = lastGood;
             clearBlocks(seeker);
             noise.unsettle();
@@ -122,9 +122,5 @@ final class Front {
         inBlock = 0;
         sum = 0;
         seeker.gap();
-    }
-
-    private static double seconds(long from, long to) {
-        return ((double) to - (double) from) / 1e9;
     }
 }

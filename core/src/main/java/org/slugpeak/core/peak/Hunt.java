@@ -248,7 +248,7 @@ final class Hunt implements Seeker {
             dwellBegins = false;
             backSinceNanos = tNanos;
         }
-        double dwelt = (double) tNanos - (double) backSinceNanos;
+        long dwelt = Elapsed.nanos(backSinceNanos, tNanos);
         if (dwelt < dwellNanos || slope.perSecond() != 0) {
             return;
         }

@@ -24,7 +24,7 @@ final class Jump {
     }
 
     boolean settled(long tNanos) {
-        return (double) tNanos - (double) atNanos >= SETTLES_NANOS;
+        return Elapsed.nanos(atNanos, tNanos) >= SETTLES_NANOS;
     }
 
     boolean lowered(double level) {

@@ -87,7 +87,7 @@ final class Travel {
 
     /** The hand was told to turn round, has had time to do so, and the level still goes on falling. */
     void lookAway(long tNanos, TurnTest test, Smoother level, double fallDb) {
-        if (test.direction() >= 0 || words >= WORDS || (double) tNanos - (double) toldAtNanos < HEARD_NANOS) {
+        if (test.direction() >= 0 || words >= WORDS || Elapsed.nanos(toldAtNanos, tNanos) < HEARD_NANOS) {
             return;
         }
         if (Double.isNaN(heardLevel)) {

@@ -142,7 +142,7 @@ final class ZeroHunt implements Seeker {
     }
 
     private boolean dwelt(long tNanos, long since) {
-        return (double) tNanos - (double) since >= dwellNanos;
+        return Elapsed.nanos(since, tNanos) >= dwellNanos;
     }
 
     @Override

@@ -1,0 +1,259 @@
+package org.slugpeak.core.peak;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.core.reading.Condition;
+
+/** What holds for every stream of readings. */
+class PeakFinderLawsTest {
+
+    private static final int STREAMS = 60;
+    private static final double[] EXTREMES = {
+        0,
+        -0.0,
+        Double.MIN_VALUE,
+        -Double.MIN_VALUE,
+        Double.MIN_NORMAL,
+        1,
+        -1,
+        1e-300,
+        1e300,
+        Double.MAX_VALUE,
+        -Double.MAX_VALUE
+    };
+
+    private static final List<Condition> UNTRUSTED =
+            Stream.of(Condition.values()).filter(c -> !c.isTrusted()).toList();
+
+    /** Readings as a hand makes them, to and fro over a peak, in one of several rates and noises. */
+    private static double[] handMade(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] values = new double[random.nextInt(300, 1500)];
+        double place = random.nextDouble(-3, 3);
+        double speed = random.nextDouble(0.002, 0.05) * (random.nextBoolean() ? 1 : -1);
+        double noise = random.nextBoolean() ? 0 : random.nextDouble(0, 0.05);
+        boolean digits = random.nextBoolean();
+        for (int i = 0; i < values.length; i++) {
+            if (random.nextDouble() < 0.01) {
+                speed = -speed;
+            }
+            place += random.nextDouble() < 0.2 ? 0 : speed;
+            double value = 1 / Math.hypot(1, place) + noise * (random.nextDouble() + random.nextDouble() - 1);
+            values[i] = digits ? Math.rint(value * 1000) / 1000 : value;
+        }
+        return values;
+    }
+
+    private static final class Outcome {
+        final Told told = new Told();
+        final PeakFinder finder;
+
+        Outcome(Seek seek, double[] values, double factor, long startNanos, long intervalNanos) {
+            finder = PeakFinder.create(PeakSettings.defaults().withSeek(seek), told);
+            for (int i = 0; i < values.length; i++) {
+                finder.accept(startNanos + i * intervalNanos, factor * values[i], Condition.OK);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Seek.class)
+    void noStreamWhateverMakesItThrowOrRunToInfinity(Seek seek) {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Told told = new Told();
+            PeakFinder finder = PeakFinder.create(new PeakSettings(seek, Duration.ofMillis(200)), told);
+            long time = random.nextLong();
+            for (int i = 0; i < 2000; i++) {
+                time = nextTime(random, time);
+                Condition condition =
+                        random.nextInt(20) == 0 ? UNTRUSTED.get(random.nextInt(UNTRUSTED.size())) : Condition.OK;
+                finder.accept(time, nextValue(random), condition);
+                if (random.nextInt(500) == 0) {
+                    finder.gap();
+                }
+                if (random.nextInt(900) == 0) {
+                    finder.restart();
+                }
+                assertSound(finder);
+            }
+            for (Told.Word word : told.all) {
+                assertTrue(!Double.isInfinite(word.value()) && !Double.isInfinite(word.db()), word.toString());
+                assertTrue(Double.isNaN(word.db()) || word.db() >= 0, word.toString());
+            }
+        }
+    }
+
+    private static long nextTime(SplittableRandom random, long time) {
+        return switch (random.nextInt(20)) {
+            case 0 -> time;
+            case 1 -> time - random.nextLong(1_000_000_000);
+            case 2 -> time + random.nextLong(10_000_000_000L);
+            case 3 -> random.nextInt(50) == 0 ? random.nextLong() : time;
+            default -> time + random.nextLong(1, 40_000_000);
+        };
+    }
+
+    private static double nextValue(SplittableRandom random) {
+        return switch (random.nextInt(6)) {
+            case 0 -> EXTREMES[random.nextInt(EXTREMES.length)];
+            case 1 -> nextFinite(random);
+            default -> random.nextDouble(-1, 1);
+        };
+    }
+
+    private static double nextFinite(SplittableRandom random) {
+        double any = Double.longBitsToDouble(random.nextLong());
+        return Double.isFinite(any) ? any : 0;
+    }
+
+    private static void assertSound(PeakFinder finder) {
+        assertTrue(!Double.isInfinite(finder.best()));
+        assertTrue(!Double.isInfinite(finder.smoothed()));
+        assertTrue(!Double.isInfinite(finder.ofBest()));
+        assertTrue(!(finder.bestSigma() < 0) && !Double.isInfinite(finder.bestSigma()));
+        assertTrue(!(finder.belowBestDb() < 0) && !Double.isInfinite(finder.belowBestDb()));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Seek.class)
+    void aPowerOfTwoScalesTheBestToTheLastBitAndChangesNoVerdict(Seek seek) {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            double[] values = handMade(seed);
+            Outcome plain = new Outcome(seek, values, 1, 0, 20_000_000);
+            for (int power : new int[] {-400, -3, 1, 60, 500}) {
+                double factor = Math.scalb(1.0, power);
+                Outcome scaled = new Outcome(seek, values, factor, 0, 20_000_000);
+                assertEquals(plain.finder.best() * factor, scaled.finder.best());
+                assertEquals(plain.finder.bestSigma() * factor, scaled.finder.bestSigma());
+                assertEquals(plain.finder.smoothed() * factor, scaled.finder.smoothed());
+                assertSameVerdicts(plain, scaled);
+            }
+        }
+    }
+
+    private static void assertSameVerdicts(Outcome expected, Outcome actual) {
+        assertEquals(expected.told.words(), actual.told.words());
+        for (int i = 0; i < expected.told.all.size(); i++) {
+            assertEquals(
+                    expected.told.all.get(i).tNanos(), actual.told.all.get(i).tNanos());
+            assertEquals(expected.told.all.get(i).db(), actual.told.all.get(i).db());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {3, 0.1, 1e-6, 7.3e9})
+    void anyOtherFactorScalesTheBestToRounding(double factor) {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            double[] values = handMade(seed);
+            Outcome plain = new Outcome(Seek.PEAK, values, 1, 0, 20_000_000);
+            Outcome scaled = new Outcome(Seek.PEAK, values, factor, 0, 20_000_000);
+            assertEquals(plain.told.words(), scaled.told.words(), "seed " + seed);
+            assertEquals(plain.finder.best(), scaled.finder.best() / factor, 1e-9);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, -5_000_000_000L, 1L << 61, Long.MIN_VALUE})
+    void theOriginOfTimeMeansNothing(long startNanos) {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            double[] values = handMade(seed);
+            Outcome plain = new Outcome(Seek.PEAK, values, 1, 0, 20_000_000);
+            Outcome shifted = new Outcome(Seek.PEAK, values, 1, startNanos, 20_000_000);
+            assertEquals(plain.finder.best(), shifted.finder.best());
+            assertEquals(plain.told.words(), shifted.told.words());
+            for (int i = 0; i < plain.told.all.size(); i++) {
+                assertEquals(
+                        plain.told.all.get(i).tNanos() + startNanos,
+                        shifted.told.all.get(i).tNanos());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Seek.class)
+    void theSignOfTheReadingsMeansNothing(Seek seek) {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            double[] values = handMade(seed);
+            Outcome plain = new Outcome(seek, values, 1, 0, 20_000_000);
+            Outcome turned = new Outcome(seek, values, -1, 0, 20_000_000);
+            assertEquals(-plain.finder.smoothed(), turned.finder.smoothed());
+            assertEquals(Math.abs(plain.finder.best()), Math.abs(turned.finder.best()));
+            assertEquals(
+                    plain.told.words(),
+                    turned.told.words().stream()
+                            .filter(w -> !w.equals("negative-going"))
+                            .toList());
+        }
+    }
+
+    @Test
+    void aBestNeverExceedsWhatTheSmoothedReadingsReached() {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), new Told());
+            double reached = 0;
+            double[] values = handMade(seed);
+            for (int i = 0; i < values.length; i++) {
+                finder.accept(i * 20_000_000L, values[i], Condition.OK);
+                reached = Math.max(reached, finder.smoothed());
+                assertTrue(!(finder.best() > reached), "seed " + seed + " at " + i);
+            }
+        }
+    }
+
+    @Test
+    void aRestartedFinderTellsWhatAFreshOneTells() {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            double[] values = handMade(seed);
+            Told again = new Told();
+            PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), again);
+            Readings rest = new Readings(finder, 50, 0.01);
+            rest.rest(20, 0.5);
+            finder.restart();
+            again.all.clear();
+            Told fresh = new Told();
+            PeakFinder other = PeakFinder.create(PeakSettings.defaults(), fresh);
+            assertEquals(other.best(), finder.best());
+            assertEquals(other.smoothed(), finder.smoothed());
+            assertEquals(other.trend(), finder.trend());
+            assertEquals(other.belowBestDb(), finder.belowBestDb());
+            for (int i = 0; i < values.length; i++) {
+                finder.accept(100_000_000_000L + i * 20_000_000L, values[i], Condition.OK);
+            }
+            assertTrue(finder.best() <= 1.1 && finder.best() > 0, "seed " + seed);
+        }
+    }
+
+    @Test
+    void readingsThatAreNotTrustedChangeNothing() {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            double[] values = handMade(seed);
+            Outcome plain = new Outcome(Seek.PEAK, values, 1, 0, 20_000_000);
+            Told told = new Told();
+            PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
+            for (int i = 0; i < values.length; i++) {
+                finder.accept(i * 20_000_000L, values[i], Condition.OK);
+                finder.accept(i * 20_000_000L + 1, 1e6, UNTRUSTED.get(i % UNTRUSTED.size()));
+            }
+            assertEquals(plain.finder.best(), finder.best());
+            assertEquals(plain.told.words(), told.words());
+        }
+    }
+
+    @Test
+    void aDwellOfAnyLengthIsTaken() {
+        PeakSettings patient = PeakSettings.defaults().withDwell(Duration.ofSeconds(Long.MAX_VALUE));
+        PeakFinder finder = PeakFinder.create(patient, new Told());
+        finder.accept(0, 1, Condition.OK);
+        assertEquals(List.of(1.0), List.of(finder.smoothed()));
+    }
+}
