@@ -103,7 +103,9 @@ final class Conductor implements RecordSink {
     }
 
     private void distance(ReadingTaken taken, Gate gate) {
-        tuning.follow(taken.best(), seek).ifPresent(this::moved);
+        if (tuning.follow(taken.best(), seek)) {
+            target.play(Event.SHIFT);
+        }
         double distanceDb = Tuning.distanceDb(taken, seek);
         announceScale(distanceDb);
         double hertz = PitchScale.hertz(tuning.bestHertz(), distanceDb);
@@ -130,12 +132,6 @@ final class Conductor implements RecordSink {
         }
     }
 
-    private void moved(int octaves) {
-        target.play(Event.SHIFT);
-        String direction = octaves < 0 ? "down" : "up";
-        target.say("all tones moved " + direction + " by an octave to stay in the range of hearing");
-    }
-
     private void begin(long tNanos) {
         tuning.restart();
         fine = true;
@@ -152,9 +148,8 @@ final class Conductor implements RecordSink {
             case PEAK -> {
                 return;
             }
-            case DIP -> target.say("looking for a dip: the tone rises as the reading falls, higher is nearer");
-            case ZERO ->
-                target.say("looking for a zero: higher is nearer, and on the negative side the tone is chopped");
+            case DIP -> target.say("dip: the tone rises as the reading falls; higher is nearer");
+            case ZERO -> target.say("zero: higher is nearer; below zero the tone is chopped");
         }
     }
 

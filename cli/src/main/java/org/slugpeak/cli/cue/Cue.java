@@ -56,8 +56,7 @@ public final class Cue implements RecordSink, AutoCloseable {
         boolean sameCard = device.isEmpty() || source.contains(device.toLowerCase(Locale.ROOT));
         boolean soundIn = source.equals("sound") || source.startsWith("sound:");
         if (soundIn && sameCard) {
-            say.accept("the cue may leak into the sound input that is measured: use headphones,"
-                    + " or another output with --cue-device, or --cue off");
+            say.accept("the cue may leak into the input: use headphones, --cue-device NAME or --cue off");
         }
     }
 

@@ -97,11 +97,10 @@ public final class CueOptions {
 
     private static String withoutSpeaker(boolean remote, String name) {
         if (remote) {
-            return "remote session, sound would play at the far end: the terminal's bell rings for events instead;"
-                    + " --cue-device NAME plays there, --cue off is silent";
+            return "remote session: the bell rings instead; --cue-device NAME sounds at the far end";
         }
         String missing = name.isEmpty() ? "no sound output" : "no sound output is called '" + name + "'";
-        return missing + ": the terminal's bell rings for events instead; --cue off is silent";
+        return missing + ": the bell rings instead; --cue off is silent";
     }
 
     static final class ModeConverter implements ITypeConverter<CueMode> {

@@ -112,7 +112,7 @@ final class SpeakerCue implements RecordSink, AutoCloseable {
 
     private void tellLoss() {
         if (!closed) {
-            say.accept("the sound output has gone: the terminal's bell rings for events until it is back");
+            say.accept("the sound output has gone: the bell rings until it is back");
         }
     }
 

@@ -1,6 +1,5 @@
 package org.slugpeak.cli.cue;
 
-import java.util.Optional;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.ReadingTaken;
 
@@ -29,9 +28,9 @@ final class Tuning {
     /**
      * Follows a new best.
      *
-     * @return how many octaves everything was moved to stay in the range; empty if none
+     * @return whether everything was moved by an octave to stay in the range
      */
-    Optional<Integer> follow(double best, Seek seek) {
+    boolean follow(double best, Seek seek) {
         double magnitude = Math.max(SMALLEST, Math.abs(best));
         if (!Double.isNaN(lastBest)) {
             double gainDb = 20 * Math.log10(magnitude / lastBest) * (seek == Seek.DIP ? -1 : 1);
@@ -41,17 +40,15 @@ final class Tuning {
         return moved();
     }
 
-    private Optional<Integer> moved() {
-        int octaves = 0;
+    private boolean moved() {
+        double before = bestHertz;
         while (bestHertz > PitchScale.HIGHEST_HERTZ) {
             bestHertz /= 2;
-            octaves--;
         }
         while (bestHertz < PitchScale.LOWEST_BEST_HERTZ) {
             bestHertz *= 2;
-            octaves++;
         }
-        return octaves == 0 ? Optional.empty() : Optional.of(octaves);
+        return bestHertz != before;
     }
 
     /** How far on the wrong side of the best, dB. */

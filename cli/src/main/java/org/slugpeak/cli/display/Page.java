@@ -132,11 +132,11 @@ final class Page {
         List<String> rows = new ArrayList<>();
         StringBuilder row = new StringBuilder();
         for (String key : keys) {
-            if (row.length() > 0 && row.length() + 3 + key.length() > columns) {
+            if (row.length() > 0 && row.length() + 2 + key.length() > columns) {
                 rows.add(row.toString());
                 row.setLength(0);
             }
-            row.append(row.length() == 0 ? "" : "   ").append(key);
+            row.append(row.length() == 0 ? "" : "  ").append(key);
         }
         if (row.length() > 0) {
             rows.add(row.toString());

@@ -59,7 +59,7 @@ final class TurningSpeed {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%.1f readings/s: turn a slug no faster than 1/%.0f turn a second, a trimmer 1/%.0f",
+                "%.1f readings/s: turn a slug at most 1/%.0f turn a second, a trimmer 1/%.0f",
                 perSecond,
                 1 / turnsPerSecond(SLUG_WIDTH_TURNS, perSecond),
                 1 / turnsPerSecond(TRIMMER_WIDTH_TURNS, perSecond)));
