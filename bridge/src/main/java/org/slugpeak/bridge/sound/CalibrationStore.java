@@ -7,7 +7,6 @@ import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadConfiguration;
@@ -31,29 +30,6 @@ public final class CalibrationStore {
      */
     public CalibrationStore(Path folder) {
         this.folder = folder;
-    }
-
-    /**
-     * The user's own store: {@code $XDG_CONFIG_HOME/slugpeak/sound} or {@code ~/.config/slugpeak/sound} (XDG Base Directory
-     * Specification), {@code ~/Library/Application Support/slugpeak/sound} on macOS, {@code %APPDATA%\slugpeak\sound} on
-     * Windows.
-     *
-     * @param environment of the process
-     * @param systemName name of the operating system, as in the property {@code os.name}
-     * @param home the user's home folder
-     * @return the store
-     */
-    public static CalibrationStore ofUser(Map<String, String> environment, String systemName, Path home) {
-        String system = systemName.toLowerCase(Locale.ROOT);
-        Path base;
-        if (system.startsWith("windows")) {
-            base = folder(environment, "APPDATA", home.resolve("AppData").resolve("Roaming"));
-        } else if (system.startsWith("mac")) {
-            base = home.resolve("Library").resolve("Application Support");
-        } else {
-            base = folder(environment, "XDG_CONFIG_HOME", home.resolve(".config"));
-        }
-        return new CalibrationStore(base.resolve("slugpeak").resolve("sound"));
     }
 
     /**
@@ -134,10 +110,5 @@ public final class CalibrationStore {
 
     private static BadConfiguration bad(Path file, String problem) {
         return new BadConfiguration(file + " is no calibration: " + problem + "; delete it and calibrate again");
-    }
-
-    private static Path folder(Map<String, String> environment, String variable, Path otherwise) {
-        String value = environment.getOrDefault(variable, "");
-        return value.isEmpty() || !Path.of(value).isAbsolute() ? otherwise : Path.of(value);
     }
 }

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,29 +65,5 @@ class CalibrationStoreTest {
             assertTrue(message.startsWith(file + " is no calibration: "), message);
             assertTrue(message.endsWith("; delete it and calibrate again"), message);
         }
-    }
-
-    @Test
-    void theUsersOwnFolderIsWhereTheSystemWantsIt() throws Exception {
-        Path home = folder.resolve("home");
-        assertEquals(home.resolve(".config/slugpeak/sound"), parent(CalibrationStore.ofUser(Map.of(), "Linux", home)));
-        assertEquals(
-                folder.resolve("xdg/slugpeak/sound"),
-                parent(CalibrationStore.ofUser(
-                        Map.of("XDG_CONFIG_HOME", folder.resolve("xdg").toString()), "Linux", home)));
-        assertEquals(
-                home.resolve(".config/slugpeak/sound"),
-                parent(CalibrationStore.ofUser(Map.of("XDG_CONFIG_HOME", "relative"), "Linux", home)));
-        assertEquals(
-                home.resolve("Library/Application Support/slugpeak/sound"),
-                parent(CalibrationStore.ofUser(Map.of(), "Mac OS X", home)));
-        assertEquals(
-                folder.resolve("roaming/slugpeak/sound"),
-                parent(CalibrationStore.ofUser(
-                        Map.of("APPDATA", folder.resolve("roaming").toString()), "Windows 11", home)));
-    }
-
-    private static Path parent(CalibrationStore store) throws BadConfiguration {
-        return store.save(of("Card", Channel.MIX)).getParent();
     }
 }
