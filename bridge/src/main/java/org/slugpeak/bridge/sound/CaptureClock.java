@@ -9,7 +9,7 @@ final class CaptureClock {
 
     private static final double NANOS = 1e9;
     private static final long LOOK_NANOS = 1_000_000_000L;
-    private static final long LOSS_NANOS = 8_000_000L;
+    private static final long LOSS_NANOS = 15_000_000L;
     private static final long CREEP_NANOS = 2_000_000L;
 
     private final double rateHz;
