@@ -1,0 +1,416 @@
+package org.slugpeak.core.plan;
+
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Queue;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.TwoPeaks;
+
+/**
+ * Leads through a plan. It hears every record of the session and gives orders to whoever runs it; the orders come back as
+ * records, so that the log alone tells where the work is, and a cut session goes on from its log ({@link #resume}).
+ *
+ * <pre>
+ *   SETTLING --reading stands--&gt; TURNING --held--&gt; HANDS_OFF --one second--&gt; (adjuster done) --&gt; next step
+ *      ^                            |  rocked: sweeps back at the best                             |
+ *      |                            +--two maxima--&gt; CHOOSING --stays, or key--&gt; HANDS_OFF         |
+ *      +------------------------------------------------------------------------------------------+
+ *   end of a round: again until it gains less than the rule; then CHECKING (skirts) where the plan wants it; then OVER
+ * </pre>
+ *
+ * <p>One thread at a time.
+ */
+public final class AlignmentProgress implements RecordSink {
+
+    /** The reading stands when it moves less than this, dB, for {@link #STAND_NANOS}. */
+    private static final double STAND_DB = 0.5;
+
+    private static final long STAND_NANOS = 1_500_000_000L;
+
+    /** A generator or dial that has been set shows in the reading by this much, dB. */
+    private static final double CHANGE_DB = 1;
+
+    /** Where nothing shows, a reading that stands for so long is taken for ready. */
+    private static final long PATIENCE_NANOS = 15_000_000_000L;
+
+    /** The reading of one second before the hand leaves is compared with one second after. */
+    private static final long COMPARE_NANOS = 1_000_000_000L;
+
+    /** Time to take the hand away. */
+    private static final long LEAVE_NANOS = 1_500_000_000L;
+
+    /** A hand that changes the reading by more than this is reported, dB. */
+    private static final double HAND_DB = 0.2;
+
+    /** Staying so long on one of two maxima chooses it. */
+    private static final long CHOOSE_NANOS = 10_000_000_000L;
+
+    private enum Phase {
+        SETTLING,
+        TURNING,
+        CHOOSING,
+        HANDS_OFF,
+        ENDING,
+        CHECKING,
+        OVER
+    }
+
+    private final Route route;
+    private final Queue<Order> orders = new ArrayDeque<>();
+    private final SteadyWatch standing = new SteadyWatch(STAND_NANOS, STAND_DB);
+    private final SteadyWatch lastSecond = new SteadyWatch(COMPARE_NANOS, STAND_DB);
+
+    private Phase phase = Phase.SETTLING;
+    private Optional<Setup> setUp = Optional.empty();
+    private boolean entered;
+    private boolean resuming;
+    private boolean goingBack;
+    private boolean mustChange;
+    private boolean twoPeaks;
+    private boolean skirtsWanted;
+    private double levelAtEntry = Double.NaN;
+    private double withHand = Double.NaN;
+    private long phaseNanos;
+    private long nowNanos;
+    private SweepMeter sweeps = new SweepMeter();
+
+    /**
+     * Progress at the beginning of a plan.
+     *
+     * @param plan what is to be done
+     */
+    public AlignmentProgress(Plan plan) {
+        this.route = new Route(plan);
+    }
+
+    /**
+     * Goes on where a log stopped: every adjuster that it has as done or skipped counts, everything else is done again.
+     *
+     * @param log records of the cut session, in order
+     */
+    public void resume(List<SessionRecord> log) {
+        resuming = true;
+        log.stream().filter(AlignmentProgress::movesOn).forEach(this::take);
+        resuming = false;
+        orders.clear();
+        phase = route.isOver() ? Phase.OVER : Phase.SETTLING;
+        entered = false;
+        setUp = Optional.empty();
+    }
+
+    private static boolean movesOn(SessionRecord record) {
+        boolean back = record instanceof Advice advice && advice.topic().equals(Topics.BACK);
+        return back || record instanceof Adjuster;
+    }
+
+    /**
+     * Where the work is.
+     *
+     * @return the present place; the last one when the plan is through
+     */
+    public Position position() {
+        return route.here();
+    }
+
+    /**
+     * Whether the plan is through.
+     *
+     * @return true after the last step
+     */
+    public boolean isOver() {
+        return phase == Phase.OVER;
+    }
+
+    /**
+     * Takes the next order away; to be asked after each record until there is none.
+     *
+     * @return what to do
+     */
+    public Optional<Order> nextOrder() {
+        return Optional.ofNullable(orders.poll());
+    }
+
+    /** The user's key: it is set, it is done, it is this one. */
+    public void next() {
+        switch (phase) {
+            case SETTLING -> beginTurning();
+            case TURNING, CHOOSING, HANDS_OFF -> endStep(Adjuster.Action.DONE);
+            default -> {}
+        }
+    }
+
+    /** The user's key: leave this adjuster as it is. */
+    public void skip() {
+        if (phase == Phase.SETTLING) {
+            beginTurning();
+        }
+        if (phase == Phase.TURNING || phase == Phase.CHOOSING || phase == Phase.HANDS_OFF) {
+            endStep(Adjuster.Action.SKIP);
+        }
+    }
+
+    /** The user's key: one step back. */
+    public void back() {
+        if (phase == Phase.TURNING || phase == Phase.CHOOSING || phase == Phase.HANDS_OFF) {
+            say(Topics.BACK, "back one step", Double.NaN);
+            endStep(Adjuster.Action.SKIP);
+        } else if (phase == Phase.SETTLING) {
+            say(Topics.BACK, "back one step", Double.NaN);
+            beginTurning();
+            endStep(Adjuster.Action.SKIP);
+        }
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        nowNanos = record.tNanos();
+        if (record instanceof ReadingTaken taken) {
+            reading(taken);
+        } else if (record instanceof Held) {
+            held();
+        } else if (record instanceof TwoPeaks two) {
+            twoPeaks(two);
+        } else if (record instanceof NoPeak none) {
+            noPeak(none.reason());
+        } else if (record instanceof Adjuster adjuster) {
+            adjuster(adjuster);
+        } else if (record instanceof Advice advice) {
+            advice(advice);
+        }
+    }
+
+    private void reading(ReadingTaken taken) {
+        if (!taken.reading().condition().isTrusted() || Double.isNaN(taken.smoothed())) {
+            return;
+        }
+        standing.see(nowNanos, taken.smoothed());
+        lastSecond.see(nowNanos, taken.smoothed());
+        switch (phase) {
+            case SETTLING -> settle(taken.smoothed());
+            case TURNING -> rock(taken.reading().value());
+            case CHOOSING -> choose();
+            case HANDS_OFF -> compareHands();
+            default -> {}
+        }
+    }
+
+    private void settle(double level) {
+        if (!entered) {
+            enterStep(level);
+        }
+        boolean changed = Math.abs(20 * Math.log10(Math.abs(level / levelAtEntry))) > CHANGE_DB;
+        mustChange = mustChange && !changed;
+        boolean patient = nowNanos - phaseNanos >= PATIENCE_NANOS;
+        if (standing.isSteady() && (!mustChange || patient)) {
+            beginTurning();
+        }
+    }
+
+    private void enterStep(double level) {
+        entered = true;
+        levelAtEntry = level;
+        phaseNanos = nowNanos;
+        standing.forget();
+        PlanStep step = route.step();
+        mustChange = setUp.isPresent() && !setUp.get().equals(step.setup());
+        if (!setUp.equals(Optional.of(step.setup()))) {
+            say(Topics.SET_UP, Directions.setUp(step.setup()), Double.NaN);
+            setUp = Optional.of(step.setup());
+        }
+        step.damping().ifPresent(damping -> say(Topics.DAMPING, Directions.damp(damping), damping.ohms()));
+    }
+
+    private void beginTurning() {
+        PlanStep step = route.step();
+        phase = Phase.TURNING;
+        twoPeaks = false;
+        sweeps = new SweepMeter();
+        orders.add(new Order.Begin(step.adjuster(), step.goal().seek()));
+        say(Topics.TURN, Directions.turn(step), Double.NaN);
+    }
+
+    private void held() {
+        if (phase != Phase.TURNING || route.step().rock()) {
+            return;
+        }
+        phaseNanos = nowNanos;
+        if (twoPeaks) {
+            phase = Phase.CHOOSING;
+            say(
+                    Topics.GUARD,
+                    "two maxima: the proper one is usually with the slugs at the outer ends; stay ten seconds to keep"
+                            + " this one, or turn to the other",
+                    Double.NaN);
+        } else {
+            handsOff();
+        }
+    }
+
+    private void choose() {
+        if (!lastSecond.isSteady()) {
+            phase = Phase.TURNING;
+        } else if (nowNanos - phaseNanos >= CHOOSE_NANOS) {
+            handsOff();
+        }
+    }
+
+    private void handsOff() {
+        phase = Phase.HANDS_OFF;
+        phaseNanos = nowNanos;
+        withHand = lastSecond.mean();
+        say(Topics.HANDS_OFF, "hands off", Double.NaN);
+    }
+
+    private void compareHands() {
+        if (nowNanos - phaseNanos < LEAVE_NANOS + COMPARE_NANOS) {
+            return;
+        }
+        double changeDb = 20 * Math.log10(lastSecond.mean() / withHand);
+        if (Math.abs(changeDb) > HAND_DB && route.step().goal() != Goal.ZERO) {
+            say(
+                    Topics.HAND_EFFECT,
+                    String.format(
+                            Locale.ROOT, "%+.1f dB when the hand left: the tool or hand detunes the circuit", changeDb),
+                    changeDb);
+        }
+        endStep(Adjuster.Action.DONE);
+    }
+
+    private void rock(double value) {
+        if (!route.step().rock()) {
+            return;
+        }
+        OptionalDouble sweep = sweeps.see(value);
+        if (sweep.isPresent()) {
+            double belowDb = sweeps.belowBestDb(sweep.getAsDouble());
+            say(Topics.SWEEP, String.format(Locale.ROOT, "%.1f dB of the best sweep", belowDb + 0.0), belowDb);
+            if (sweeps.isAtOptimum()) {
+                handsOffRocking();
+            }
+        }
+    }
+
+    private void handsOffRocking() {
+        say(Topics.HANDS_OFF, "that is the greatest sweep: leave it there", Double.NaN);
+        endStep(Adjuster.Action.DONE);
+    }
+
+    private void twoPeaks(TwoPeaks two) {
+        if (phase == Phase.TURNING && !route.step().rock()) {
+            twoPeaks = true;
+            say(Topics.GUARD, "two maxima in one travel: which one is right?", two.dipDb());
+        }
+    }
+
+    private void noPeak(NoPeakReason reason) {
+        if (phase == Phase.TURNING && reason == NoPeakReason.END_OF_TRAVEL) {
+            say(
+                    Topics.GUARD,
+                    "best at the end of travel: wrong slug, wrong IF, or a part has changed; skip it and look for the"
+                            + " fault before going on",
+                    Double.NaN);
+        }
+    }
+
+    private void endStep(Adjuster.Action action) {
+        phase = Phase.ENDING;
+        orders.add(new Order.End(action));
+    }
+
+    /** The record of the end: from here on the log knows of it. */
+    private void adjuster(Adjuster it) {
+        boolean expected = resuming || phase == Phase.ENDING;
+        if (it.action() == Adjuster.Action.BEGIN || !expected || route.isOver()) {
+            return;
+        }
+        PlanStep step = route.step();
+        step.damping()
+                .ifPresent(damping ->
+                        say(Topics.DAMPING, "take the resistor off " + damping.winding() + " again", Double.NaN));
+        if (goingBack) {
+            goingBack = false;
+            route.back();
+        } else {
+            boolean skirts = route.stage().steps().stream().anyMatch(each -> each.acceptance() == Acceptance.SKIRTS);
+            double gainDb = it.action() == Adjuster.Action.DONE ? gainDb(step.goal(), it.gainDb()) : 0;
+            route.advance(gainDb).ifPresent(end -> roundEnd(end, skirts));
+        }
+        goOn();
+    }
+
+    private static double gainDb(Goal goal, double recordedDb) {
+        return goal == Goal.DIP ? -recordedDb : recordedDb;
+    }
+
+    private void roundEnd(Route.RoundEnd end, boolean skirts) {
+        say(
+                Topics.ROUND,
+                String.format(
+                        Locale.ROOT,
+                        "%s, round %d gained %.2f dB: %s",
+                        end.stage(),
+                        end.round(),
+                        end.gainDb() + 0.0,
+                        words(end.verdict())),
+                end.gainDb());
+        skirtsWanted = skirts && end.verdict() != Route.Verdict.AGAIN && end.verdict() != Route.Verdict.CREEPING;
+    }
+
+    private static String words(Route.Verdict verdict) {
+        return switch (verdict) {
+            case CONVERGED -> "done";
+            case AGAIN -> "once more";
+            case CREEPING -> "it creeps: an over-coupled transformer? compare the skirts, or damp the partner winding";
+            case STILL_GAINING -> "still gaining after the last round allowed: look for a fault";
+        };
+    }
+
+    private void goOn() {
+        entered = false;
+        standing.forget();
+        if (skirtsWanted) {
+            skirtsWanted = false;
+            phase = Phase.CHECKING;
+            orders.add(new Order.CheckSkirts());
+        } else {
+            toNextStep();
+        }
+    }
+
+    private void toNextStep() {
+        if (route.isOver()) {
+            phase = Phase.OVER;
+            say(
+                    Topics.PLAN_OVER,
+                    "the plan is through: take off clamps and damping resistors, AFC back on, seal the slugs",
+                    Double.NaN);
+            orders.add(new Order.Finish());
+        } else {
+            phase = Phase.SETTLING;
+            phaseNanos = nowNanos;
+        }
+    }
+
+    private void advice(Advice it) {
+        if (it.topic().equals(Topics.BACK)) {
+            goingBack = true;
+        } else if (phase == Phase.CHECKING
+                && (it.topic().equals("check-over") || it.topic().equals("check-dropped"))) {
+            toNextStep();
+        }
+    }
+
+    private void say(String topic, String text, double amount) {
+        orders.add(new Order.Say(topic, text, amount));
+    }
+}

@@ -1,0 +1,94 @@
+package org.slugpeak.core.plan;
+
+import java.util.Optional;
+
+/** Knows where in the plan the work is, what the present round has gained, and where it goes on. One thread at a time. */
+final class Route {
+
+    /** From the third round on a round should gain far less than the one before; half of it means creeping. */
+    private static final double CREEPING = 0.5;
+
+    private static final int FIRST_TELLING_ROUND = 3;
+
+    private final Plan plan;
+    private Position here = Position.START;
+    private double roundGainDb;
+    private double lastRoundGainDb = Double.NaN;
+    private boolean over;
+
+    /** How a round ended. */
+    record RoundEnd(String stage, int round, double gainDb, Verdict verdict) {}
+
+    /** What the end of a round means. */
+    enum Verdict {
+        CONVERGED,
+        AGAIN,
+        CREEPING,
+        STILL_GAINING
+    }
+
+    Route(Plan plan) {
+        this.plan = plan;
+    }
+
+    boolean isOver() {
+        return over;
+    }
+
+    Position here() {
+        return here;
+    }
+
+    Stage stage() {
+        return plan.stages().get(here.stage());
+    }
+
+    PlanStep step() {
+        return stage().steps().get(here.step());
+    }
+
+    /** Goes on after a step; the end of a round is told. */
+    Optional<RoundEnd> advance(double gainDb) {
+        roundGainDb += Double.isNaN(gainDb) ? 0 : gainDb;
+        if (here.step() + 1 < stage().steps().size()) {
+            here = new Position(here.stage(), here.round(), here.step() + 1);
+            return Optional.empty();
+        }
+        RoundEnd end = new RoundEnd(stage().name(), here.round(), roundGainDb, verdict());
+        boolean again = end.verdict() == Verdict.AGAIN || end.verdict() == Verdict.CREEPING;
+        lastRoundGainDb = again ? roundGainDb : Double.NaN;
+        roundGainDb = 0;
+        if (again) {
+            here = new Position(here.stage(), here.round() + 1, 0);
+        } else if (here.stage() + 1 < plan.stages().size()) {
+            here = new Position(here.stage() + 1, 1, 0);
+        } else {
+            over = true;
+        }
+        return Optional.of(end);
+    }
+
+    private Verdict verdict() {
+        RepeatRule rule = stage().repeat();
+        if (rule.isOnce() || roundGainDb < rule.belowDb()) {
+            return Verdict.CONVERGED;
+        }
+        if (here.round() >= rule.mostRounds()) {
+            return Verdict.STILL_GAINING;
+        }
+        boolean creeps = here.round() >= FIRST_TELLING_ROUND && roundGainDb > CREEPING * lastRoundGainDb;
+        return creeps ? Verdict.CREEPING : Verdict.AGAIN;
+    }
+
+    /** One step back, within the round or into the stage before; at the very beginning it stays. */
+    void back() {
+        if (here.step() > 0) {
+            here = new Position(here.stage(), here.round(), here.step() - 1);
+        } else if (here.round() > 1) {
+            here = new Position(here.stage(), here.round() - 1, stage().steps().size() - 1);
+        } else if (here.stage() > 0) {
+            Stage before = plan.stages().get(here.stage() - 1);
+            here = new Position(here.stage() - 1, 1, before.steps().size() - 1);
+        }
+    }
+}

@@ -1,0 +1,309 @@
+package org.slugpeak.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.session.Adjuster;
+
+class AlignmentProgressTest {
+
+    private static Session started(Plan plan) {
+        return new Session(plan).stand(1, 2);
+    }
+
+    /** Common practice: from the detector back, repeated until a whole round gains less than 0.2 dB. */
+    @Nested
+    class Rounds {
+
+        @Test
+        void goOnUntilAWholeRoundGainsLessThanTwoTenths() {
+            Session session = started(Plans.plan(Plans.slugs("T2 top", "T2 bottom")));
+            session.peak(8).stand(1, 2).peak(1).stand(1, 2);
+            session.peak(0.15).stand(1, 2).peak(0.1).stand(1, 2);
+            assertFalse(session.isFinished(), "0.25 dB in the second round");
+            session.peak(0.05).stand(1, 2).peak(0.02).stand(1, 2);
+            assertTrue(session.isFinished());
+            assertEquals(List.of("T2 top", "T2 bottom", "T2 top", "T2 bottom", "T2 top", "T2 bottom"), session.begun());
+            assertEquals(
+                    List.of(
+                            "IF, round 1 gained 9.00 dB: once more",
+                            "IF, round 2 gained 0.25 dB: once more",
+                            "IF, round 3 gained 0.07 dB: done"),
+                    session.said(Topics.ROUND));
+        }
+
+        @Test
+        void endWithAWarningWhereTheyNeverStopGaining() {
+            Stage stage = Plans.stage("IF", new RepeatRule(0.2, 2), Plans.step("T1"));
+            Session session =
+                    started(Plans.plan(stage)).peak(3).stand(1, 2).peak(2).stand(1, 2);
+            assertTrue(session.isFinished());
+            assertTrue(session.said(Topics.ROUND).get(1).contains("look for a fault"));
+        }
+
+        @Test
+        void thatCreepAreATellTaleOfAnOverCoupledTransformer() {
+            Session session = started(Plans.plan(Plans.slugs("T1 top", "T1 bottom")));
+            for (double gain : new double[] {4, 1, 0.5, 0.5, 0.45, 0.45}) {
+                session.peak(gain).stand(1, 2);
+            }
+            assertFalse(session.said(Topics.ROUND).get(1).contains("creeps"));
+            assertTrue(session.said(Topics.ROUND).get(2).contains("over-coupled"));
+        }
+
+        @Test
+        void onceIsOnce() {
+            Stage trap = Plans.stage("trap", new RepeatRule(0.2, 1), Plans.step("L9"));
+            assertTrue(started(Plans.plan(trap)).peak(14).isFinished());
+        }
+
+        @Test
+        void ofADipCountLessAsMore() {
+            PlanStep trap = Plans.with(Plans.step("L9"), Goal.DIP, Plans.IF_SETUP, false, Acceptance.MAXIMUM);
+            Session session = started(Plans.plan(Plans.stage("trap", RepeatRule.USUAL, trap)));
+            session.peak(-14).stand(1, 2);
+            assertFalse(session.isFinished(), "14 dB less is much gained");
+            session.peak(-0.1);
+            assertTrue(session.isFinished());
+        }
+    }
+
+    @Nested
+    class Settling {
+
+        @Test
+        void waitsUntilTheReadingStands() {
+            Session session = new Session(Plans.plan(Plans.slugs("T1")));
+            for (int i = 0; i < 60; i++) {
+                session.read(1 + i * 0.05);
+            }
+            assertTrue(session.begun().isEmpty());
+            assertEquals(List.of("T1"), session.stand(4, 2).begun());
+        }
+
+        @Test
+        void saysHowGeneratorDialAndMeterStand() {
+            assertEquals(
+                    List.of("generator 455 kHz, modulation none, to converter grid, meter at detector,"
+                            + " reading 0.5 to 1.5 V"),
+                    started(Plans.plan(Plans.slugs("T1"))).said(Topics.SET_UP));
+        }
+
+        @Test
+        void afterAChangeOfTheGeneratorTheReadingMustShowIt() {
+            PlanStep high = Plans.with(Plans.step("C2"), Goal.ON_DIAL, Plans.setup(1400e3), false, Acceptance.MAXIMUM);
+            Session session = started(Plans.plan(
+                    Plans.stage("IF", new RepeatRule(0.2, 1), Plans.step("T1")),
+                    Plans.stage("MW", new RepeatRule(0.2, 1), high)));
+            session.peak(3).stand(1, 5);
+            assertEquals(List.of("T1"), session.begun(), "nothing shows that the generator was set");
+            session.stand(0.4, 2);
+            assertEquals(List.of("T1", "C2"), session.begun());
+        }
+
+        @Test
+        void aKeySaysThatItIsDoneWhereNothingShows() {
+            Session session = new Session(Plans.plan(Plans.slugs("T1")));
+            session.read(1);
+            session.key(session.progress::next);
+            assertEquals(List.of("T1"), session.begun());
+        }
+    }
+
+    @Nested
+    class HandsOff {
+
+        @Test
+        void changeIsReportedWithItsSign() {
+            Session session = started(Plans.plan(Plans.slugs("T1")));
+            session.held().stand(0.95, 3);
+            assertEquals(
+                    List.of("-0.4 dB when the hand left: the tool or hand detunes the circuit"),
+                    session.said(Topics.HAND_EFFECT));
+        }
+
+        @Test
+        void smallChangeIsNot() {
+            Session session = started(Plans.plan(Plans.slugs("T1")));
+            session.held().stand(0.99, 3);
+            assertTrue(session.said(Topics.HAND_EFFECT).isEmpty());
+        }
+    }
+
+    @Nested
+    class Guards {
+
+        @Test
+        void twoMaximaAskWhichOne() {
+            Session session = started(Plans.plan(Plans.slugs("T1", "T2")));
+            session.twoPeaks().held().stand(1, 5);
+            assertEquals(2, session.said(Topics.GUARD).size());
+            assertEquals(List.of("T1"), session.begun(), "not yet chosen");
+            session.stand(1, 10);
+            assertEquals(List.of("T1", "T2"), session.begun(), "staying chooses it");
+        }
+
+        @Test
+        void turningOnIsNotChoosing() {
+            Session session = started(Plans.plan(Plans.slugs("T1", "T2")));
+            session.twoPeaks().held().stand(1, 5).stand(0.5, 5).stand(0.9, 8);
+            assertEquals(List.of("T1"), session.begun());
+            session.held().key(session.progress::next).stand(1, 3);
+            assertEquals(List.of("T1", "T2"), session.begun());
+        }
+
+        @Test
+        void endOfTravelIsTold() {
+            Session session = started(Plans.plan(Plans.slugs("T1")));
+            session.noPeak(NoPeakReason.END_OF_TRAVEL);
+            assertTrue(session.said(Topics.GUARD).get(0).contains("end of travel"));
+        }
+
+        @Test
+        void skirtsAreComparedWhereThePlanWantsIt() {
+            PlanStep wide = Plans.with(Plans.step("T1"), Goal.PEAK, Plans.IF_SETUP, false, Acceptance.SKIRTS);
+            Session session = started(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), wide)));
+            session.peak(2);
+            assertEquals(1, session.said("skirt check begins").size());
+            assertFalse(session.isFinished());
+            assertTrue(session.advice("check-over").isFinished());
+        }
+
+        @Test
+        void dampingGoesOnBeforeAndComesOffAfter() {
+            PlanStep damped = new PlanStep(
+                    "T1 top",
+                    Goal.PEAK,
+                    Plans.IF_SETUP,
+                    false,
+                    Optional.of(new Damping("T1 bottom", 22e3)),
+                    Acceptance.MAXIMUM,
+                    List.of());
+            Session session = started(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), damped)));
+            session.peak(2);
+            assertEquals(
+                    List.of("put 22 kohm across T1 bottom meanwhile", "take the resistor off T1 bottom again"),
+                    session.said(Topics.DAMPING));
+        }
+    }
+
+    @Nested
+    class Keys {
+
+        @Test
+        void skipLeavesTheAdjusterAsItIs() {
+            Session session = started(Plans.plan(Plans.slugs("T1", "T2")));
+            session.key(session.progress::skip).stand(1, 2);
+            assertEquals(List.of("T1", "T2"), session.begun());
+            assertEquals(List.of("T1"), session.adjusters(action -> action == Adjuster.Action.SKIP));
+        }
+
+        @Test
+        void backGoesOneStepBack() {
+            Session session = started(Plans.plan(Plans.slugs("T1", "T2", "T3")));
+            session.peak(1).stand(1, 2).key(session.progress::back).stand(1, 2);
+            assertEquals(List.of("T1", "T2", "T1"), session.begun());
+        }
+
+        @Test
+        void backAtTheBeginningStaysThere() {
+            Session session = started(Plans.plan(Plans.slugs("T1", "T2")));
+            session.key(session.progress::back).stand(1, 2);
+            assertEquals(List.of("T1", "T1"), session.begun());
+        }
+    }
+
+    /** Cut anywhere, the log alone puts the work back where it was. */
+    @Nested
+    class Resuming {
+
+        private final Plan plan = Plans.plan(
+                Plans.slugs("T2 top", "T2 bottom"), Plans.stage("trap", new RepeatRule(0.2, 1), Plans.step("L9")));
+
+        private Session played() {
+            Session session = started(plan);
+            session.peak(8).stand(1, 2).peak(1).stand(1, 2);
+            session.key(session.progress::back).stand(1, 2);
+            session.peak(0.5).stand(1, 2).key(session.progress::skip).stand(1, 2);
+            session.peak(0.05).stand(1, 2).peak(0.02).stand(1, 2);
+            return session;
+        }
+
+        @Test
+        void fromAnyPlaceInTheLog() {
+            Session session = played();
+            for (int cut = 1; cut <= session.log.size(); cut++) {
+                AlignmentProgress resumed = new AlignmentProgress(plan);
+                resumed.resume(session.log.subList(0, cut));
+                assertEquals(session.positions.get(cut - 1), resumed.position(), "cut after record " + cut);
+            }
+        }
+
+        @Test
+        void goesOnWithTheNextAdjuster() {
+            Session first = started(plan).peak(8).stand(1, 2);
+            AlignmentProgress progress = new AlignmentProgress(plan);
+            progress.resume(first.log);
+            Session second = new Session(progress).stand(1, 2);
+            assertEquals(List.of("T2 bottom"), second.begun());
+            assertEquals(1, second.said(Topics.SET_UP).size(), "the set-up is said again");
+        }
+
+        @Test
+        void ofAFinishedLogIsOver() {
+            Session first = played();
+            first.peak(14).stand(1, 2);
+            assertTrue(first.isFinished());
+            AlignmentProgress progress = new AlignmentProgress(plan);
+            progress.resume(first.log);
+            assertTrue(progress.isOver());
+        }
+    }
+
+    @Nested
+    class Rocking {
+
+        /** The padder goes through its optimum and back while the gang is swept to and fro, four seconds a sweep. */
+        @Test
+        void endsAtTheGreatestSweep() {
+            PlanStep padder = Plans.with(Plans.step("C3"), Goal.ON_DIAL, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+            Session session = started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), padder)));
+            double[] padders = {-2, -1.4, -0.8, -0.3, 0.1, 0.6, 1.1, 1.5, 0.9, 0.4, 0.1, 0.05, 0.02, 0};
+            double last = 0;
+            for (double position : padders) {
+                if (session.isFinished()) {
+                    break;
+                }
+                last = position;
+                sweep(session, 1 / Math.sqrt(1 + position * position));
+            }
+            assertTrue(session.isFinished());
+            double lossDb = 10 * Math.log10(1 + last * last);
+            assertTrue(lossDb < 0.1, "left " + lossDb + " dB from the optimum");
+        }
+
+        @Test
+        void doesNotEndWhereThePadderWasNeverMoved() {
+            PlanStep padder = Plans.with(Plans.step("C3"), Goal.ON_DIAL, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+            Session session = started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), padder)));
+            for (int i = 0; i < 10; i++) {
+                sweep(session, 1);
+            }
+            assertFalse(session.isFinished());
+            assertTrue(session.said(Topics.SWEEP).size() >= 9);
+        }
+
+        private void sweep(Session session, double greatest) {
+            for (int i = -20; i <= 20; i++) {
+                double x = i / 8.0;
+                session.read(greatest / Math.sqrt(1 + x * x));
+            }
+        }
+    }
+}
