@@ -5,7 +5,9 @@ import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.receiver.Generator;
+import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.receiver.Tarnfield;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -15,7 +17,11 @@ final class CheckChore implements Chore {
     private static final double THINKING_SECONDS = 0.7;
     private static final double SERIES_OHM = 1e6;
 
+    private static final double HALF_A_TURN = 0.5;
+
     private final CheckKind kind;
+    private final Part part;
+    private double turnsBefore;
     private Optional<Generator> generatorBefore = Optional.empty();
     private double dialBeforeHz;
     private Optional<String> asked = Optional.empty();
@@ -23,13 +29,20 @@ final class CheckChore implements Chore {
     private boolean over;
 
     CheckChore(CheckKind kind) {
+        this(kind, Part.T2_TOP);
+    }
+
+    /** With the part that is turned where the check asks to turn one. */
+    CheckChore(CheckKind kind, Part part) {
         this.kind = kind;
+        this.part = part;
     }
 
     @Override
     public void begin(Bench bench, SourceListener listener) {
         generatorBefore = Optional.of(bench.receiver().generator());
         dialBeforeHz = bench.receiver().dialHz();
+        turnsBefore = bench.receiver().turns(part);
         bench.other().drop();
         listener.mark(LevelCommand.check(kind).text());
     }
@@ -67,6 +80,7 @@ final class CheckChore implements Chore {
         if (move.equals(kind.restore())) {
             receiver.feed(before);
             receiver.tune(dialBeforeHz);
+            receiver.set(part, turnsBefore);
             bench.seriesResistor(0);
             return;
         }
@@ -75,10 +89,11 @@ final class CheckChore implements Chore {
             case REST -> receiver.feed(before.withVolts(0));
             case LEVEL -> receiver.feed(before.times(0.5));
             case LOADING -> bench.seriesResistor(SERIES_OHM);
+            case EFFECT -> receiver.set(part, turnsBefore + HALF_A_TURN);
             case SKIRTS -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 5e3 : -5e3)));
             case OTHER_IF -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
             case HARMONIC -> receiver.feed(before.withFrequency(before.frequencyHz() + 2e3));
-            case IMAGE -> receiver.tune(dialBeforeHz - 2 * 455e3);
+            case IMAGE -> receiver.tune(dialBeforeHz - 2 * Tarnfield.IF_HZ);
         }
     }
 }

@@ -15,9 +15,6 @@ import org.slugpeak.core.receiver.Tarnfield;
 /** What the operator of the Tarnfield bench does, chore by chore. One thread at a time. */
 final class Script {
 
-    /** Generator at the start: with the set as it came, 1 V at the detector. */
-    static final double FIRST_VOLTS = 440e-6;
-
     private static final double RF_RISE_VOLTS = 0.9;
     private static final List<Part> FROM_THE_DETECTOR =
             List.of(Part.T2_TOP, Part.T2_BOTTOM, Part.T1_TOP, Part.T1_BOTTOM);
@@ -37,14 +34,15 @@ final class Script {
         return List.copyOf(chores);
     }
 
-    /** Puts the bench into the state in which the work begins. */
+    /** Puts the bench into the state in which the work begins: the generator set for the working voltage. */
     static void prepare(SimulatedReceiver receiver, boolean modulated, Optional<Fault> fault) {
-        double volts = fault.equals(Optional.of(Fault.STRONG)) ? 5 * FIRST_VOLTS : FIRST_VOLTS;
         double frequencyHz = fault.equals(Optional.of(Fault.WRONG_IF)) ? 465e3 : Tarnfield.IF_HZ;
-        receiver.feed(new Generator(frequencyHz, volts, modulated, Generator.Lead.CONVERTER_GRID));
+        receiver.feed(new Generator(frequencyHz, 0, modulated, Generator.Lead.CONVERTER_GRID));
         if (fault.equals(Optional.of(Fault.SLUG_END))) {
             receiver.set(Part.T1_TOP, Tarnfield.slugLaw().secondPositionTurns() + 0.7);
         }
+        double volts = receiver.generatorVoltsFor(Tarnfield.WORKING_VOLTS);
+        receiver.feed(receiver.generator().withVolts(fault.equals(Optional.of(Fault.STRONG)) ? 5 * volts : volts));
     }
 
     /** What a watcher needs to see: where the meter is, and a pause. */
@@ -81,6 +79,7 @@ final class Script {
     Script suspicious() {
         check(CheckKind.LOADING);
         check(CheckKind.OTHER_IF);
+        effect(Part.T2_TOP);
         say("A slug of unknown history is turned out to its end first: two maxima on the way mean the wrong end");
         chores.add(new SweepChore(Part.T1_TOP));
         return this;
@@ -122,6 +121,7 @@ final class Script {
         check(CheckKind.HARMONIC);
         say("Low end, 600 kHz: the padder");
         receive(600e3, 600e3);
+        effect(Part.C3);
         adjust(Part.C3);
         say("Short wave, 16 MHz: is it the signal or its image?");
         chores.add(Chores.set(bench -> bench.receiver().set(Part.C5, is(Fault.IMAGE) ? imageTurns() : 0)));
@@ -159,6 +159,11 @@ final class Script {
     private void adjust(Part part) {
         chores.add(new AdjusterChore(part, turner, steps));
         chores.add(Chores.rest(0.8));
+    }
+
+    private void effect(Part part) {
+        chores.add(Chores.begin(part.label()));
+        chores.add(new CheckChore(CheckKind.EFFECT, part));
     }
 
     private void check(CheckKind kind) {

@@ -12,6 +12,7 @@ final class CheckJudge {
     private static final double HUM_SHARE = 0.03;
     private static final double SERIES_OHM = 1e6;
     private static final double GOOD_METER_OHM = 5e6;
+    private static final double NO_EFFECT_DB = 0.2;
     private static final double NARROW_SKIRT_DB = 13;
     private static final double UNEQUAL_SKIRTS_DB = 1.5;
     private static final double HARMONIC_DROP_DB = 2;
@@ -67,6 +68,12 @@ final class CheckJudge {
         double ohm = SERIES_OHM * share / (1 - share);
         listener.advice(tNanos, "loading", say("meter and source have about %.1f Mohm together", ohm / 1e6), ohm);
         decide(tNanos, ohm < GOOD_METER_OHM, Suspicion.LOADING, ohm);
+    }
+
+    void effect(long tNanos, double before, double after, Suspicion ifNone) {
+        double change = db(after / before);
+        listener.advice(tNanos, "effect", say("half a turn changes the reading by %+.1f dB", change), change);
+        decide(tNanos, Math.abs(change) < NO_EFFECT_DB, ifNone, change);
     }
 
     void skirts(long tNanos, double centre, double above, double below) {

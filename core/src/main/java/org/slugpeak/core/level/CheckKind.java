@@ -14,6 +14,8 @@ public enum CheckKind {
     LEVEL(true, "put the generator back up, times 2", "halve the generator"),
     /** Whether the meter loads the point it measures. */
     LOADING(false, "take the resistor out again", "put 1 Mohm in series with the meter lead, then say done"),
+    /** Whether the present adjuster does anything at all. */
+    EFFECT(false, "turn the adjuster back by half a turn", "turn the adjuster in by half a turn, then say done"),
     /** Whether the IF response falls as it should on both sides. */
     SKIRTS(
             false,

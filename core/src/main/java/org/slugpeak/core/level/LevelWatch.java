@@ -223,9 +223,12 @@ public final class LevelWatch {
      */
     public void noPeak(long tNanos, NoPeakReason reason) {
         if (reason == NoPeakReason.FLAT && !adjuster.isEmpty()) {
-            boolean padder = adjuster.toLowerCase(Locale.ROOT).contains("padder");
-            standing.raise(tNanos, padder ? Suspicion.PADDER : Suspicion.WINDING, Double.NaN);
+            standing.raise(tNanos, withoutEffect(), Double.NaN);
         }
+    }
+
+    private Suspicion withoutEffect() {
+        return adjuster.toLowerCase(Locale.ROOT).contains("padder") ? Suspicion.PADDER : Suspicion.WINDING;
     }
 
     /**
@@ -270,6 +273,7 @@ public final class LevelWatch {
                     return following == Following.GOOD;
                 }
                 case LOADING -> judge.loading(tNanos, before, first);
+                case EFFECT -> judge.effect(tNanos, before, first, withoutEffect());
                 case SKIRTS -> judge.skirts(tNanos, before, first, above(levels.get(2)));
                 case OTHER_IF -> judge.otherIf(tNanos, before, first, above(levels.get(2)));
                 case HARMONIC -> judge.harmonic(tNanos, before, first);
