@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.instrument;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.tomlj.Toml;
@@ -42,8 +43,12 @@ final class DescriptionReader {
         try (Section section = top.tableOrEmpty("link")) {
             link = link(section);
         }
+        LinkBounds bounds;
+        try (Section section = top.tableOrEmpty("bounds")) {
+            bounds = bounds(section);
+        }
         String language = language(top);
-        return new InstrumentDescription(name, title, language, link, decoders(top, language));
+        return new InstrumentDescription(name, title, language, link, decoders(top, language), bounds);
     }
 
     private String language(Section top) {
@@ -84,6 +89,23 @@ final class DescriptionReader {
                         usual.parity()),
                 section.whole("stop-bits", 1, 2, usual.stopBits()),
                 section.flag("reset-on-open", usual.resetOnOpen()));
+    }
+
+    private static LinkBounds bounds(Section section) {
+        return new LinkBounds(
+                positive(section, "effective-bits", 1),
+                positive(section, "noise", 1),
+                positive(section, "readings-per-second", 1),
+                positive(section, "jitter-ms", 1e-3),
+                positive(section, "hum-rejection-db", 1));
+    }
+
+    private static OptionalDouble positive(Section section, String key, double unit) {
+        OptionalDouble number = section.number(key);
+        if (number.isPresent() && !(number.getAsDouble() > 0)) {
+            section.problem(key, "'" + key + "' must be greater than 0, not " + number.getAsDouble());
+        }
+        return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * unit) : number;
     }
 
     private static String firstLine(String message) {

@@ -8,6 +8,7 @@ package org.slugpeak.bridge.instrument;
  * @param language what it speaks
  * @param link how its port is set
  * @param decoders makes readings of its bytes
+ * @param bounds what a sound one reaches
  */
 public record InstrumentDescription(
-        String name, String title, String language, LinkSettings link, DecoderFactory decoders) {}
+        String name, String title, String language, LinkSettings link, DecoderFactory decoders, LinkBounds bounds) {}

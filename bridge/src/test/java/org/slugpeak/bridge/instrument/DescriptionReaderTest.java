@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,6 +34,35 @@ class DescriptionReaderTest {
         assertEquals(name, description.name());
         assertFalse(description.title().isEmpty());
         assertTrue(description.decoders().create(MeterSetting.DEFAULT) != null);
+    }
+
+    @Test
+    void theBoundsOfTheBoardAreThoseOfItsPage() throws BadConfiguration {
+        LinkBounds bounds = Instruments.create().find("slugpeak-adc").bounds();
+        assertEquals(
+                new LinkBounds(
+                        OptionalDouble.of(12.5),
+                        OptionalDouble.of(0.003),
+                        OptionalDouble.of(47.5),
+                        OptionalDouble.of(0.001),
+                        OptionalDouble.of(55)),
+                bounds);
+        assertEquals(LinkBounds.NONE, Instruments.create().find("generic-line").bounds());
+    }
+
+    @Test
+    void boundsAreNumbersAboveNothing() {
+        assertEquals(
+                "FILE:5: 'noise' must be greater than 0, not 0.0",
+                mistakesIn("""
+                        name = "board"
+                        speaks = "line"
+
+                        [bounds]
+                        noise = 0.0
+
+                        [line]
+                        """));
     }
 
     @Test
