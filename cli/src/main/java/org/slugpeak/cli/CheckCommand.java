@@ -1,11 +1,15 @@
 package org.slugpeak.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.slugpeak.bridge.instrument.Instruments;
+import org.slugpeak.bridge.instrument.LinkBounds;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.HumRejection;
 import org.slugpeak.bridge.source.InstrumentSource;
 import org.slugpeak.bridge.source.LinkReport;
 import org.slugpeak.bridge.source.LinkStatistics;
@@ -27,6 +31,7 @@ import picocli.CommandLine.TypeConversionException;
         header = "Is the link sound: rate, jitter, noise, resolution, over-range, lost lines.",
         description = {
             "Listens for a while and reports. Keep the signal steady meanwhile: what moves counts as noise.",
+            "With --meter the figures stand beside what that instrument should reach, where its description says so.",
             "With --volts a sound input is calibrated against a known voltage, and that is kept for this input."
         },
         footer = {"", "Examples:", "  slugpeak check --from /dev/ttyUSB0", "  slugpeak check --from sound --volts 0.400"
@@ -50,6 +55,12 @@ final class CheckCommand implements Callable<Integer> {
             description = "Sound input: the RMS voltage that is at the input now, to calibrate it.")
     private double volts = Double.NaN;
 
+    @Option(
+            names = "--hum",
+            paramLabel = "VOLTS",
+            description = "How far mains hum is taken down: put this RMS voltage of hum on the input first.")
+    private Optional<Double> hum = Optional.empty();
+
     @Mixin
     private SourceOptions sourceOptions = new SourceOptions();
 
@@ -57,6 +68,10 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws BridgeException {
         if (!(seconds >= 1 && seconds <= 3600)) {
             throw new TypeConversionException("--seconds takes 1 to 3600, not " + seconds);
+        }
+        if (hum.isPresent() && !(hum.get() > 0 && Double.isFinite(hum.get()))) {
+            throw new TypeConversionException(
+                    "--hum takes the volts of hum on the input, more than 0, not " + hum.get());
         }
         SourceAddress address = SourceAddress.parse(from);
         PrintWriter out = spec.commandLine().getOut();
@@ -75,28 +90,40 @@ final class CheckCommand implements Callable<Integer> {
         }
     }
 
-    private LinkReport listen(ReadingSource source) throws BridgeException {
-        LinkStatistics statistics = new LinkStatistics(scaleSpan(source));
+    private LinkEar listen(ReadingSource source) throws BridgeException {
+        LinkEar ear = new LinkEar(new LinkStatistics(scaleSpan(source)), hum.map(HumRejection::new));
         Ticker ticker = Ticker.system();
         long endNanos = ticker.nowNanos() + Math.round(seconds * 1e9);
         Progress progress = Progress.MORE;
         while (progress != Progress.ENDED && ticker.nowNanos() < endNanos) {
-            progress = source.poll(WAIT_NANOS, statistics);
+            progress = source.poll(WAIT_NANOS, ear);
         }
-        return statistics.report();
+        return ear;
     }
 
     private static OptionalDouble scaleSpan(ReadingSource source) {
         return source instanceof InstrumentSource instrument ? instrument.scaleSpan() : OptionalDouble.empty();
     }
 
-    private int report(ReadingSource source, LinkReport report, PrintWriter out) throws BadInput {
+    private LinkBounds bounds() throws BadConfiguration {
+        Optional<String> meter = sourceOptions.serial().meter();
+        return meter.isPresent() ? Instruments.create().find(meter.get()).bounds() : LinkBounds.NONE;
+    }
+
+    private int report(ReadingSource source, LinkEar ear, PrintWriter out) throws BadInput, BadConfiguration {
+        LinkReport report = ear.report();
         if (report.readings() == 0) {
             throw new BadInput(from + ": not one reading in " + Math.round(seconds)
                     + " s; is the instrument switched on and sending?");
         }
         out.println(source.description());
-        new LinkReportText(report, source.measurand().unit()).lines().forEach(line -> out.println("  " + line));
+        new LinkReportText(
+                        report,
+                        ear.humRejectionDb(),
+                        bounds(),
+                        source.measurand().unit())
+                .lines()
+                .forEach(line -> out.println("  " + line));
         out.flush();
         return 0;
     }

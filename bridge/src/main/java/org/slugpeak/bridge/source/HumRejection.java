@@ -33,7 +33,8 @@ public final class HumRejection implements SourceListener {
         if (!reading.condition().isTrusted()) {
             return;
         }
-        // B. P. Welford, "Note on a Method for Calculating Corrected Sums of Squares and Products", Technometrics 4 (1962) 419.
+        // B. P. Welford, "Note on a Method for Calculating Corrected Sums of Squares and Products", Technometrics 4
+        // (1962) 419.
         count++;
         double off = reading.value() - mean;
         mean += off / count;

@@ -52,9 +52,7 @@ class DescriptionReaderTest {
 
     @Test
     void boundsAreNumbersAboveNothing() {
-        assertEquals(
-                "FILE:5: 'noise' must be greater than 0, not 0.0",
-                mistakesIn("""
+        assertEquals("FILE:5: 'noise' must be greater than 0, not 0.0", mistakesIn("""
                         name = "board"
                         speaks = "line"
 
