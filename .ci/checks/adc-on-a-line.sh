@@ -13,12 +13,17 @@ make --silent -C "$firmware" all build/on-a-line
 
 fail() { echo "end to end: $*" >&2; tail -n 20 "$work"/errors >&2 || true; exit 1; }
 
-# Plugs the board in, watches it until it is unplugged, and stops the tool as a user would.
-watch_board() {
+plug_in() {
   rm -f "$work"/sent.csv "$work"/link
   "$firmware"/build/on-a-line -l "$work"/link -o "$work"/sent.csv "$@" "$firmware"/build/slugpeak-adc.elf &
   board=$!
-  for _ in $(seq 100); do [ -e "$work"/link ] && break; sleep 0.1; done
+  for _ in $(seq 100); do [ -e "$work"/link ] && return; sleep 0.1; done
+  fail "the simulated board did not come up"
+}
+
+# Plugs the board in, watches it until it is unplugged, and stops the tool as a user would.
+watch_board() {
+  plug_in "$@"
   ./slugpeak watch --from "$work"/link --meter slugpeak-adc --json >"$work"/records 2>"$work"/errors &
   tool=$!
   wait "$board" || fail "the simulated board stopped with an error"
@@ -86,6 +91,28 @@ story() {
   [ "$(jq -r 'select(.type == "overload" or .type == "two-peaks") | .type' "$work"/records)" = '' ] || fail "false alarm"
   [ "$(tail -n 1 "$work"/records | jq -r .type)" = end ] || fail "the session was not closed"
 }
+
+# slugpeak check on a steady input: each of the named figures stands beside its bound and meets it.
+check_board() {
+  local hum=$1 name
+  shift
+  local fed=()
+  [ "$hum" = 0 ] || fed=(--hum "$hum")
+  plug_in -t 60 -v -1.2 -h "$hum"
+  ./slugpeak check --from "$work"/link --meter slugpeak-adc --seconds 12 "${fed[@]}" \
+    >"$work"/report 2>"$work"/errors || fail "check ended with an error"
+  kill "$board"
+  wait "$board" || true
+  board=''
+  for name in "$@"; do
+    grep -q "^ *$name .*should be .*: it is$" "$work"/report || fail "check: $name: $(cat "$work"/report)"
+  done
+}
+
+check_board 0 rate jitter noise 'effective bits'
+sed -n '/should be/p' "$work"/report
+check_board 6.3 'hum rejection'
+grep 'hum rejection' "$work"/report
 
 story
 [ "$damaged" = 0 ] || fail "$damaged lines damaged on a line without errors"
