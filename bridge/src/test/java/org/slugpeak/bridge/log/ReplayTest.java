@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceListener;
@@ -33,20 +36,51 @@ class ReplayTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void replayOfARandomSessionGivesTheSameRecords(long seed) throws Exception {
-        List<SessionRecord> live = record(seed, folder.resolve("session.jsonl"));
+        Path file = folder.resolve("session.jsonl");
+        List<SessionRecord> live = record(seed, file);
         List<SessionRecord> again = new ArrayList<>();
-        try (LogSource source = LogSource.open(folder.resolve("session.jsonl"))) {
-            again.add(source.start());
-            Analysis analysis = new Analysis(source.start().settings(), again::add);
-            Played played = new Played(analysis);
-            while (source.poll(0, played) != Progress.ENDED) {}
-            assertTrue(source.ending().orElseThrow() instanceof LogEnding.Complete);
-            analysis.end("done");
-        }
+        assertTrue(replay(file, again, Garbled.REFUSED) instanceof LogEnding.Complete);
         assertEquals(live.size(), again.size());
-        for (int i = 0; i < live.size(); i++) {
-            assertEquals(live.get(i), again.get(i), "record " + i);
+        assertBegins(live, again);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {9, 10})
+    void replayOfATornLogGivesTheSameRecordsAsFarAsItGoes(long seed) throws Exception {
+        Path file = folder.resolve("session.jsonl");
+        List<SessionRecord> live = record(seed, file);
+        byte[] whole = Files.readAllBytes(file);
+        int firstLine = Files.readString(file).indexOf('\n') + 1;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 20; i++) {
+            Path torn = folder.resolve("torn-" + i + ".jsonl");
+            Files.write(torn, Arrays.copyOf(whole, firstLine + random.nextInt(whole.length - firstLine)));
+            List<SessionRecord> again = new ArrayList<>();
+            assertTrue(replay(torn, again, Garbled.TAKEN) instanceof LogEnding.Truncated);
+            assertBegins(live, again.subList(0, again.size() - 1));
         }
+    }
+
+    private static LogEnding replay(Path file, List<SessionRecord> records, Garbled garbled) throws BadLog {
+        try (LogSource source = LogSource.open(file)) {
+            records.add(source.start());
+            Analysis analysis = new Analysis(source.start().settings(), records::add);
+            Played played = new Played(analysis, garbled);
+            while (source.poll(0, played) != Progress.ENDED) {}
+            analysis.end("done");
+            return source.ending().orElseThrow();
+        }
+    }
+
+    private static void assertBegins(List<SessionRecord> all, List<SessionRecord> beginning) {
+        for (int i = 0; i < beginning.size(); i++) {
+            assertEquals(all.get(i), beginning.get(i), "record " + i);
+        }
+    }
+
+    private enum Garbled {
+        TAKEN,
+        REFUSED
     }
 
     private static List<SessionRecord> record(long seed, Path file) throws Exception {
@@ -66,8 +100,8 @@ class ReplayTest {
         return live;
     }
 
-    /** Plays a log to an analysis, and takes no garbled line. */
-    private record Played(Analysis analysis) implements SourceListener {
+    /** Plays a log to an analysis. */
+    private record Played(Analysis analysis, Garbled garbled) implements SourceListener {
 
         @Override
         public void reading(Reading reading) {
@@ -81,7 +115,9 @@ class ReplayTest {
 
         @Override
         public void garbled(String where, String problem) {
-            fail(where + ": " + problem);
+            if (garbled == Garbled.REFUSED) {
+                fail(where + ": " + problem);
+            }
         }
 
         @Override
