@@ -122,6 +122,9 @@ public final class SessionLog implements RecordSink, Closeable {
             return;
         }
         flush();
+        if (lines.size() > 0) {
+            warning.accept(name + " ends early: its last records could not be written; what is in it can be read");
+        }
         closed = true;
         syncer.close();
         syncer.pollFailure().ifPresent(this::warnOfSync);

@@ -1,7 +1,9 @@
 package org.slugpeak.bridge.log;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.peak.Seek;
@@ -12,7 +14,9 @@ import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.SessionStart;
 
-/** Writes the logs that {@link GoldenLogTest} reads: run once for each new version of the record format, into a new folder. */
+/**
+ * Writes the logs that {@link GoldenLogTest} reads, except {@code every-kind-of-record.jsonl}, which is written by hand. Run once for each new version of the record format, into a new folder.
+ */
 final class GoldenLogs {
 
     private static final double READINGS_PER_SECOND = 10;
@@ -60,10 +64,10 @@ final class GoldenLogs {
         }
     }
 
-    /** A meter that runs out of range, is unplugged and comes back; the program is killed in the end. */
+    /** A meter that runs out of range, is unplugged and comes back, until the power is cut. */
     private void overRangeAndUnplugged() throws Exception {
         SessionStart start = start("-", Measurand.UNKNOWN, Seek.PEAK);
-        try (SessionLog log = create("tarnfield-54a-unplugged.jsonl", start)) {
+        try (SessionLog log = create("tarnfield-54a-power-cut.jsonl", start)) {
             Analysis analysis = new Analysis(start.settings(), log);
             turn(analysis, -2, -0.5, 4, false);
             for (int i = 0; i < 5; i++) {
@@ -76,6 +80,9 @@ final class GoldenLogs {
             analysis.reading(new Reading(step(), 4.095, Condition.FULL_SCALE));
             turn(analysis, 0.2, 0.8, 4, false);
         }
+        Path file = folder.resolve("tarnfield-54a-power-cut.jsonl");
+        byte[] whole = Files.readAllBytes(file);
+        Files.write(file, Arrays.copyOf(whole, whole.length - 37));
     }
 
     private void turn(Analysis analysis, double from, double to, double seconds, boolean sCurve) {

@@ -208,12 +208,14 @@ class SessionLogTest {
         }
 
         @Test
-        void closingKeepsWhatThereIsAndSaysNothingTwice() {
+        void closingKeepsWhatThereIsAndSaysThatTheEndIsMissing() {
             takeAndFlush(0, 5);
             log.take(new SessionEnd(0, 5, "interrupted"));
             log.close();
             assertEquals(2, records(disk).size());
-            assertEquals(1, warnings.size());
+            assertEquals(
+                    List.of("bench.jsonl ends early: its last records could not be written; what is in it can be read"),
+                    warnings.subList(1, warnings.size()));
         }
 
         private void takeAndFlush(int from, int to) {
