@@ -97,7 +97,8 @@ final class OutputOptions {
 
     private CueOutput hear(Showing showing, ShowingOutput shown, boolean live) throws BridgeException {
         try {
-            CueOutput heard = new CueOutput(cueOptions.open(live, showing::tell, showing::bell), showing);
+            boolean audible = live && (showing.isAttended() || cueOptions.isAsked());
+            CueOutput heard = new CueOutput(cueOptions.open(audible, showing::tell, showing::bell), showing);
             heard.bind(shown);
             return heard;
         } catch (BridgeException refused) {

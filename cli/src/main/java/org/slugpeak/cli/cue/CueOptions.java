@@ -23,8 +23,8 @@ public final class CueOptions {
             paramLabel = "beat|pitch|off",
             converter = ModeConverter.class,
             description = "What is heard: the reading beating against a steady tone at the best, the reading as a tone"
-                    + " alone, or nothing. Usual: beat.")
-    private CueMode mode = CueMode.BEAT;
+                    + " alone, or nothing. Usual: beat for a person at a terminal, off for a program.")
+    private Optional<CueMode> mode = Optional.empty();
 
     @Option(
             names = "--volume",
@@ -54,7 +54,20 @@ public final class CueOptions {
      * @return false for {@code --cue off}
      */
     public boolean isHeard() {
-        return mode != CueMode.OFF;
+        return chosen() != CueMode.OFF;
+    }
+
+    /**
+     * Whether the user said what is to be heard.
+     *
+     * @return true where {@code --cue} was given
+     */
+    public boolean isAsked() {
+        return mode.isPresent();
+    }
+
+    private CueMode chosen() {
+        return mode.orElse(CueMode.BEAT);
     }
 
     /**
@@ -75,12 +88,12 @@ public final class CueOptions {
         Optional<WavCue> file = wav.isPresent() ? Optional.of(openWav(wav.get(), say)) : Optional.empty();
         boolean heard = audible && isHeard();
         Optional<SpeakerCue> speaker = heard ? Optional.of(speaker(say, bell, environment)) : Optional.empty();
-        return new Cue(mode, volume, device.orElse(""), speaker, file, say);
+        return new Cue(chosen(), volume, device.orElse(""), speaker, file, say);
     }
 
     private WavCue openWav(Path path, Consumer<String> say) throws BadConfiguration {
         try {
-            return new WavCue(path, mode == CueMode.OFF ? CueMode.BEAT : mode, say);
+            return new WavCue(path, isHeard() ? chosen() : CueMode.BEAT, say);
         } catch (IOException refused) {
             throw new BadConfiguration(
                     "cannot write " + path + ": name a file in a folder that you may write to", refused);
@@ -92,7 +105,7 @@ public final class CueOptions {
                 && !environment.getOrDefault("SSH_CONNECTION", "").isEmpty();
         String name = device.orElse("");
         Speaker.Opener opener = remote ? Optional::empty : () -> LineSpeaker.open(name);
-        return new SpeakerCue(mode, opener, bell, say, withoutSpeaker(remote, name), RETRY, Ticker.system());
+        return new SpeakerCue(chosen(), opener, bell, say, withoutSpeaker(remote, name), RETRY, Ticker.system());
     }
 
     private static String withoutSpeaker(boolean remote, String name) {

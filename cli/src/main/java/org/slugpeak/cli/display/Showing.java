@@ -82,6 +82,11 @@ public final class Showing implements RecordSink, AutoCloseable {
         console.ifPresent(Console::bell);
     }
 
+    /** Whether a person sits at a terminal, whose keys are read. */
+    public boolean isAttended() {
+        return console.isPresent();
+    }
+
     /**
      * Whether a screen is drawn, so that nothing else may be written to the terminal.
      *

@@ -1,15 +1,20 @@
 package org.slugpeak.cli.run;
 
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.jline.utils.Signals;
 import org.slugpeak.bridge.source.BridgeException;
 
 /**
- * Lets a session end properly when the process is told to stop (Ctrl-C, SIGTERM): the virtual machine waits in its shutdown
- * hook until the session has closed its log. Used by the thread that runs the session.
+ * Lets a session end properly when the process is told to stop (Ctrl-C, SIGTERM). The signals are taken before the virtual
+ * machine begins to shut down, because once it does the serial library closes its ports behind our back and the meter could
+ * not be given back its front panel. Where signals cannot be taken, a shutdown hook waits for the session instead. Used by the
+ * thread that runs the session.
  */
 public final class Interruption {
 
+    private static final List<String> SIGNALS = List.of("INT", "TERM");
     private static final long PATIENCE_SECONDS = 3;
 
     private final SessionRun session;
@@ -28,8 +33,8 @@ public final class Interruption {
      */
     public static String run(SessionRun session) throws BridgeException {
         Interruption interruption = new Interruption(session);
-        Thread hook = new Thread(interruption::stop, "slugpeak-interruption");
-        Runtime.getRuntime().addShutdownHook(hook);
+        Runtime.getRuntime().addShutdownHook(new Thread(interruption::await, "slugpeak-interruption"));
+        SIGNALS.forEach(signal -> Signals.register(signal, interruption::stop));
         try {
             return session.run();
         } finally {
@@ -39,6 +44,10 @@ public final class Interruption {
 
     private void stop() {
         session.request(control -> control.quit("interrupted"));
+    }
+
+    private void await() {
+        stop();
         try {
             boolean closed = finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
             if (!closed) {

@@ -30,6 +30,8 @@ public final class PackagedTool implements AutoCloseable {
         this.input = new BufferedWriter(new OutputStreamWriter(process.getOutputStream(), StandardCharsets.UTF_8));
         this.output = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         this.errors = CompletableFuture.supplyAsync(() -> readAll(process));
+        // A tool that says nothing for ever would hang the test instead of failing it.
+        CompletableFuture.delayedExecutor(PATIENCE_SECONDS, TimeUnit.SECONDS).execute(process::destroyForcibly);
     }
 
     /**
