@@ -119,7 +119,7 @@ final class SerialIT {
         port.plug(LineAdc.silent());
         assertAll(
                 () -> assertOneLine(
-                        "no such port",
+                        "there is no port",
                         "watch",
                         "--from",
                         folder.resolve("nowhere").toString()),
