@@ -100,14 +100,20 @@ final class Hunt implements Seeker {
         switch (state) {
             case SEARCHING -> {
                 travel.look(tNanos, test, slope, front);
-                travel.lookAway(tNanos, test, level, belowBestDb());
+                lookAway(tNanos);
             }
             case PAST -> {
-                travel.lookAway(tNanos, test, level, belowBestDb());
+                lookAway(tNanos);
                 watchReturn(tNanos);
             }
             case BACK -> watchDwell(tNanos);
             case HELD -> watchBeyond(tNanos);
+        }
+    }
+
+    private void lookAway(long tNanos) {
+        if (travel.turnsAway(tNanos, test, level)) {
+            travel.wrongWay(tNanos, belowBestDb());
         }
     }
 
@@ -164,7 +170,8 @@ final class Hunt implements Seeker {
             return;
         }
         double missing = best.value() - local.value();
-        double explained = SURELY_SAME * Math.hypot(best.sigma(), local.sigma()) + LEAST_FALL * size(best.value());
+        double explained =
+                SURELY_SAME * Sigma.ofDifference(best.sigma(), local.sigma()) + LEAST_FALL * size(best.value());
         if (missing <= explained) {
             if (missing > 0) {
                 best.blend(local);
@@ -217,15 +224,18 @@ final class Hunt implements Seeker {
             return;
         }
         boolean rising = slope.perSecond() > 0 || test.direction() > 0;
-        double believed = (1 + aged) * NEAR * size(best.value());
-        double steadyLoss = lossOver(STEADY_SECONDS);
-        boolean near = steadyLoss <= Math.max(believed, SAME * uncertainty(STEADY_SECONDS));
-        boolean stalled = slope.perSecond() == 0 && loss <= STALLED_WITHIN * size(best.value());
-        double lead = REACTION_SECONDS + front.pace.intervalSeconds() / 2;
-        boolean soon = slope.secondsToTop(best.value()) <= lead;
-        if (rising && Math.max(loss, steadyLoss) <= (1 - RECOVERED) * deepest && (near || soon || stalled)) {
+        double good = (1 - RECOVERED) * deepest;
+        if (rising && loss <= good && lossOver(STEADY_SECONDS) <= good && isBack(loss)) {
             returned(tNanos);
         }
+    }
+
+    private boolean isBack(double loss) {
+        double lead = REACTION_SECONDS + front.pace.intervalSeconds() / 2;
+        boolean soon = slope.secondsToTop(best.value()) <= lead;
+        boolean stalled = slope.perSecond() == 0 && loss <= STALLED_WITHIN * size(best.value());
+        double believed = (1 + aged) * NEAR * size(best.value());
+        return soon || stalled || lossOver(STEADY_SECONDS) <= Math.max(believed, SAME * uncertainty(STEADY_SECONDS));
     }
 
     private void returned(long tNanos) {
@@ -291,7 +301,7 @@ final class Hunt implements Seeker {
 
     /** One sigma of a loss over so many seconds. */
     private double uncertainty(double seconds) {
-        return Math.hypot(front.noise.sigma(front.level(seconds), best.value()), best.sigma());
+        return Sigma.ofDifference(front.noise.sigma(front.level(seconds), best.value()), best.sigma());
     }
 
     private double beyondMargin() {

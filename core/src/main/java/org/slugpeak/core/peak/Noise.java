@@ -43,7 +43,7 @@ final class Noise {
     private final Scale calm = new Scale(LONG_MEMORY);
     private final Scale[] slow = new Scale[Pyramid.LEVELS];
     private final double[] excess = new double[Pyramid.LEVELS];
-    private final double[] rootLength = new double[Pyramid.LEVELS];
+    private final double[] averaging = new double[Pyramid.LEVELS];
     private double white;
     private double margin;
     private boolean slowKnown;
@@ -51,7 +51,7 @@ final class Noise {
     Noise() {
         for (int level = 0; level < Pyramid.LEVELS; level++) {
             slow[level] = new Scale(SLOW_MEMORY);
-            rootLength[level] = Math.sqrt(Pyramid.length(level));
+            averaging[level] = Math.sqrt(1.0 / Pyramid.length(level));
         }
     }
 
@@ -67,7 +67,9 @@ final class Noise {
             calm.add(deviation, floor);
             white = Math.max(quick.sigma(), calm.sigma());
             slowKnown |= calm.seen() * blockSeconds >= SLOW_KNOWN_SECONDS;
-            margin = Math.exp(UNSURE / calm.seen());
+            if (calm.seen() < LONG_MEMORY || margin == 0) {
+                margin = Math.exp(UNSURE / calm.seen());
+            }
         }
         if ((pyramid.blocks() & 1) == 0) {
             addSlow(pyramid, blockSeconds);
@@ -95,7 +97,7 @@ final class Noise {
         double most = 0;
         for (int level = Pyramid.LEVELS - 1; level >= 0; level--) {
             if (slow[level].seen() >= 4) {
-                most = Math.max(most, slow[level].sigma() - SPREAD * white / rootLength[level]);
+                most = Math.max(most, slow[level].sigma() - SPREAD * white * averaging[level]);
             }
             excess[level] = Math.min(most, limit);
         }
@@ -110,7 +112,7 @@ final class Noise {
 
     /** One sigma of a mean over the window of a level, as far as it averages away. */
     double white(int level, double reading) {
-        return Math.max(white / rootLength[level], STEADIEST * Math.abs(reading));
+        return Math.max(white * averaging[level], STEADIEST * Math.abs(reading));
     }
 
     /** One sigma of a mean over the window of a level, everything included. */

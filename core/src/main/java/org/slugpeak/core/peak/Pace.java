@@ -18,15 +18,19 @@ final class Pace {
     private double intervalSeconds;
     private int intervals;
     private double known;
+    private double weight;
     private int blockSize = 1;
 
     /** Takes the time between two readings; true if blocks have another size from now on. */
     boolean add(double seconds) {
         intervals = (intervals + 1) & Integer.MAX_VALUE;
-        known = Math.min(known + 1, MEMORY);
+        if (known < MEMORY) {
+            known++;
+            weight = 1 / known;
+        }
         double most = known <= LOOK_EVERY ? seconds : LONGEST * intervalSeconds;
         double taken = intervalSeconds > 0 ? Math.min(seconds, most) : seconds;
-        intervalSeconds += (taken - intervalSeconds) / known;
+        intervalSeconds += (taken - intervalSeconds) * weight;
         return intervals % LOOK_EVERY == 0 && resize();
     }
 

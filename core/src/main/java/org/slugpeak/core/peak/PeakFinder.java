@@ -79,6 +79,9 @@ public final class PeakFinder {
             return;
         }
         double magnitude = orientation.magnitude(front.pyramid.mean(1));
+        if (magnitude >= 0 && (saidNegative || !orientation.negative())) {
+            return;
+        }
         double shows = SIGN_SHOWS * front.noise.sigma(1, magnitude);
         if (magnitude < -shows && -magnitude > Math.abs(seeker.best())) {
             orientation.polarity(orientation.negative() ? 1 : -1);

@@ -11,7 +11,7 @@ package org.slugpeak.core.peak;
 final class Scale {
 
     private static final double CLIP = 2;
-    private static final double NORMAL_MEAN_OF_CLIPPED = 0.780_9;
+    private static final double TO_SIGMA = 1 / 0.780_9;
 
     /** A deviation beyond this many times the scale would not have been expected at all. */
     private static final double UNEXPECTED = 4;
@@ -23,6 +23,7 @@ final class Scale {
     private final double memory;
     private double sigma;
     private double seen;
+    private double weight;
     private int unexpected;
 
     /** @param memory how many deviations are remembered once warm */
@@ -42,9 +43,12 @@ final class Scale {
         if (unexpected >= NEW_REGIME) {
             unsettle();
         }
-        seen = Math.min(seen + 1, memory);
+        if (seen < memory) {
+            seen++;
+            weight = 1 / seen;
+        }
         double most = seen <= FEW ? size : Math.max(CLIP * sigma, floor);
-        sigma += (Math.min(size, most) / NORMAL_MEAN_OF_CLIPPED - sigma) / seen;
+        sigma += (TO_SIGMA * Math.min(size, most) - sigma) * weight;
     }
 
     double sigma() {

@@ -85,18 +85,15 @@ final class Travel {
         listener.hint(tNanos, Hint.WRONG_WAY, fallDb);
     }
 
-    /** The hand was told to turn round, has had time to do so, and the level still goes on falling. */
-    void lookAway(long tNanos, TurnTest test, Smoother level, double fallDb) {
+    /** Whether the hand was told to turn round, has had time to do so, and the level still goes on falling. */
+    boolean turnsAway(long tNanos, TurnTest test, Smoother level) {
         if (test.direction() >= 0 || words >= WORDS || Elapsed.nanos(toldAtNanos, tNanos) < HEARD_NANOS) {
-            return;
+            return false;
         }
         if (Double.isNaN(heardLevel)) {
             heardLevel = level.value();
         }
-        double still = STILL_FALLING * Math.abs(heardLevel) + SHOWS * level.sigma();
-        if (level.value() < heardLevel - still) {
-            wrongWay(tNanos, fallDb);
-        }
+        return level.value() < heardLevel - STILL_FALLING * Math.abs(heardLevel) - SHOWS * level.sigma();
     }
 
     void passed(long tNanos) {

@@ -43,6 +43,8 @@ final class TurnTest {
     private static final double TWICE = Math.sqrt(1.5);
     /** Of slow noise, which is bounded (a beat) rather than normal. */
     private static final double SLOW_NOISE = 3;
+    /** No threshold is below so many sigma: spares working it out. */
+    private static final double NEVER_LESS = 5;
     /** Longest averaging; turning slower than this shows is indistinguishable from drift. */
     private static final double LONGEST_SECONDS = 6;
     /** These many levels are used however slow the meter is. */
@@ -110,24 +112,32 @@ final class TurnTest {
     }
 
     private Turn look(int level, double mean, Noise noise) {
+        if (direction >= 0 && hasFallen(level, mean, noise)) {
+            Turn turn = direction == 0 ? Turn.BEGAN_DOWN : Turn.DOWN;
+            direction = -1;
+            return turn;
+        }
+        if (direction <= 0 && hasRisen(level, mean, noise)) {
+            Turn turn = direction == 0 ? Turn.BEGAN_UP : Turn.UP;
+            direction = 1;
+            return turn;
+        }
+        return Turn.NONE;
+    }
+
+    private boolean hasRisen(int level, double mean, Noise noise) {
+        low[level] = Math.min(low[level], mean);
+        return beyond(level, mean - low[level], EQUAL, mean, noise);
+    }
+
+    private boolean hasFallen(int level, double mean, Noise noise) {
         if (mean > high[level]) {
             if (mean > high[level] + noise.white(level, mean)) {
                 roseAt[level] = age;
             }
             high[level] = mean;
         }
-        low[level] = Math.min(low[level], mean);
-        if (direction >= 0 && fallen(level, mean, noise)) {
-            Turn turn = direction == 0 ? Turn.BEGAN_DOWN : Turn.DOWN;
-            direction = -1;
-            return turn;
-        }
-        if (direction <= 0 && beyond(level, mean - low[level], EQUAL, mean, noise)) {
-            Turn turn = direction == 0 ? Turn.BEGAN_UP : Turn.UP;
-            direction = 1;
-            return turn;
-        }
-        return Turn.NONE;
+        return fallen(level, mean, noise);
     }
 
     private boolean fallen(int level, double mean, Noise noise) {
@@ -140,6 +150,7 @@ final class TurnTest {
 
     private boolean beyond(int level, double change, double sigmas, double mean, Noise noise) {
         return change > least * Math.abs(mean)
+                && change > NEVER_LESS * noise.white(level, mean)
                 && noise.seen() > ALWAYS
                 && change > threshold(level, sigmas, mean, noise);
     }

@@ -1,7 +1,5 @@
 package org.slugpeak.core.peak.bench;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
@@ -58,27 +56,4 @@ final class Table {
             "passes",
             "held s",
             "bias %");
-
-    public static void main(String[] args) {
-        long first = Long.parseLong(args[0]);
-        int seeds = Integer.parseInt(args[1]);
-        String only = args.length > 2 ? args[2] : "";
-        System.out.println(HEAD);
-        List<Run.Outcome> all = new ArrayList<>();
-        for (Family family : Families.all()) {
-            if (family.name().contains(only)) {
-                List<Run.Outcome> runs = runs(family, first, seeds, Watcher::finder);
-                all.addAll(runs);
-                System.out.println(line(family.name(), runs));
-                long[] bad = IntStream.range(0, seeds)
-                        .filter(i -> !runs.get(i).held() || runs.get(i).lossDb() > 0.5)
-                        .mapToLong(i -> first + i)
-                        .toArray();
-                if (bad.length > 0) {
-                    System.out.println("    bad seeds " + Arrays.toString(Arrays.copyOf(bad, Math.min(8, bad.length))));
-                }
-            }
-        }
-        System.out.println(line("all", all));
-    }
 }

@@ -1,0 +1,73 @@
+package org.slugpeak.core.peak.bench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Runs the whole evaluation and prints it; the plot goes to a file. */
+public final class Bench {
+
+    /** Development used seeds from 1000; these have not been looked at while the finder was made. */
+    private static final long REPORTED_SEEDS = 5_000_000;
+
+    private static final List<String> WATCHERS = List.of("finder", "max hold 5 %", "mean 1 s, 2 %", "adaptive mean");
+    private static final List<Watcher.Maker> MAKERS =
+            List.of(Watcher::finder, Baseline::maxHold, Baseline::slowMean, Baseline::adaptive);
+
+    private Bench() {}
+
+    /**
+     * Prints the tables.
+     *
+     * @param arguments seeds for each family (50), hours of steady readings for each rate (10), the plot's file
+     * @throws IOException if the plot cannot be written
+     */
+    public static void main(String[] arguments) throws IOException {
+        int seeds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 50;
+        double hours = arguments.length > 1 ? Double.parseDouble(arguments[1]) : 10;
+        Path file = Path.of(arguments.length > 2 ? arguments[2] : "target/peak-bench.svg");
+        families(seeds, file);
+        steady(hours);
+        Throughput.print();
+    }
+
+    private static void families(int seeds, Path file) throws IOException {
+        Plot plot = new Plot();
+        List<List<Run.Outcome>> all = new ArrayList<>();
+        MAKERS.forEach(maker -> all.add(new ArrayList<>()));
+        System.out.println(Table.HEAD + "   bound");
+        for (Family family : Families.all()) {
+            double bound = Bound.flaggedDb(family);
+            double[] flagged = new double[MAKERS.size()];
+            for (int i = 0; i < MAKERS.size(); i++) {
+                List<Run.Outcome> runs = Table.runs(family, REPORTED_SEEDS, seeds, MAKERS.get(i));
+                all.get(i).addAll(runs);
+                flagged[i] = Table.quantile(runs.stream().mapToDouble(Run.Outcome::flaggedDb), 0.5);
+                String name = i == 0 ? family.name() : "  " + WATCHERS.get(i);
+                System.out.println(
+                        Table.line(name, runs) + (i == 0 ? String.format(Locale.ROOT, "  %6.3f", bound) : ""));
+            }
+            plot.row(family.name(), bound, flagged);
+        }
+        for (int i = 0; i < MAKERS.size(); i++) {
+            System.out.println(Table.line("all: " + WATCHERS.get(i), all.get(i)));
+        }
+        plot.write(file, WATCHERS);
+        System.out.println("plot: " + file);
+    }
+
+    private static void steady(double hours) {
+        System.out.printf(
+                Locale.ROOT,
+                "%nSteady readings, %.0f h for each rate and noise: false passed, false wrong-way%n",
+                hours);
+        for (double rate : new double[] {2, 3, 10, 50, 200}) {
+            for (double noise : new double[] {0.0005, 0.0035, 0.02, 0.05}) {
+                int[] counts = Steady.count(rate, noise, hours, true, REPORTED_SEEDS + Math.round(rate + 1e6 * noise));
+                System.out.printf(Locale.ROOT, "%5.0f/s %5.2f %%: %d %d%n", rate, 100 * noise, counts[0], counts[1]);
+            }
+        }
+    }
+}
