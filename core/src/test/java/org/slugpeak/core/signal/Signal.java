@@ -8,6 +8,8 @@ import java.util.function.IntToDoubleFunction;
 /** Audio with an exact answer: sines, noise and whatever else is added, at one sample rate. */
 final class Signal {
 
+    private static final int HUM_LINES = 20;
+
     private final double rateHz;
     private final List<IntToDoubleFunction> parts = new ArrayList<>();
 
@@ -37,13 +39,26 @@ final class Signal {
     Signal hum(double mainsHz, double amplitude, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double norm = 0;
-        for (int k = 1; k <= 20; k++) {
+        for (int k = 1; k <= HUM_LINES; k++) {
             norm += 1.0 / k / k;
         }
-        for (int k = 1; k <= 20; k++) {
-            sine(k * mainsHz, amplitude / k / Math.sqrt(norm), random.nextDouble(2 * Math.PI));
+        for (int k = 1; k <= HUM_LINES; k++) {
+            with(resonator(k * mainsHz, amplitude / k / Math.sqrt(norm), random.nextDouble(2 * Math.PI)));
         }
         return this;
+    }
+
+    /** A sine by recurrence, for signals of many lines: x(n + 1) = 2 cos(omega) x(n) - x(n - 1). */
+    private IntToDoubleFunction resonator(double hz, double amplitude, double phase) {
+        double omega = 2 * Math.PI * hz / rateHz;
+        double twice = 2 * Math.cos(omega);
+        double[] state = {amplitude * Math.cos(phase - omega), amplitude * Math.cos(phase)};
+        return i -> {
+            double now = state[1];
+            state[1] = twice * now - state[0];
+            state[0] = now;
+            return now;
+        };
     }
 
     Signal with(IntToDoubleFunction part) {
