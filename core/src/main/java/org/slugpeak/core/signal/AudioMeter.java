@@ -9,7 +9,7 @@ import org.slugpeak.core.reading.Condition;
  * one whole response has been heard.
  *
  * <p>The tone is read by synchronous detection in a Hann window over the response, at its own frequency, after steady hum
- * has been taken out. For a clean tone in 300..1100 Hz the level is right within 0.01 dB. In white noise its spread is 1.31
+ * has been taken out. For a clean tone in 300..1100 Hz the level is right within 0.01 dB. In white noise its spread is 1.28
  * times the Cramer-Rao bound of the response, sqrt(2 / N) sigma (Rife and Boorstyn, IEEE Trans. IT-20, 1974): 1.22 for the
  * window and the rest for its being shorter than the response by what the filters before it take.
  *

@@ -7,7 +7,7 @@ import java.time.Duration;
  * {@link IllegalArgumentException}. Immutable; any thread may use it.
  *
  * <p>Response and noise are one trade: a reading looks at the last {@code response} of the audio and at nothing before, and
- * its noise bandwidth is about 1.7 / {@code response} (17 Hz at 100 ms). The level read is that of half the response ago.
+ * its noise bandwidth is about 1.6 / {@code response} (16 Hz at 100 ms). The level read is that of half the response ago.
  *
  * @param kind which number is the reading
  * @param response how long after a step nothing of the earlier level is left
