@@ -11,16 +11,16 @@ final class Chores {
     /** Nothing for a while. */
     static Chore rest(double seconds) {
         return new Chore() {
-            private long untilNanos;
+            private long begunNanos;
 
             @Override
             public void begin(Bench bench, SourceListener listener) {
-                untilNanos = bench.nowNanos() + (long) (seconds * 1e9);
+                begunNanos = bench.nowNanos();
             }
 
             @Override
             public boolean step(Bench bench, SourceListener listener) {
-                return bench.nowNanos() >= untilNanos;
+                return (bench.nowNanos() - begunNanos) / 1e9 >= seconds;
             }
         };
     }

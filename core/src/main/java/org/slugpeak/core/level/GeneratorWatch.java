@@ -25,7 +25,7 @@ final class GeneratorWatch {
     private static final double LEAST_CUT_DB = 0.7;
 
     /** More than this in the tenths of a second before the cut: the slug was moving, so the known factor counts. */
-    private static final double MOVING_SHARE = 0.03;
+    private static final double MOVING_SHARE = 0.01;
 
     private static final double SETTLE_SECONDS = 0.5;
     private static final double GIVE_UP_SECONDS = 6;

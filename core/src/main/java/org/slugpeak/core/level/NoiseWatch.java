@@ -6,13 +6,14 @@ final class NoiseWatch {
     /** What the hand can wait for while turning. */
     private static final double AVERAGE_SECONDS = 0.5;
 
+    private static final long ENOUGH_NANOS = 3_000_000_000L;
     private static final double PEAK_ERROR_DB = 0.1;
     private static final double GOOD_AGAIN_DB = 0.07;
     private static final long BETWEEN_NANOS = 30_000_000_000L;
     private static final double DB_PER_SHARE = 20 / Math.log(10);
 
     private final LevelListener listener;
-    private final RecentReadings recent = new RecentReadings(2);
+    private final RecentReadings recent = new RecentReadings(4);
     private boolean said;
     private long saidNanos = Long.MIN_VALUE / 2;
     private long lookedNanos = Long.MIN_VALUE / 2;
@@ -27,7 +28,7 @@ final class NoiseWatch {
 
     void accept(long tNanos, double magnitude) {
         recent.add(tNanos, magnitude);
-        if (tNanos - lookedNanos < 500_000_000L || recent.size() < 12) {
+        if (tNanos - lookedNanos < 500_000_000L || recent.size() < 12 || recent.spannedNanos() < ENOUGH_NANOS) {
             return;
         }
         lookedNanos = tNanos;

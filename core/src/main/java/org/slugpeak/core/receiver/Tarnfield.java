@@ -81,7 +81,7 @@ public final class Tarnfield {
      * @return the law of its IF slugs
      */
     public static SlugLaw slugLaw() {
-        return new SlugLaw(8.33, 0.2, 0.67);
+        return new SlugLaw(8.33, 0.176, 0.67);
     }
 
     private static CoupledPair transformer() {

@@ -1,0 +1,150 @@
+package org.slugpeak.bridge.sim;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.SessionRecord;
+
+class DemoTest {
+
+    private static Demo demo(long seed) {
+        return Demo.create(DemoSettings.ofSeed(seed), Pace.unlimited());
+    }
+
+    private static List<SessionRecord> play(Demo demo) throws Exception {
+        return SimRun.of(demo.source(), Double.MAX_VALUE);
+    }
+
+    /** The finder's verdicts, obeyed by a hand of flesh, leave less than the trade's last round. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void leavesLessThanAFifthOfADecibelOnTheTable(long seed) throws Exception {
+        Demo demo = demo(seed);
+        play(demo);
+        double left = demo.outcome().leftDb();
+        assertTrue(left < 0.2, "left " + left);
+        assertEquals(8, demo.outcome().steps().size());
+    }
+
+    @Test
+    void takesAboutAMinuteAndAHalfToTwo() throws Exception {
+        List<SessionRecord> records = play(demo(1));
+        double seconds = records.get(records.size() - 1).tNanos() / 1e9;
+        assertTrue(seconds > 80 && seconds < 130, "seconds " + seconds);
+    }
+
+    @Test
+    void theSameSeedPlaysTheSameDemonstration() throws Exception {
+        Demo one = demo(4);
+        Demo two = demo(4);
+        assertEquals(play(one), play(two));
+        assertEquals(one.outcome(), two.outcome());
+    }
+
+    @Test
+    void theTableShowsBeforeAndAfterAsTheDataSheetHasThem() throws Exception {
+        Demo demo = demo(2);
+        play(demo);
+        DemoOutcome outcome = demo.outcome();
+        assertEquals(440e-6, outcome.before().sensitivityVolts(), 10e-6);
+        assertEquals(57e-6, outcome.after().sensitivityVolts(), 3e-6);
+        assertEquals(455e3, outcome.after().centreHz(), 1.5e3);
+        List<String> table = outcome.table();
+        assertTrue(table.stream().allMatch(line -> line.length() <= 72));
+        assertTrue(table.stream().anyMatch(line -> line.startsWith("left on the table: 0.")));
+    }
+
+    /** A replay has nothing but the log: readings, marks and begun adjusters, in their order. */
+    @Test
+    void aReplayOfTheLogGivesTheSameRecords() throws Exception {
+        List<SessionRecord> live = play(demo(3));
+        List<SessionRecord> again = new ArrayList<>();
+        Analysis analysis = new Analysis(PeakSettings.defaults(), again::add);
+        for (SessionRecord record : live) {
+            if (record instanceof ReadingTaken it) {
+                analysis.reading(it.reading());
+            } else if (record instanceof Mark it) {
+                analysis.mark(it.text());
+            } else if (record instanceof Adjuster it) {
+                analysis.nextAdjuster(it.name());
+            }
+        }
+        analysis.end("done");
+        assertEquals(live, again);
+    }
+
+    @Nested
+    class ByKeys {
+
+        private final Demo demo =
+                Demo.create(DemoSettings.ofSeed(1).withTurner(DemoSettings.Turner.KEYS), Pace.unlimited());
+        private final Listening listening = new Listening(demo.source().hand());
+
+        private void playUntilAdjuster(int number) throws Exception {
+            while (listening.begun < number && demo.source().poll(0, listening) != Progress.ENDED) {
+                assertTrue(listening.readings < 100_000);
+            }
+        }
+
+        private void playFor(int readings) throws Exception {
+            int until = listening.readings + readings;
+            while (listening.readings < until) {
+                demo.source().poll(0, listening);
+            }
+        }
+
+        @Test
+        void aSlugTurnedTheRightWayRaisesTheReading() throws Exception {
+            playUntilAdjuster(1);
+            playFor(50);
+            double before = Math.abs(listening.last);
+            demo.turn(120);
+            playFor(50);
+            assertTrue(Math.abs(listening.last) > before + 0.1);
+        }
+
+        @Test
+        void nothingFollowsWithinTheBacklash() throws Exception {
+            playUntilAdjuster(1);
+            demo.turn(90);
+            playFor(50);
+            double there = Math.abs(listening.last);
+            demo.turn(-5);
+            playFor(50);
+            assertEquals(there, Math.abs(listening.last), 0.02);
+        }
+
+        @Test
+        void theToolOutMeansTheNextAdjuster() throws Exception {
+            playUntilAdjuster(1);
+            demo.next();
+            playUntilAdjuster(2);
+            assertEquals(1, demo.outcome().steps().size());
+            assertTrue(demo.outcome().leftDb() > 10);
+        }
+    }
+
+    @Test
+    void everyStepIsSaidInALineBeforeItsAdjusterBegins() throws Exception {
+        List<SessionRecord> records = play(demo(1));
+        List<String> said = records.stream()
+                .filter(Mark.class::isInstance)
+                .map(record -> ((Mark) record).text())
+                .filter(text -> !text.startsWith("level: "))
+                .toList();
+        assertTrue(said.size() >= 9, said.toString());
+        assertTrue(said.stream().allMatch(text -> text.length() <= 110));
+    }
+}

@@ -1,0 +1,103 @@
+package org.slugpeak.bridge.sim;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.core.level.Suspicion;
+import org.slugpeak.core.receiver.Fault;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * Seeds each fault into the simulated bench, has the operator make the whole job with every check, and counts what the tool
+ * suspects. {@code mvn -P bench -pl bridge -am -DskipTests verify} writes the full table into docs/faults.md.
+ */
+final class FaultTable {
+
+    private static final int SEEDS = 20;
+    private static final String BEGIN = "<!-- table -->";
+    private static final String END = "<!-- end of table -->";
+
+    private static final Map<Fault, Suspicion> MEANT = Map.ofEntries(
+            Map.entry(Fault.STRONG, Suspicion.TOO_STRONG),
+            Map.entry(Fault.WRONG_IF, Suspicion.WRONG_IF),
+            Map.entry(Fault.IMAGE, Suspicion.IMAGE),
+            Map.entry(Fault.HARMONIC, Suspicion.HARMONIC),
+            Map.entry(Fault.SLUG_END, Suspicion.SLUG_END),
+            Map.entry(Fault.MICA, Suspicion.MICA),
+            Map.entry(Fault.PADDER, Suspicion.PADDER),
+            Map.entry(Fault.SECONDARY, Suspicion.WINDING),
+            Map.entry(Fault.LOADING, Suspicion.LOADING),
+            Map.entry(Fault.REGENERATION, Suspicion.REGENERATION),
+            Map.entry(Fault.HUM, Suspicion.HUM));
+
+    private FaultTable() {}
+
+    static Suspicion meant(Fault fault) {
+        return MEANT.getOrDefault(fault, Suspicion.TOO_STRONG);
+    }
+
+    /** All that the tool suspects in one job. */
+    static List<String> suspected(Optional<Fault> fault, long seed) throws BridgeException {
+        DemoSettings settings = DemoSettings.ofSeed(seed);
+        Demo demo = Demo.withEverything(fault.map(settings::withFault).orElse(settings));
+        return suspicions(SimRun.of(demo.source(), Double.MAX_VALUE));
+    }
+
+    static List<String> suspicions(List<SessionRecord> records) {
+        List<String> topics = new ArrayList<>();
+        for (SessionRecord record : records) {
+            record.match(new Verdicts().onAdvice(advice -> {
+                if (advice.topic().startsWith("possible-")) {
+                    topics.add(advice.topic());
+                }
+            }));
+        }
+        return topics;
+    }
+
+    private static String row(Optional<Fault> fault) throws BridgeException {
+        Map<String, Integer> counts = new TreeMap<>();
+        int silent = 0;
+        for (long seed = 1; seed <= SEEDS; seed++) {
+            List<String> topics = suspected(fault, seed);
+            silent += topics.isEmpty() ? 1 : 0;
+            topics.forEach(topic -> counts.merge(topic, 1, Integer::sum));
+        }
+        StringBuilder row = new StringBuilder("| " + fault.map(Fault::code).orElse("(none)") + " |");
+        for (Fault column : Fault.values()) {
+            Integer count = counts.get(meant(column).topic());
+            row.append(' ').append(count == null ? "" : count).append(" |");
+        }
+        return row.append(' ').append(silent == 0 ? "" : silent).append(" |").toString();
+    }
+
+    /** Writes the table between the two comments of the page. */
+    public static void main(String[] args) throws IOException, BridgeException {
+        List<String> table = new ArrayList<>();
+        StringBuilder head = new StringBuilder("| seeded |");
+        StringBuilder rule = new StringBuilder("|---|");
+        for (Fault column : Fault.values()) {
+            head.append(' ')
+                    .append(meant(column).topic().substring("possible-".length()))
+                    .append(" |");
+            rule.append("---|");
+        }
+        table.add(head.append(" nothing |").toString());
+        table.add(rule.append("---|").toString());
+        table.add(row(Optional.empty()));
+        for (Fault fault : Fault.values()) {
+            table.add(row(Optional.of(fault)));
+        }
+        Path page = Path.of(args[0]);
+        String text = Files.readString(page);
+        String before = text.substring(0, text.indexOf(BEGIN) + BEGIN.length());
+        String after = text.substring(text.indexOf(END));
+        Files.writeString(page, before + "\n" + String.join("\n", table) + "\n" + after);
+    }
+}

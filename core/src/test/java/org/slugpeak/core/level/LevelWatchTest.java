@@ -1,0 +1,385 @@
+package org.slugpeak.core.level;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.reading.Condition;
+
+class LevelWatchTest {
+
+    private static double db(double ratio) {
+        return 20 * Math.log10(ratio);
+    }
+
+    @Nested
+    class Rest {
+
+        @Test
+        void decibelsAreRightWithinATenthForAnyRestUpToHalfAVolt() {
+            SplittableRandom random = new SplittableRandom(11);
+            for (int i = 0; i < 100; i++) {
+                double rest = random.nextDouble(-0.5, 0.5);
+                double signal = Math.copySign(random.nextDouble(0.3, 2), rest);
+                double gain = random.nextDouble(1.1, 3);
+                Meter meter = new Meter(i, 0.001).rest(signal, rest);
+                double measured = db(meter.watch.toFinder(signal * gain + rest) / meter.watch.toFinder(signal + rest));
+                assertEquals(db(gain), measured, 0.1, "rest " + rest + " signal " + signal);
+            }
+        }
+
+        @Test
+        void theFinderForgetsItsBestOnceBecauseZeroHasMoved() {
+            Meter meter = new Meter(1, Meter.NOISE).rest(-1, -0.22);
+            assertTrue(meter.watch.takeZeroMoved());
+            assertFalse(meter.watch.takeZeroMoved());
+            assertEquals(-0.22, meter.told.first("rest").amount(), 0.001);
+        }
+
+        @Test
+        void withoutItThePassAtTheDetectorIsCalledDoubtfulOnce() {
+            Meter meter = new Meter(1, Meter.NOISE).command(LevelCommand.at(MeterPoint.DETECTOR));
+            meter.read(1, -1).watch.passed(1);
+            meter.watch.passed(2);
+            assertEquals(1, meter.told.all("no-rest").size());
+        }
+
+        @Test
+        void nothingIsDoubtfulWhereNobodySaidWhereTheMeterIs() {
+            Meter meter = new Meter(1, Meter.NOISE).read(1, -1);
+            meter.watch.passed(1);
+            assertFalse(meter.told.heard("no-rest"));
+        }
+
+        @Test
+        void wobbleWithoutASignalIsPossiblyHum() {
+            Meter meter = new Meter(1, Meter.NOISE)
+                    .command(LevelCommand.check(CheckKind.REST))
+                    .read(6, at -> 1 + 0.1 * Math.sin(9.4 * at))
+                    .read(6, at -> 0.2 + 0.1 * Math.sin(9.4 * at))
+                    .read(2, 1);
+            assertTrue(meter.told.heard("possible-hum"));
+        }
+    }
+
+    @Nested
+    class Level {
+
+        @ParameterizedTest
+        @CsvSource({
+            "0.85, false, false",
+            "1.2, false, false",
+            "0.75, true, false",
+            "0.55, true, false",
+            "0.45, true, true"
+        })
+        void slopesBelowEightTenthsWarnAndBelowAHalfRefuse(double slope, boolean warns, boolean refuses) {
+            Meter meter = new Meter(3, 0.001).level(1, slope);
+            assertEquals(warns, meter.told.heard("flattening"));
+            assertEquals(warns, meter.told.heard("possible-too-strong"));
+            assertEquals(refuses, !meter.watch.letsFinderSee());
+        }
+
+        @Test
+        void slopesAboveOnePointThreeAreTooWeakOrSquareLaw() {
+            Meter meter = new Meter(3, 0.001).level(0.1, 1.6);
+            Told.Line line = meter.told.first("level-check");
+            assertEquals(1.6, line.amount(), 0.02);
+            assertTrue(line.text().contains("square law"), line.text());
+        }
+
+        @Test
+        void aRefusalEndsWithTheCut() {
+            Meter meter = new Meter(3, 0.001).level(1, 0.4).command(LevelCommand.cut(0.2));
+            meter.read(3, 0.2);
+            assertTrue(meter.told.heard("cleared"));
+            assertTrue(meter.watch.letsFinderSee());
+        }
+
+        @Test
+        void theFinderSeesNothingWhileACheckIsUnderWay() {
+            Meter meter = new Meter(3, 0.001).command(LevelCommand.check(CheckKind.LEVEL));
+            meter.read(2, 1);
+            assertFalse(meter.watch.letsFinderSee());
+            meter.read(3, 0.5).read(2, 1);
+            assertTrue(meter.watch.letsFinderSee());
+        }
+
+        @Test
+        void aCheckThatNobodyFollowsIsDropped() {
+            Meter meter = new Meter(3, 0.001).command(LevelCommand.check(CheckKind.LEVEL));
+            meter.read(30, 1);
+            assertTrue(meter.told.heard("check-dropped"));
+            assertTrue(meter.watch.letsFinderSee());
+        }
+    }
+
+    @Nested
+    class Prompts {
+
+        private Meter atDetector() {
+            return new Meter(5, 0.001).command(LevelCommand.at(MeterPoint.DETECTOR));
+        }
+
+        @Test
+        void theCutIsAskedForBeforeTheWindowEnds() {
+            Meter meter = atDetector().read(10, at -> 1 + 0.05 * at);
+            assertTrue(meter.told.heard("cut-generator"));
+            double volts = 1 + 0.05 * meter.told.first("cut-generator").tNanos() / 1e9;
+            assertTrue(volts < MeterPoint.DETECTOR.highVolts(), volts + " V");
+        }
+
+        @Test
+        void thereIsNeverMoreThanOnePromptInThreeSeconds() {
+            Meter meter = atDetector().read(60, 2);
+            List<Told.Line> prompts = meter.told.all("cut-generator");
+            assertTrue(prompts.size() > 1);
+            for (int i = 1; i < prompts.size(); i++) {
+                assertTrue(prompts.get(i).tNanos() - prompts.get(i - 1).tNanos() >= 3_000_000_000L);
+            }
+        }
+
+        @Test
+        void noPromptComesWhereNobodySaidWhereTheMeterIs() {
+            assertFalse(new Meter(5, 0.001).read(30, 50).told.heard("cut-generator"));
+        }
+
+        @Test
+        void decibelsGoOnAcrossTheCutWithinATenth() {
+            SplittableRandom random = new SplittableRandom(17);
+            for (int i = 0; i < 100; i++) {
+                double reads = random.nextDouble(0.4, 0.6);
+                Meter meter = new Meter(i, Meter.NOISE).command(LevelCommand.at(MeterPoint.DETECTOR));
+                meter.read(2, 1.35);
+                double before = meter.watch.toFinder(1.35);
+                meter.read(2, 1.35 * reads);
+                assertTrue(meter.told.heard("generator-changed"));
+                assertEquals(0, db(meter.watch.toFinder(1.35 * reads) / before), 0.1);
+            }
+        }
+
+        @Test
+        void whileTheSlugMovesTheKnownFactorCounts() {
+            Meter meter = atDetector().read(3, at -> 1 + 0.15 * at);
+            double before = 1.45;
+            meter.read(2, at -> (before + 0.15 * Math.min(at, 0.4)) / 2);
+            assertTrue(meter.told.heard("generator-changed"));
+            assertEquals(0.5, meter.watch.scale(), 1e-12);
+        }
+
+        @Test
+        void anAnnouncedCutNeedsNoPrompt() {
+            Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.25));
+            assertFalse(meter.watch.letsFinderSee());
+            meter.read(1, at -> at < 0.4 ? 0.8 : 0.2).read(1, 0.2);
+            assertTrue(meter.watch.letsFinderSee());
+            assertEquals(0.25, meter.watch.scale(), 0.003);
+        }
+
+        @Test
+        void turningASlugAwayIsNoCut() {
+            Meter meter = atDetector().read(3, 1.4).read(4, at -> 1.4 * Math.exp(-0.2 * at));
+            assertFalse(meter.told.heard("generator-changed"));
+            assertEquals(1, meter.watch.scale());
+        }
+
+        @Test
+        void theNextAdjusterStartsWithAFreshScale() {
+            Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.5));
+            meter.read(3, 0.4).watch.adjusterBegun("T1 top");
+            assertEquals(1, meter.watch.scale());
+        }
+    }
+
+    @Nested
+    class Drifting {
+
+        @Test
+        void slowMovementIsDriftWithItsSpeed() {
+            Meter meter = new Meter(7, Meter.NOISE).read(70, at -> Math.pow(10, -0.4 * at / 60 / 20));
+            assertEquals(-0.4, meter.told.first("drift").amount(), 0.05);
+        }
+
+        @ParameterizedTest
+        @ValueSource(doubles = {0.2, -0.2, 1, -1})
+        void turningIsNoDrift(double dbPerSecond) {
+            Meter meter = new Meter(7, Meter.NOISE).read(20, at -> Math.pow(10, dbPerSecond * at / 20));
+            assertFalse(meter.told.heard("drift"));
+        }
+
+        @Test
+        void aSteadyReadingNeitherDriftsNorSettles() {
+            Meter meter = new Meter(7, Meter.NOISE).read(300, 1);
+            assertFalse(meter.told.heard("drift"));
+            assertFalse(meter.told.heard("settled"));
+        }
+
+        @Test
+        void theSetIsCalledSettledWhenLessThanAFifthOfADecibelIsLeftInFiveMinutes() {
+            // 1 dB in all with a time constant of 2 minutes: 0.04 dB a minute is left at 2 ln(12.5) = 5.05 minutes.
+            Meter meter = new Meter(7, Meter.NOISE).read(600, at -> Math.pow(10, -(1 - Math.exp(-at / 120)) / 20));
+            double minutes = meter.told.first("settled").tNanos() / 60e9;
+            assertTrue(minutes > 4.5 && minutes < 7, "settled at " + minutes);
+        }
+
+        @Test
+        void theMedianOfSlopesDoesNotMindOddSeconds() {
+            double[] values = new double[60];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = i % 7 == 0 ? 40 : 3 + 0.25 * i;
+            }
+            assertEquals(0.25, DriftWatch.medianSlope(values), 0.02);
+        }
+    }
+
+    @Nested
+    class Weakness {
+
+        @Test
+        void readingsWithTwentyPerCentNoiseAreTooWeakAndSayByHowMuch() {
+            Meter meter = new Meter(9, 0.2).read(5, 0.05);
+            assertEquals(14, meter.told.first("weak").amount(), 2);
+            assertEquals(1, meter.told.all("weak").size());
+        }
+
+        @Test
+        void goodReadingsAreNot() {
+            assertFalse(new Meter(9, Meter.NOISE).read(60, 0.05).told.heard("weak"));
+        }
+
+        @Test
+        void aDipIsAllowedToBeWeak() {
+            Told told = new Told();
+            LevelWatch watch = new LevelWatch(Seek.DIP, told);
+            SplittableRandom random = new SplittableRandom(1);
+            for (int i = 0; i < 500; i++) {
+                watch.accept(i * 20_000_000L, random.nextGaussian(), Condition.OK);
+            }
+            assertTrue(told.topics().isEmpty());
+        }
+    }
+
+    @Nested
+    class Suspicions {
+
+        @Test
+        void twoJumpsOfThreeDecibelsArePossiblyAMicaCapacitor() {
+            Meter meter = new Meter(2, Meter.NOISE).read(5, 1).read(5, 0.7);
+            assertFalse(meter.told.heard("possible-mica"));
+            meter.read(5, 1);
+            assertTrue(meter.told.heard("possible-mica"));
+        }
+
+        @Test
+        void turningIsNoJump() {
+            Meter meter = new Meter(2, Meter.NOISE);
+            for (int i = 0; i < 5; i++) {
+                meter.read(2, at -> 1 - 0.25 * at).read(1, 0.5).read(2, at -> 0.5 + 0.25 * at);
+            }
+            assertFalse(meter.told.heard("possible-mica"));
+        }
+
+        @Test
+        void aFlatTravelAccusesThePadderOrTheWindingByItsName() {
+            Meter padder = new Meter(2, Meter.NOISE);
+            padder.watch.adjusterBegun("C3 padder");
+            padder.watch.noPeak(1, NoPeakReason.FLAT);
+            assertTrue(padder.told.heard("possible-padder"));
+            Meter slug = new Meter(2, Meter.NOISE);
+            slug.watch.adjusterBegun("T2 top");
+            slug.watch.noPeak(1, NoPeakReason.FLAT);
+            assertTrue(slug.told.heard("possible-winding"));
+        }
+
+        @Test
+        void aFlatStreamWithoutAnAdjusterAccusesNothing() {
+            Meter meter = new Meter(2, Meter.NOISE);
+            meter.watch.noPeak(1, NoPeakReason.FLAT);
+            assertTrue(meter.told.topics().isEmpty());
+        }
+
+        @Test
+        void whileOneSuspicionStandsNoOtherIsRaised() {
+            Meter meter = new Meter(2, Meter.NOISE);
+            meter.watch.adjusterBegun("T2 top");
+            meter.watch.noPeak(1, NoPeakReason.FLAT);
+            meter.watch.twoPeaks(2, 10);
+            assertEquals(List.of("possible-winding"), meter.told.topics());
+            meter.command(new LevelCommand(LevelCommand.Verb.REPAIRED, ""))
+                    .watch
+                    .twoPeaks(3, 10);
+            assertTrue(meter.told.heard("possible-slug-end"));
+        }
+
+        /** 1 Mohm in series: a meter of 10 Mohm falls to 10/11, one of 1 Mohm to a half (Ohm's law). */
+        @ParameterizedTest
+        @CsvSource({"10e6, false", "1e6, true"})
+        void aMeterThatFallsTooFarBehindOneMegohmLoads(double ohm, boolean loads) {
+            Meter meter = new Meter(2, 0.0005)
+                    .command(LevelCommand.check(CheckKind.LOADING))
+                    .read(2, 1)
+                    .done()
+                    .read(3, ohm / (ohm + 1e6))
+                    .done();
+            assertEquals(ohm, meter.told.first("loading").amount(), 0.05 * ohm);
+            assertEquals(loads, meter.told.heard("possible-loading"));
+        }
+
+        @ParameterizedTest
+        @CsvSource({"IMAGE, 0.08, false", "IMAGE, 0.002, true", "HARMONIC, 0.93, false", "HARMONIC, 0.6, true"})
+        void oneMoveTellsImageAndHarmonic(CheckKind kind, double left, boolean suspected) {
+            Meter meter = new Meter(2, 0.001)
+                    .command(LevelCommand.check(kind))
+                    .read(2, 1)
+                    .done()
+                    .read(3, left)
+                    .done();
+            assertEquals(suspected, meter.told.heard("possible-" + kind.code()));
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "SKIRTS, 0.35, 0.36, possible-regeneration, false",
+            "SKIRTS, 0.05, 0.06, possible-regeneration, true",
+            "OTHER_IF, 0.6, 0.5, possible-wrong-if, false",
+            "OTHER_IF, 3, 0.1, possible-wrong-if, true"
+        })
+        void twoMovesTellSkirtsAndAnotherIntermediateFrequency(
+                CheckKind kind, double first, double second, String topic, boolean suspected) {
+            Meter meter = new Meter(2, 0.001)
+                    .command(LevelCommand.check(kind))
+                    .read(2, 1)
+                    .done()
+                    .read(3, first)
+                    .done()
+                    .read(3, second)
+                    .done();
+            assertEquals(suspected, meter.told.heard(topic), meter.told.topics().toString());
+        }
+    }
+
+    @Nested
+    class Overload {
+
+        @Test
+        void isSaidOnceAndClearedOnce() {
+            Told told = new Told();
+            LevelWatch watch = new LevelWatch(Seek.PEAK, told);
+            watch.accept(1, 1, Condition.OK);
+            watch.accept(2, 0, Condition.OVER_RANGE);
+            watch.accept(3, 0, Condition.OVER_RANGE);
+            watch.accept(4, 0, Condition.NO_VALUE);
+            watch.accept(5, 1, Condition.OK);
+            assertEquals(List.of("over-range", "cleared"), told.topics());
+        }
+    }
+}
