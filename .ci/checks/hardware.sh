@@ -27,7 +27,7 @@ check_netlist() {
     END { if (!checked) { print netlist ": states nothing"; bad = 1 } exit bad }
   ' <(printf '%s\n' "$values") "$netlist" >&2 || failed=1
   while read -r quoted; do
-    grep -qF -- "$quoted" "$notes/$page" || complain "$page does not say \"$quoted\" ($netlist)"
+    grep -qF -- "$quoted" <(tr -s "\n " " " <"$notes/$page") || complain "$page does not say \"$quoted\" ($netlist)"
   done < <(awk '$1 == "*!" && $2 != "page"' "$netlist" | sed -n 's/.*"\(.*\)".*/\1/p')
 }
 
