@@ -2,6 +2,7 @@ package org.slugpeak.bridge.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.Charset;
@@ -438,6 +439,35 @@ class CsvSourceTest {
             Path gone = folder.resolve("gone.csv");
             assertEquals("there is no file " + gone + ": check the name", refusalOf(gone));
             assertEquals(folder + " is a folder: give a file with readings", refusalOf(folder));
+        }
+    }
+
+    /** Whatever comes, a line is a reading, or garbled, or skipped, and times never run back. */
+    @Test
+    void noTextWhateverMakesItFail() throws Exception {
+        SplittableRandom random = new SplittableRandom(77);
+        String alphabet = "0123456789.,;+-eE \t\r\n\n\n#\"NaOLInfs\u00b5\0";
+        for (int run = 0; run < 400; run++) {
+            StringBuilder text = new StringBuilder(run % 3 == 0 ? "time_ms,mV\n0,1\n" : "");
+            for (int i = random.nextInt(300); i > 0; i--) {
+                text.append(alphabet.charAt(random.nextInt(alphabet.length())));
+            }
+            byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+            CsvOptions options = CsvOptions.defaults().withDecimalComma(run % 2 == 0);
+            Heard heard = new Heard();
+            try (CsvSource source = CsvSource.standardInput(Text.inPieces(bytes, 1 + run % 50), options, () -> 0)) {
+                heard.listenTo(source);
+            } catch (BadInput e) {
+                assertEquals(1, e.getMessage().lines().count(), e.getMessage());
+            }
+            long lines = text.toString().lines().count();
+            assertTrue(heard.readings.size() + heard.garbled.size() <= lines, text.toString());
+            for (int i = 1; i < heard.readings.size(); i++) {
+                assertTrue(
+                        heard.readings.get(i).tNanos()
+                                >= heard.readings.get(i - 1).tNanos(),
+                        text.toString());
+            }
         }
     }
 

@@ -18,8 +18,12 @@ final class Heard implements SourceListener {
     /** Polls until the source ends. */
     static Heard all(CsvSource source) throws BadInput {
         Heard heard = new Heard();
-        while (source.poll(0, heard) != ReadingSource.Progress.ENDED) {}
+        heard.listenTo(source);
         return heard;
+    }
+
+    void listenTo(CsvSource source) throws BadInput {
+        while (source.poll(1_000_000_000, this) != ReadingSource.Progress.ENDED) {}
     }
 
     List<Double> values() {

@@ -130,6 +130,22 @@ class LogReaderTest {
         assertEquals(new LogEnding.Truncated(3, ""), read(bytes(records)).ending());
     }
 
+    /** A bit that flips on a bad card costs its line, or two if it joins them. */
+    @Test
+    void aFlippedBitCostsAtMostTwoLines() throws Exception {
+        byte[] whole = bytes(RECORDS);
+        int firstLine = bytes(RECORDS.subList(0, 1)).length;
+        for (int bit = 8 * firstLine; bit < 8 * whole.length; bit += 5) {
+            byte[] flipped = whole.clone();
+            flipped[bit / 8] ^= (byte) (1 << bit % 8);
+            List<SessionRecord> records = new ArrayList<>(read(flipped).records());
+            int read = records.size();
+            records.retainAll(RECORDS);
+            assertTrue(records.size() >= RECORDS.size() - 2, "bit " + bit + ": " + records);
+            assertTrue(read <= RECORDS.size(), "bit " + bit);
+        }
+    }
+
     @Nested
     class WhatIsNoLog {
 
