@@ -4,12 +4,19 @@ import java.util.OptionalDouble;
 import org.slugpeak.core.reading.Measurand;
 
 /**
- * What the user wants a meter to be set to. Immutable; any thread may use it.
+ * What the user wants a meter to be set to; a range that is not positive is refused with an
+ * {@link IllegalArgumentException}. Immutable; any thread may use it.
  *
  * @param function what to measure
  * @param rangeVolts the fixed range, positive; empty lets the meter choose
  */
 public record MeterSetting(Function function, OptionalDouble rangeVolts) {
+
+    public MeterSetting {
+        if (rangeVolts.isPresent() && !(rangeVolts.getAsDouble() > 0 && Double.isFinite(rangeVolts.getAsDouble()))) {
+            throw new IllegalArgumentException("a range must be more than 0 V, not " + rangeVolts.getAsDouble());
+        }
+    }
 
     /** What a meter can be asked to measure. */
     public enum Function {

@@ -46,8 +46,11 @@ final class Trying implements Phase {
             return error(error.get(), nowNanos, out);
         }
         Optional<Reading> first = talk.answers().first(text, nowNanos);
-        if (first.isEmpty() || (first.get().condition() == Condition.NO_VALUE && !isLast())) {
+        if (first.isEmpty()) {
             return this;
+        }
+        if (first.get().condition() == Condition.NO_VALUE && !isLast()) {
+            return next(nowNanos, out); // FETCh? of a meter that was never triggered
         }
         talk.settle();
         Phase next = new Measuring(talk, question());

@@ -31,6 +31,9 @@ final class SerialCarrier implements Carrier {
     private static final long AT_ONCE_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
 
     private static final int AT_ONCE_UNTIL_GONE = 20;
+    /** A driver that hangs must not hold up the end of the session; the reader closes the port whenever it returns. */
+    private static final long LONGEST_CLOSING_MILLIS = 3_000;
+
     private static final String PULLED = "the plug was pulled or the instrument switched off; waiting for it";
 
     private final String path;
@@ -84,12 +87,10 @@ final class SerialCarrier implements Carrier {
     public void close() {
         stop.countDown();
         boolean interrupted = Thread.interrupted();
-        while (reader.isAlive()) {
-            try {
-                reader.join();
-            } catch (InterruptedException e) {
-                interrupted = true;
-            }
+        try {
+            reader.join(LONGEST_CLOSING_MILLIS);
+        } catch (InterruptedException e) {
+            interrupted = true;
         }
         if (interrupted) {
             Thread.currentThread().interrupt();

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.locks.ReentrantLock;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -128,6 +130,11 @@ final class SerialHardware {
 
     private static final class Opened implements OpenPort {
 
+        /** At 9600 bits a second the farewell to a meter takes 15 ms; closing might throw the rest of it away. */
+        private static final int DRAIN_LOOKS = 20;
+
+        private static final long DRAIN_PAUSE_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
+
         private final SerialPort port;
 
         Opened(SerialPort port) {
@@ -137,6 +144,12 @@ final class SerialHardware {
         @Override
         public int read(byte[] buffer) {
             return port.readBytes(buffer, buffer.length);
+        }
+
+        private void drain() {
+            for (int i = 0; i < DRAIN_LOOKS && port.bytesAwaitingWrite() > 0; i++) {
+                LockSupport.parkNanos(DRAIN_PAUSE_NANOS);
+            }
         }
 
         @Override
@@ -153,6 +166,7 @@ final class SerialHardware {
 
         @Override
         public void close() {
+            drain();
             LOCK.lock();
             try {
                 port.closePort();

@@ -166,6 +166,14 @@ class DescriptionReaderTest {
                 mistake(() -> line.decoders().create(tenVolts)));
     }
 
+    @Test
+    void aRangeMustBePositive() {
+        for (double volts : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            java.util.OptionalDouble range = java.util.OptionalDouble.of(volts);
+            assertThrows(IllegalArgumentException.class, () -> new MeterSetting(MeterSetting.Function.DC, range));
+        }
+    }
+
     private static DecoderProvider provider(String language) {
         return new DecoderProvider() {
             @Override

@@ -80,6 +80,16 @@ class ScpiTalkTest {
     }
 
     @Test
+    void aQuestionThatIsAnsweredByNoValueIsNotTheOneToAsk() throws BridgeException {
+        ScpiMeter meter =
+                ScpiMeter.identifiedAs(NAME).answering("FETCh?", "9.91E37").answering("MEASure:VOLTage:DC?", "0.5");
+        InstrumentSource source = talk(meter, MeterSetting.DEFAULT);
+        assertTrue(source.settle(PATIENCE_NANOS));
+        pollUntilReadings(source, 1);
+        assertEquals(List.of("0.5"), heard.lines());
+    }
+
+    @Test
     void aSlowMeterIsWaitedFor() throws BridgeException {
         ScpiMeter meter = ScpiMeter.identifiedAs(NAME);
         InstrumentSource source = source(MeterSetting.DEFAULT);
