@@ -77,8 +77,10 @@ class DemoTest {
                 analysis.reading(it.reading());
             } else if (record instanceof Mark it) {
                 analysis.mark(it.text());
-            } else if (record instanceof Adjuster it) {
+            } else if (record instanceof Adjuster it && it.action() == Adjuster.Action.BEGIN) {
                 analysis.nextAdjuster(it.name());
+            } else if (record instanceof Adjuster it) {
+                analysis.adjusterEnded(it.action());
             }
         }
         analysis.end("done");

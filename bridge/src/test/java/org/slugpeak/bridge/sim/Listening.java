@@ -3,6 +3,7 @@ package org.slugpeak.bridge.sim;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.RecordSink;
@@ -43,6 +44,7 @@ final class Listening implements SourceListener {
 
     @Override
     public void nextAdjuster(String name) {
+        analysis.adjusterEnded(Adjuster.Action.DONE);
         analysis.nextAdjuster(name);
         begun++;
     }

@@ -7,6 +7,7 @@ import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.RecordSink;
@@ -60,6 +61,7 @@ final class SimRun implements SourceListener {
 
     @Override
     public void nextAdjuster(String name) {
+        analysis.adjusterEnded(Adjuster.Action.DONE);
         analysis.nextAdjuster(name);
     }
 }

@@ -87,6 +87,7 @@ final class AnalysisFeed implements SourceListener {
     @Override
     public void nextAdjuster(String name) {
         begin();
+        analysis.adjusterEnded(Adjuster.Action.DONE);
         analysis.nextAdjuster(name);
     }
 

@@ -47,7 +47,7 @@ final class WatchIT {
                 .map(WatchIT::type)
                 .filter(Predicate.not(Set.of("reading", "advice")::contains))
                 .toList();
-        assertEquals(List.of("session", "adjuster", "passed", "returned", "held", "end"), events);
+        assertEquals(List.of("session", "adjuster", "passed", "returned", "held", "adjuster", "end"), events);
     }
 
     @Test

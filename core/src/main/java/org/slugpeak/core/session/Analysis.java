@@ -67,7 +67,7 @@ public final class Analysis {
             finder.restart();
         }
         find(tNanos, reading.value(), condition);
-        adjusters.level(level.fromFinder(finder.smoothed()));
+        adjusters.level(level.fromFinder(finder.smoothed()), finder.smoothed());
         sink.take(new ReadingTaken(
                 new Reading(tNanos, reading.value(), condition),
                 level.fromFinder(finder.smoothed()),
@@ -156,11 +156,14 @@ public final class Analysis {
     }
 
     /**
-     * Closes the session.
+     * Closes the session; an adjuster that is held counts as done.
      *
      * @param reason one word or line: why it ended
      */
     public void end(String reason) {
+        if (adjusters.isHeld()) {
+            adjusterEnded(Adjuster.Action.DONE);
+        }
         sink.take(new SessionEnd(lastNanos, readings, reason));
     }
 
