@@ -42,6 +42,8 @@ class LogReaderTest {
 
     private final List<String> bad = new ArrayList<>();
 
+    private int files;
+
     @TempDir
     Path folder;
 
@@ -215,8 +217,9 @@ class LogReaderTest {
                 .replace(file.toString(), "FILE");
     }
 
+    /** A new file each time: writing an old one again makes some file systems wait for the disk. */
     private Path file(byte[] bytes) throws IOException {
-        return Files.write(folder.resolve("bench.jsonl"), bytes);
+        return Files.write(folder.resolve("bench-" + files++ + ".jsonl"), bytes);
     }
 
     private static byte[] bytes(List<SessionRecord> records) {
