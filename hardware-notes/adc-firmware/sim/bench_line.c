@@ -45,6 +45,22 @@ static void zero_command(void) {
     power_off(session);
 }
 
+/* No sample from before a change, and none of half a mains period, is in the first reading after it. */
+static void first_readings_after_changes(void) {
+    static const char *const changes[] = {"rate 200", "range 2", "zero", "mains 60", "zero", "range 1", "rate 10", "mains 50"};
+    struct input input = {.volts = 0.03};
+    struct session *session = power_on(USUAL_NOISE, true, &input);
+    double farthest = 0;
+    for (size_t i = 0; i < sizeof changes / sizeof *changes; i++) {
+        session_command(session, changes[i]);
+        session_run(session, 0.6);
+        int first = session->after_change;
+        farthest = fmax(farthest, fabs(session->readings[first].value - session->readings[first + 3].value));
+    }
+    report("first reading after a change, against the fourth", farthest * 1e3, "mV", "<=", 12);
+    power_off(session);
+}
+
 static void mains_is_remembered(void) {
     struct input input = {.volts = -1.0};
     struct session *session = power_on(USUAL_NOISE, true, &input);
@@ -127,6 +143,7 @@ static void line_errors(void) {
 void try_the_line(void) {
     over_range();
     zero_command();
+    first_readings_after_changes();
     mains_is_remembered();
     resets();
     nonsense_in();

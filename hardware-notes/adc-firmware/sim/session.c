@@ -37,6 +37,7 @@ static void take_line(struct session *session) {
             break;
         case READER_START:
             session->starts++;
+            if (strcmp(session->reader.why, "changed") == 0) session->after_change = session->count;
             break;
         case READER_REFUSAL:
             session->refusals++;

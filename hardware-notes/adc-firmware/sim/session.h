@@ -17,6 +17,7 @@ struct session {
     double arrived[MOST_READINGS]; /* chip time at which the line was complete */
     int count;
     int starts;
+    int after_change; /* index of the first reading after the last start line that told of a change */
     int refusals;
     int damaged;
     int wrong; /* lines believed that the board never sent */

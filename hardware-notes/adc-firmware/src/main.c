@@ -58,7 +58,7 @@ static void send_reading(struct mean mean) {
     gap = !uart_send(&line);
 }
 
-static void finish_zeroing(void) {
+static bool finish_zeroing(void) {
     int32_t found;
     bool good = zeroing_result(&zeroing, &found);
     zeroing_stop(&zeroing);
@@ -68,6 +68,7 @@ static void finish_zeroing(void) {
     } else {
         reason = "zero refused; the input is not near zero";
     }
+    return good;
 }
 
 static void on_block(const struct sampled *sampled) {
@@ -78,7 +79,7 @@ static void on_block(const struct sampled *sampled) {
         gap = true;
         begin_window();
     }
-    if (zeroing_add(&zeroing, sampled->block)) finish_zeroing();
+    if (zeroing_add(&zeroing, sampled->block) && finish_zeroing()) return; /* the block is of the settings before */
     if (average_add(&average, sampled->block, &mean) && !unannounced) send_reading(mean);
     if (!why && now.seconds >= repeat_at) why = "repeat";
 }
