@@ -4,7 +4,7 @@ package org.slugpeak.core.peak;
 public enum Hint {
     /** The readings go negative; they are hunted by magnitude. The amount is the first such reading, in its unit. */
     NEGATIVE_GOING("negative-going"),
-    /** The reading falls from the very start: turn the other way. The amount is the fall so far in dB. */
+    /** The reading falls from the very start, or goes on falling after a pass: turn the other way. The amount is the fall in dB. */
     WRONG_WAY("wrong-way"),
     /** The old best was out of reach for so long that it has been lowered. The amount is by how many dB. */
     BEST_AGED("best-aged"),

@@ -53,7 +53,7 @@ final class FinderRecords implements PeakListener {
     private static String text(Hint hint, double amount) {
         return switch (hint) {
             case NEGATIVE_GOING -> "the reading goes negative: more negative counts as more";
-            case WRONG_WAY -> "falling from the start: turn the other way";
+            case WRONG_WAY -> "falling: turn the other way";
             case BEST_AGED -> String.format(Locale.ROOT, "the old best is out of reach: lowered by %.2f dB", amount);
             case TURN_SLOWER -> String.format(Locale.ROOT, "turn %.1f times slower for this meter", amount);
         };
