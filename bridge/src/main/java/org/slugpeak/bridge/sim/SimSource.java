@@ -8,6 +8,8 @@ import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
@@ -22,7 +24,7 @@ import org.slugpeak.core.session.RecordSink;
  */
 public final class SimSource implements ReadingSource {
 
-    private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still");
+    private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still", "plan");
     private static final int ROUNDS = 2;
 
     private final Bench bench;
@@ -37,7 +39,7 @@ public final class SimSource implements ReadingSource {
     /**
      * Opens a simulated bench: the invented set Tarnfield 54A, whose IF slugs a hand turns in two rounds, before an ADC board
      * ({@code tarnfield}), a multimeter ({@code multimeter}) or a sound card at the voice coil ({@code sound}); or nobody turns
-     * anything ({@code still}).
+     * anything ({@code still}); or the hand turns what the session begins ({@code plan}).
      *
      * @param name one of {@link #names()}; empty for the first
      * @param seed of hand, noise and meter
@@ -63,9 +65,12 @@ public final class SimSource implements ReadingSource {
         SimulatedMeter before = new SimulatedMeter(meter, random.split());
         SimulatedHand hand = new SimulatedHand(receiver, model, random.split());
         Script script = new Script(hand, new ArrayList<>(), Optional.empty());
-        List<Chore> chores = wanted.equals("still")
-                ? List.of(Chores.rest(Double.MAX_VALUE))
-                : script.watching(wanted.equals("sound")).rounds(ROUNDS).chores();
+        List<Chore> chores = switch (wanted) {
+            case "still" -> List.of(Chores.rest(Double.MAX_VALUE));
+            case "plan" ->
+                List.of(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()), new ObedientChore(hand));
+            default -> script.watching(wanted.equals("sound")).rounds(ROUNDS).chores();
+        };
         OtherHand other = new OtherHand(receiver, hand, random.split());
         return new SimSource(new Bench(receiver, before, hand, other, chores), pace);
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
@@ -30,6 +31,9 @@ import org.slugpeak.core.session.Weak;
 
 /** Gathers the records of one session for a report. One thread at a time. */
 public final class StoryTeller implements RecordSink {
+
+    /** Marks that carry a command to the analysis are no notes of the user. */
+    private static final Pattern COMMAND = Pattern.compile("(level|seek): ");
 
     private final String name;
     private final SessionStart start;
@@ -185,7 +189,9 @@ public final class StoryTeller implements RecordSink {
 
         @Override
         public Boolean mark(Mark it) {
-            notice(it.tNanos(), "mark", it.text());
+            if (!COMMAND.matcher(it.text()).lookingAt()) {
+                notice(it.tNanos(), "mark", it.text());
+            }
             return true;
         }
 
@@ -207,6 +213,9 @@ public final class StoryTeller implements RecordSink {
         @Override
         public Boolean advice(Advice it) {
             switch (it.topic()) {
+                case "turn", "hands-off", "plan-over", "back" -> {
+                    // Directions of a guided alignment: they were for the moment.
+                }
                 case "plan" -> plan = it.text();
                 case "safety" -> safety.add(it.text());
                 case "curve-point" -> addCurvePoint(it);

@@ -27,7 +27,9 @@ public final class SessionRun implements SessionControl {
         /** The user's keys do. */
         BY_KEY,
         /** The user's keys do, and turning again after an adjuster was held. */
-        BY_DWELL
+        BY_DWELL,
+        /** A {@link Guide} does. */
+        BY_GUIDE
     }
 
     private static final long WAIT_NANOS = 40_000_000;
@@ -40,6 +42,7 @@ public final class SessionRun implements SessionControl {
     private final AutoAdvance advance = new AutoAdvance();
     private final AnalysisFeed feed;
     private final Queue<Consumer<SessionControl>> requests = new ConcurrentLinkedQueue<>();
+    private Guide guide = Guide.NOBODY;
     private String endReason = "";
 
     /**
@@ -65,15 +68,28 @@ public final class SessionRun implements SessionControl {
         this.feed = new AnalysisFeed(analysis, () -> begin(start), this::afterReading);
     }
 
+    /**
+     * Lets somebody else say which adjuster is at hand; the policy must be {@link AdjusterPolicy#BY_GUIDE}.
+     *
+     * @param newGuide hears every record, and is asked after each reading
+     * @return this
+     */
+    public SessionRun guidedBy(Guide newGuide) {
+        guide = newGuide;
+        return this;
+    }
+
     private void begin(Supplier<SessionStart> start) {
         analysis.start(start.get());
-        if (policy != AdjusterPolicy.FROM_SOURCE) {
+        guide.begin(analysis);
+        if (policy == AdjusterPolicy.BY_KEY || policy == AdjusterPolicy.BY_DWELL) {
             nextAdjuster();
         }
     }
 
     private void give(SessionRecord record) {
         advance.take(record);
+        guide.take(record);
         for (SessionOutput output : outputs) {
             output.take(record);
         }
@@ -83,6 +99,7 @@ public final class SessionRun implements SessionControl {
         if (policy == AdjusterPolicy.BY_DWELL && advance.isDue()) {
             nextAdjuster();
         }
+        guide.lead(analysis, this);
     }
 
     /**
@@ -127,6 +144,7 @@ public final class SessionRun implements SessionControl {
             outputs.forEach(SessionOutput::flush);
         }
         outputs.forEach(output -> output.serve(this));
+        guide.lead(analysis, this);
     }
 
     private void finish() {
@@ -145,17 +163,29 @@ public final class SessionRun implements SessionControl {
 
     @Override
     public void nextAdjuster() {
-        adjusters.next(Adjuster.Action.DONE);
+        if (policy == AdjusterPolicy.BY_GUIDE) {
+            guide.next();
+        } else {
+            adjusters.next(Adjuster.Action.DONE);
+        }
     }
 
     @Override
     public void sameAdjuster() {
-        adjusters.again();
+        if (policy == AdjusterPolicy.BY_GUIDE) {
+            guide.back();
+        } else {
+            adjusters.again();
+        }
     }
 
     @Override
     public void skipAdjuster() {
-        adjusters.next(Adjuster.Action.SKIP);
+        if (policy == AdjusterPolicy.BY_GUIDE) {
+            guide.skip();
+        } else {
+            adjusters.next(Adjuster.Action.SKIP);
+        }
     }
 
     @Override

@@ -1,20 +1,25 @@
 package org.slugpeak.core.session;
 
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
- * Remembers of the adjuster at hand what its record will say: the level when it was begun and the level when it was left. Levels
- * are kept twice: as read, for the record, and as the finder sees them, which goes on over a change of the generator and counts
- * from the resting reading, for the gain in decibels.
+ * Remembers of the adjuster at hand what its record will say: the level when it was begun and the level when it was left, as
+ * read, and the gain between them on the finder's scale, where neither rest nor a turn of the generator counts.
  */
 final class AdjusterBook {
 
-    /** A level as it was read, and as the finder sees it. */
-    private record Level(double asRead, double corrected) {
+    /**
+     * A level.
+     *
+     * @param asRead in the unit of the readings
+     * @param onScale above rest, as if the generator had not been changed
+     */
+    private record Level(double asRead, double onScale) {
         static final Level UNKNOWN = new Level(Double.NaN, Double.NaN);
 
-        boolean isKnown() {
-            return !Double.isNaN(asRead);
+        boolean isUnknown() {
+            return Double.isNaN(asRead);
         }
     }
 
@@ -22,40 +27,41 @@ final class AdjusterBook {
     private Level before = Level.UNKNOWN;
     private Level present = Level.UNKNOWN;
     private Level held = Level.UNKNOWN;
-    private boolean holds;
+    private boolean heldNow;
 
-    Adjuster begin(long tNanos, String newName) {
+    /** The scale is a new one for each adjuster, so the level before is put on it. */
+    Adjuster begin(long tNanos, String newName, DoubleUnaryOperator toScale) {
         name = newName;
-        before = present;
+        before = new Level(present.asRead(), toScale.applyAsDouble(present.asRead()));
         held = Level.UNKNOWN;
-        holds = false;
+        heldNow = false;
         return new Adjuster(tNanos, name, Adjuster.Action.BEGIN, before.asRead(), Double.NaN, Double.NaN);
     }
 
     /** The smoothed level, after each reading. */
-    void level(double asRead, double corrected) {
+    void level(double asRead, double onScale) {
         if (Double.isNaN(asRead)) {
             return;
         }
-        present = new Level(asRead, corrected);
-        if (!before.isKnown()) {
+        present = new Level(asRead, onScale);
+        if (before.isUnknown()) {
             before = present;
         }
-        if (holds && !held.isKnown()) {
+        if (heldNow) {
             held = present;
+            heldNow = false;
         }
     }
 
     void see(SessionRecord record) {
         if (record instanceof Held) {
-            holds = true;
-            held = Level.UNKNOWN;
+            heldNow = true;
         }
     }
 
     /** Whether an adjuster is begun and was held. */
     boolean isHeld() {
-        return !name.isEmpty() && holds;
+        return !name.isEmpty() && !held.isUnknown();
     }
 
     /** Empty where no adjuster is begun. */
@@ -63,8 +69,8 @@ final class AdjusterBook {
         if (name.isEmpty()) {
             return Optional.empty();
         }
-        Level after = held.isKnown() ? held : present;
-        double gainDb = 20 * Math.log10(Math.abs(after.corrected() / before.corrected()));
+        Level after = held.isUnknown() ? present : held;
+        double gainDb = 20 * Math.log10(Math.abs(after.onScale() / before.onScale()));
         Adjuster ended = new Adjuster(
                 tNanos, name, action, before.asRead(), after.asRead(), Double.isFinite(gainDb) ? gainDb : Double.NaN);
         name = "";

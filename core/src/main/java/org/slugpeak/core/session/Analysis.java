@@ -3,7 +3,9 @@ package org.slugpeak.core.session;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.peak.PeakFinder;
+import org.slugpeak.core.peak.PeakListener;
 import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 
@@ -17,7 +19,9 @@ import org.slugpeak.core.reading.Reading;
 public final class Analysis {
 
     private final RecordSink sink;
-    private final PeakFinder finder;
+    private final PeakListener found;
+    private PeakSettings settings;
+    private PeakFinder finder;
     private final LevelWatch level;
 
     private boolean begun;
@@ -41,7 +45,9 @@ public final class Analysis {
             adjusters.see(record);
             sink.take(record);
         };
-        this.finder = PeakFinder.create(settings, new FinderRecords(noting, level));
+        this.settings = settings;
+        this.found = new FinderRecords(noting, level);
+        this.finder = PeakFinder.create(settings, found);
     }
 
     /**
@@ -113,7 +119,7 @@ public final class Analysis {
     }
 
     /**
-     * Takes the user's own mark, at the time of the last reading. A mark that carries a {@link LevelCommand} is obeyed; as
+     * Takes the user's own mark, at the time of the last reading. A mark that carries a {@link LevelCommand} or a {@link SeekCommand} is obeyed; as
      * it stands in the log, a replay that sets the same marks does the same.
      *
      * @param text one line
@@ -121,6 +127,15 @@ public final class Analysis {
     public void mark(String text) {
         sink.take(new Mark(lastNanos, text));
         LevelCommand.parse(text).ifPresent(command -> level.command(lastNanos, command));
+        SeekCommand.parse(text).ifPresent(this::seek);
+    }
+
+    /** From here on something else is sought; the finder starts anew, since a peak says nothing of a dip. */
+    private void seek(Seek wanted) {
+        if (wanted != settings.seek()) {
+            settings = settings.withSeek(wanted);
+            finder = PeakFinder.create(settings, found);
+        }
     }
 
     /**
@@ -142,7 +157,7 @@ public final class Analysis {
     public void nextAdjuster(String name) {
         finder.restart();
         level.adjusterBegun(name);
-        sink.take(adjusters.begin(lastNanos, name));
+        sink.take(adjusters.begin(lastNanos, name, level::toFinder));
     }
 
     /**

@@ -1,0 +1,170 @@
+package org.slugpeak.bridge.sim;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.bridge.plan.PlanFiles;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.plan.AlignmentProgress;
+import org.slugpeak.core.plan.Order;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.receiver.Tarnfield;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.SessionRecord;
+
+/** The whole IF job of the demonstration set, led by its plan: no key is touched. */
+class PlannedAlignmentTest {
+
+    private static final int SEEDS = 100;
+    private static final double LONGEST_SECONDS = 1200;
+
+    /** One job: bench, analysis and plan, wired as a session is. */
+    private static final class Job implements SourceListener, Order.Matcher {
+
+        private final SimulatedReceiver receiver;
+        private final SimSource source;
+        private final AlignmentProgress progress;
+        private final Analysis analysis;
+        private final List<SessionRecord> log = new ArrayList<>();
+        private boolean finished;
+
+        Job(Plan plan, long seed) {
+            SplittableRandom random = new SplittableRandom(seed);
+            receiver = new SimulatedReceiver(Tarnfield.design(), Set.of(), random.nextLong());
+            Script.prepare(receiver, false, Optional.empty());
+            SimulatedMeter meter = new SimulatedMeter(MeterModel.CONVERTER, random.split());
+            SimulatedHand hand = new SimulatedHand(receiver, HandModel.PRACTISED, random.split());
+            OtherHand other = new OtherHand(receiver, hand, random.split());
+            List<Chore> chores =
+                    List.of(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()), new ObedientChore(hand));
+            source = new SimSource(new Bench(receiver, meter, hand, other, chores), Pace.unlimited());
+            progress = new AlignmentProgress(plan);
+            analysis = new Analysis(PeakSettings.defaults(), record -> {
+                log.add(record);
+                progress.take(record);
+                source.hand().take(record);
+            });
+        }
+
+        Job run() throws BridgeException {
+            while (!finished && source.poll(0, this) != Progress.ENDED) {
+                boolean tooLong = !log.isEmpty() && log.get(log.size() - 1).tNanos() > LONGEST_SECONDS * 1e9;
+                if (tooLong) {
+                    break;
+                }
+            }
+            return this;
+        }
+
+        private void obey() {
+            for (Optional<Order> order = progress.nextOrder(); order.isPresent(); order = progress.nextOrder()) {
+                order.get().match(this);
+            }
+        }
+
+        @Override
+        public void reading(Reading reading) {
+            analysis.reading(reading);
+            obey();
+        }
+
+        @Override
+        public void link(long tNanos, Link.State state, String detail) {
+            throw new AssertionError(detail);
+        }
+
+        @Override
+        public void garbled(String where, String problem) {
+            throw new AssertionError(problem);
+        }
+
+        @Override
+        public void mark(String text) {
+            analysis.mark(text);
+        }
+
+        @Override
+        public void begin(Order.Begin it) {
+            analysis.mark(SeekCommand.text(it.seek()));
+            analysis.nextAdjuster(it.adjuster());
+        }
+
+        @Override
+        public void end(Order.End it) {
+            analysis.adjusterEnded(it.action());
+        }
+
+        @Override
+        public void say(Order.Say it) {
+            analysis.advise(it.topic(), it.text(), it.amount());
+        }
+
+        @Override
+        public void checkSkirts(Order.CheckSkirts it) {
+            throw new AssertionError("this plan asks for no skirts");
+        }
+
+        @Override
+        public void finish(Order.Finish it) {
+            finished = true;
+        }
+
+        long adjustersDone() {
+            return log.stream()
+                    .filter(record -> record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.DONE)
+                    .count();
+        }
+    }
+
+    private static Plan ifPlan() throws BridgeException {
+        Plan whole = PlanFiles.load("tarnfield-54a", OptionalDouble.empty());
+        return new Plan(
+                whole.name(),
+                whole.chassis(),
+                whole.valves(),
+                whole.intermediatesHz(),
+                whole.bands(),
+                whole.stages().subList(0, 1),
+                whole.notes());
+    }
+
+    @Test
+    void endsWithinATenthOfADecibelInNinetyFiveOfAHundredSets() throws BridgeException {
+        Plan plan = ifPlan();
+        int good = 0;
+        List<String> bad = new ArrayList<>();
+        for (int seed = 0; seed < SEEDS; seed++) {
+            Job job = new Job(plan, seed).run();
+            double leftDb = job.receiver.lossDb();
+            if (job.finished && job.adjustersDone() >= 8 && leftDb < 0.1) {
+                good++;
+            } else {
+                bad.add(String.format(
+                        java.util.Locale.ROOT,
+                        "seed %d: finished %s, %d adjusters, %.3f dB left",
+                        seed,
+                        job.finished,
+                        job.adjustersDone(),
+                        leftDb));
+            }
+        }
+        assertTrue(
+                good >= 95, good + " of 100 were good; " + bad.stream().limit(6).toList());
+    }
+}

@@ -1,0 +1,99 @@
+package org.slugpeak.cli.align;
+
+import java.util.List;
+import java.util.Optional;
+import org.slugpeak.cli.run.Guide;
+import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.plan.AlignmentProgress;
+import org.slugpeak.core.plan.Order;
+import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.SessionRecord;
+
+/** Carries out the orders of an {@link AlignmentProgress} in a session. One thread: the session's. */
+public final class PlanGuide implements Guide {
+
+    private final String planName;
+    private final List<String> safety;
+    private final AlignmentProgress progress;
+
+    /**
+     * A guide at the place where the progress stands.
+     *
+     * @param planName for the record
+     * @param safety safety questions with their answers, for the record
+     * @param progress where the work is
+     */
+    public PlanGuide(String planName, List<String> safety, AlignmentProgress progress) {
+        this.planName = planName;
+        this.safety = List.copyOf(safety);
+        this.progress = progress;
+    }
+
+    @Override
+    public void begin(Analysis analysis) {
+        analysis.advise(Topics.PLAN, planName, Double.NaN);
+        safety.forEach(answer -> analysis.advise(Topics.SAFETY, answer, Double.NaN));
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        progress.take(record);
+    }
+
+    @Override
+    public void lead(Analysis analysis, SessionControl control) {
+        Obeying obeying = new Obeying(analysis, control);
+        for (Optional<Order> order = progress.nextOrder(); order.isPresent(); order = progress.nextOrder()) {
+            order.get().match(obeying);
+        }
+    }
+
+    @Override
+    public void next() {
+        progress.next();
+    }
+
+    @Override
+    public void back() {
+        progress.back();
+    }
+
+    @Override
+    public void skip() {
+        progress.skip();
+    }
+
+    /** What each order does to the session. */
+    private record Obeying(Analysis analysis, SessionControl control) implements Order.Matcher {
+
+        @Override
+        public void begin(Order.Begin it) {
+            analysis.mark(SeekCommand.text(it.seek()));
+            analysis.nextAdjuster(it.adjuster());
+        }
+
+        @Override
+        public void end(Order.End it) {
+            analysis.adjusterEnded(it.action());
+        }
+
+        @Override
+        public void say(Order.Say it) {
+            analysis.advise(it.topic(), it.text(), it.amount());
+        }
+
+        @Override
+        public void checkSkirts(Order.CheckSkirts it) {
+            analysis.mark(LevelCommand.check(CheckKind.SKIRTS).text());
+        }
+
+        @Override
+        public void finish(Order.Finish it) {
+            control.quit("plan through");
+        }
+    }
+}
