@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             DemoCommand.class,
             WatchCommand.class,
             ReplayCommand.class,
+            AlignCommand.class,
             ReportCommand.class,
             ScaleCommand.class,
             SuperhetCommand.class,

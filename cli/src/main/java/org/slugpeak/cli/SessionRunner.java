@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.Interruption;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.SessionRun;
@@ -37,18 +38,43 @@ final class SessionRunner {
             AdjusterPolicy policy,
             List<SessionOutput> outputs)
             throws BridgeException {
+        return exitCode(Interruption.run(session(address, opened, settings, policy, outputs)));
+    }
+
+    /**
+     * Runs a session in which somebody else than the user says which adjuster is at hand.
+     *
+     * @param address as the user gave it
+     * @param opened where readings come from
+     * @param settings what to seek at first
+     * @param guide says what to do next
+     * @param outputs take every record
+     * @return the exit code
+     */
+    static int runGuided(
+            String address, OpenedSource opened, PeakSettings settings, Guide guide, List<SessionOutput> outputs)
+            throws BridgeException {
+        SessionRun session = session(address, opened, settings, AdjusterPolicy.BY_GUIDE, outputs);
+        return exitCode(Interruption.run(session.guidedBy(guide)));
+    }
+
+    private static SessionRun session(
+            String address,
+            OpenedSource opened,
+            PeakSettings settings,
+            AdjusterPolicy policy,
+            List<SessionOutput> outputs) {
         ReadingSource source = opened.source();
         Instant startedAt = InstantSource.system().instant();
         List<SessionOutput> all = new ArrayList<>(outputs);
         all.addAll(opened.listeners());
-        SessionRun session = new SessionRun(
+        return new SessionRun(
                 source,
                 settings,
                 policy,
                 () -> new SessionStart(
                         SessionStart.CURRENT_VERSION, startedAt, address, source.measurand(), settings, Version.tool()),
                 all);
-        return exitCode(Interruption.run(session));
     }
 
     /** The exit code for the reason of an {@code end} record. */

@@ -1,0 +1,83 @@
+package org.slugpeak.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.slugpeak.core.plan.Chassis;
+import org.slugpeak.core.plan.SafetyAnswers;
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** The safety questions: answered here, or declined with a reason that stands in the record. */
+final class SafetyOptions {
+
+    @Option(
+            names = "--chassis",
+            paramLabel = "transformer|live|unknown",
+            description = "Is the chassis behind a mains transformer, or live (AC/DC set)? Unknown counts as live.")
+    private String chassis = "";
+
+    @Option(names = "--isolated", paramLabel = "yes|no", description = "Is the set alone on an isolation transformer?")
+    private String isolated = "";
+
+    @Option(
+            names = "--earthed",
+            paramLabel = "yes|no",
+            description = "Does the computer earth the meter lead? No: isolated port, or laptop on its battery.")
+    private String earthed = "";
+
+    @Option(
+            names = "--blocking",
+            paramLabel = "yes|no",
+            description = "Are there blocking capacitors in the leads of generator and meter?")
+    private String blocking = "";
+
+    @Option(
+            names = "--decline",
+            paramLabel = "REASON",
+            description = "Begin without safe answers; the reason is kept in the record.")
+    private Optional<String> reason = Optional.empty();
+
+    /** The lines for the record; refuses to begin where the answers are missing or dangerous and nobody declined. */
+    List<String> answered(CommandLine command) {
+        List<String> lines = new ArrayList<>();
+        boolean complete = !chassis.isEmpty() && !isolated.isEmpty() && !earthed.isEmpty() && !blocking.isEmpty();
+        if (!complete && reason.isEmpty()) {
+            throw new ParameterException(
+                    command,
+                    "answer the safety questions first: --chassis transformer|live|unknown --isolated yes|no"
+                            + " --earthed yes|no --blocking yes|no; or --decline REASON");
+        }
+        if (complete) {
+            SafetyAnswers answers = new SafetyAnswers(
+                    chassis(command), yes(command, isolated), yes(command, earthed), yes(command, blocking));
+            if (!answers.dangers().isEmpty() && reason.isEmpty()) {
+                throw new ParameterException(
+                        command, "DANGER: " + String.join("; ", answers.dangers()) + "; or --decline REASON");
+            }
+            lines.addAll(answers.lines());
+            answers.dangers().forEach(danger -> lines.add("danger not removed: " + danger));
+        }
+        reason.ifPresent(why -> lines.add("declined: " + why));
+        return lines;
+    }
+
+    private Chassis chassis(CommandLine command) {
+        for (Chassis each : Chassis.values()) {
+            if (each.code().equals(chassis.toLowerCase(Locale.ROOT))) {
+                return each;
+            }
+        }
+        throw new ParameterException(command, "--chassis takes transformer, live or unknown, not " + chassis);
+    }
+
+    private static boolean yes(CommandLine command, String word) {
+        return switch (word.toLowerCase(Locale.ROOT)) {
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw new ParameterException(command, "say yes or no, not " + word);
+        };
+    }
+}
