@@ -77,15 +77,16 @@ public final class Console implements AutoCloseable {
     }
 
     private static Terminal build() throws IOException {
-        boolean apart = !isTerminal(SystemStream.Input) || !isTerminal(SystemStream.Output);
-        return TerminalBuilder.builder()
+        TerminalBuilder builder = TerminalBuilder.builder()
                 .system(true)
-                .provider("jni")
-                .devTty(apart && new File("/dev/tty").canRead())
                 .dumb(false)
                 .graphemeCluster(false)
-                .nativeSignals(true)
-                .build();
+                .nativeSignals(true);
+        boolean apart = !isTerminal(SystemStream.Input) || !isTerminal(SystemStream.Output);
+        // Of the providers of terminals only the slower ones can open the controlling terminal beside the standard streams.
+        return apart
+                ? builder.devTty(new File("/dev/tty").canRead()).build()
+                : builder.provider("jni").build();
     }
 
     /** Whether the cursor can be sent anywhere, without which there is no screen. */

@@ -25,6 +25,9 @@ import org.slugpeak.core.session.Weak;
 /** Says each event in one short sentence; a plain reading is no event. One thread at a time. */
 final class EventWords implements SessionRecord.Matcher<Optional<String>> {
 
+    /** Marks that begin so are orders to the analysis and mean nothing to a person. */
+    private static final String FOR_THE_ANALYSIS = "level:";
+
     private Seek seek = Seek.PEAK;
     private String unit = "";
 
@@ -122,7 +125,10 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
 
     @Override
     public Optional<String> mark(Mark it) {
-        return Optional.of(it.text().isEmpty() ? "mark" : "mark: " + it.text());
+        if (it.text().startsWith(FOR_THE_ANALYSIS)) {
+            return Optional.empty();
+        }
+        return Optional.of(it.text().isEmpty() ? "mark" : it.text());
     }
 
     @Override

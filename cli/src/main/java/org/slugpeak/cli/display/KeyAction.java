@@ -13,9 +13,9 @@ public enum KeyAction {
     /** Leave the adjuster as it is and go on. */
     SKIP("skip", "k"),
     /** Turn the simulated hand to the left. */
-    TURN_LEFT("left", "left"),
+    TURN_LEFT("turn-left", "left"),
     /** Turn the simulated hand to the right. */
-    TURN_RIGHT("right", "right"),
+    TURN_RIGHT("turn-right", "right"),
     /** Sound on or off. */
     SOUND("sound", "s"),
     /** Sound louder. */

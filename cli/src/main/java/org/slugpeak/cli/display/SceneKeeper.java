@@ -162,7 +162,7 @@ final class SceneKeeper implements RecordSink {
         }
 
         private static Scene note(Scene before, long tNanos, String said) {
-            return before.withNote(Optional.of(new Scene.Note(tNanos, said)));
+            return said.isEmpty() ? before : before.withNote(Optional.of(new Scene.Note(tNanos, said)));
         }
 
         @Override

@@ -88,6 +88,7 @@ class LinesTest {
             lines.take(new Link(seconds(11), Link.State.LOST, "unplugged"));
             lines.take(new Link(seconds(12), Link.State.RESUMED, ""));
             lines.take(new Mark(seconds(13), "hum"));
+            lines.take(new Mark(seconds(13), "level: check rest"));
             lines.take(new Adjuster(seconds(14), "T1 top", Adjuster.Action.DONE, 0.5, 0.9, 5.1));
             lines.take(new Advice(seconds(15), "turn-slower", "turn 2.0 times slower for this meter", 2));
             lines.take(new SessionEnd(seconds(16), 320, "quit"));
@@ -106,7 +107,7 @@ class LinesTest {
                             "drifting -0.250 dB a minute, nothing is turned",
                             "LINK LOST: unplugged",
                             "readings again",
-                            "mark: hum",
+                            "hum",
                             "T1 top done, +5.1 dB",
                             "turn 2.0 times slower for this meter",
                             "end, 320 readings: quit"),

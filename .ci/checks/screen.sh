@@ -1,0 +1,124 @@
+#!/usr/bin/env bash
+# The packaged tool on a real terminal (tmux): what it shows at several sizes, while the window changes, without colour, on a
+# dumb terminal, while standard input carries the readings; that it gives the terminal back; that it ends when the terminal
+# goes. Then two whole demonstrations: one with the sound off, one with the screen off.
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+export LC_ALL=C.UTF-8
+unset NO_COLOR COLORTERM SSH_CONNECTION
+work=$(mktemp -d)
+server=slugpeak-check-$$
+trap 'tmux -L "$server" kill-server 2>/dev/null || true; rm -rf "$work"' EXIT
+
+./slugpeak --version >/dev/null
+
+fail() {
+  echo "screen: $*" >&2
+  tmux -L "$server" capture-pane -p >&2 2>/dev/null || true
+  exit 1
+}
+
+shown() { tmux -L "$server" capture-pane -p; }
+type_in() { tmux -L "$server" send-keys "$@"; }
+
+# Waits, on a busy machine as long as it takes within reason, until the window shows a text.
+see() {
+  for _ in $(seq 600); do
+    if shown | grep -qF -- "$1"; then return; fi
+    sleep 0.1
+  done
+  fail "never showed: $1"
+}
+
+never_see() { if shown | grep -qF -- "$1"; then fail "shows: $1"; fi; }
+
+open_window() {
+  tmux -L "$server" kill-server 2>/dev/null || true
+  for _ in $(seq 50); do
+    tmux -L "$server" -f /dev/null new-session -d -x "$1" -y "$2" "env PS1='ready> ' bash --norc" 2>/dev/null && break
+    sleep 0.1
+  done
+  see 'ready>'
+}
+
+resize() { tmux -L "$server" resize-window -x "$1" -y "$2"; }
+
+# Readings past a peak and back, as they would come through a pipe; then silence until the pipe is closed.
+awk 'BEGIN { for (i = 0; i <= 400; i++) { t = i / 50; x = t < 4 ? -1.5 + t / 1.6 : 1 - (t - 4) / 4;
+  printf "%.2f,%.5f\n", t, 0.8 / sqrt(1 + x * x) } }' >"$work"/readings.csv
+mkfifo "$work"/pipe
+
+echo "screen: a demonstration at three sizes, resized while it runs"
+open_window 80 24
+type_in "./slugpeak demo --cue off; echo left with \$?" Enter
+see 'q quit'
+see 'below best'
+see 'space mark'
+resize 40 12
+see 'BEST'
+see 'q quit'
+see 'n next'
+resize 200 60
+see 'BEST  dB'
+see '24     '
+see 'q quit'
+type_in q
+see 'left with 0'
+never_see 'q quit'
+type_in "stty -a | grep -o ' icanon.*echo ' | tr -d '\n'; echo '<modes'" Enter
+see ' echo <modes'
+
+echo "screen: keys from the terminal while standard input carries the readings"
+open_window 80 24
+type_in "cat '$work'/readings.csv '$work'/pipe | ./slugpeak watch --from - --cue off --log '$work'/log.jsonl; echo left with \$?" Enter
+see 'below best'
+type_in Space
+see 'mark 1'
+type_in n
+see 'adjuster 2'
+tmux -L "$server" capture-pane -p -e | grep -q '38;5;63' || fail "no blue where colours are known"
+type_in q
+: >"$work"/pipe
+see 'left with 0'
+grep -q '"type":"end".*"reason":"quit"' "$work"/log.jsonl || fail "the log was not closed properly"
+
+echo "screen: without colour"
+open_window 80 24
+type_in "NO_COLOR=1 ./slugpeak demo --cue off; echo left with \$?" Enter
+see 'below best'
+if tmux -L "$server" capture-pane -p -e | grep -qE '[34]8;5|\[(3|4)[0-7]m'; then fail "colours in spite of NO_COLOR"; fi
+type_in C-c
+see 'left with 130'
+
+echo "screen: a dumb terminal gets plain lines"
+open_window 80 24
+type_in "clear; TERM=dumb ./slugpeak demo --speed 50 --cue off; echo left with \$?" Enter
+see 'left with 0'
+see 'readings: source ended'
+
+echo "screen: the end of the terminal is the end of the session"
+open_window 80 24
+type_in "./slugpeak watch --from sim --cue off --log '$work'/gone.jsonl" Enter
+see 'below best'
+tmux -L "$server" kill-server
+for _ in $(seq 300); do
+  if grep -q '"type":"end"' "$work"/gone.jsonl; then break; fi
+  sleep 0.1
+done
+grep -q '"type":"end"' "$work"/gone.jsonl || fail "still running without a terminal"
+
+echo "screen: a whole demonstration with the sound off"
+open_window 80 24
+type_in "./slugpeak demo --speed 50 --cue off --log '$work'/silent.jsonl; echo left with \$?" Enter
+see 'left with 0'
+see 'left on the table'
+[ "$(grep -c '"type":"held"' "$work"/silent.jsonl)" -ge 4 ] || fail "fewer than four adjusters were held"
+
+echo "screen: a whole demonstration with the screen off"
+./slugpeak demo --speed 50 --plain --cue-wav "$work"/cue.wav >"$work"/plain 2>"$work"/errors
+[ "$(grep -c '^held: recorded' "$work"/plain)" -ge 4 ] || fail "fewer than four adjusters were held in plain lines"
+grep -q '^past it: back' "$work"/plain || fail "plain lines do not say when it is past"
+if grep -q $'\033' "$work"/plain; then fail "escape codes in plain lines"; fi
+[ "$(head -c 4 "$work"/cue.wav)" = RIFF ] || fail "no WAV file of the cues"
+[ "$(stat -c %s "$work"/cue.wav)" -gt 1000000 ] || fail "the WAV file of the cues is too short"
+echo "screen: all as it should be"
