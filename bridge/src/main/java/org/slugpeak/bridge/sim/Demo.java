@@ -40,25 +40,25 @@ public final class Demo {
                 settings.fault().equals(Optional.of(Fault.LOADING)) ? MeterModel.LOADING : MeterModel.CONVERTER;
         AdjusterChore.Turner turner = settings.turner() == DemoSettings.Turner.KEYS ? keys : hand;
         Script script = new Script(turner, steps, settings.fault());
-        script.opening();
         if (everything) {
-            script.suspicious().ifAlignment().waiting().closing().radioFrequency();
+            script.everything();
         } else {
-            script.ifAlignment().closing();
+            script.forFault();
         }
         source = new SimSource(
                 new Bench(receiver, new SimulatedMeter(meter, random.split()), hand, other, script.chores()), pace);
     }
 
     /**
-     * Sets a demonstration up. With a fault the operator makes every check there is, otherwise those of a usual job.
+     * Sets a demonstration up. With a fault the operator also makes the checks of a suspicious one, as far
+     * as they can meet that fault.
      *
      * @param settings how it is played
      * @param pace how fast it runs
      * @return a demonstration at its beginning
      */
     public static Demo create(DemoSettings settings, Pace pace) {
-        return new Demo(settings, pace, settings.fault().isPresent());
+        return new Demo(settings, pace, false);
     }
 
     /** With every check there is, for the table of faults. */

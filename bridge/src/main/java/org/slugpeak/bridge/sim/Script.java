@@ -63,6 +63,28 @@ final class Script {
         return this;
     }
 
+    /** The whole job with every check there is. */
+    Script everything() {
+        return opening().suspicious().ifAlignment().waiting().closing().radioFrequency();
+    }
+
+    /** A usual job, and the checks that can meet the seeded fault. */
+    Script forFault() {
+        opening();
+        if (fault.isPresent()) {
+            suspicious();
+        }
+        ifAlignment();
+        if (is(Fault.MICA)) {
+            waiting();
+        }
+        closing();
+        if (is(Fault.PADDER) || is(Fault.HARMONIC) || is(Fault.IMAGE)) {
+            radioFrequency();
+        }
+        return this;
+    }
+
     /** Where the meter is, what it shows without a signal, and whether it follows the generator. */
     Script opening() {
         say(
