@@ -55,17 +55,26 @@ final class AlignCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PLAN", description = "A plan file (.toml), or the name of one that comes along.")
     private String planName = "";
 
-    @Option(names = "--from", required = true, paramLabel = "SOURCE", description = "Where readings come from; see watch.")
+    @Option(
+            names = "--from",
+            required = true,
+            paramLabel = "SOURCE",
+            description = "Where readings come from; see watch.")
     private String from = "";
 
-    @Option(names = "--if", paramLabel = "F", converter = Frequency.class,
+    @Option(
+            names = "--if",
+            paramLabel = "F",
+            converter = Frequency.class,
             description = "Intermediate frequency in kHz, for a plan that leaves it open.")
     private Optional<Double> intermediateHz = Optional.empty();
 
     @Option(names = "--only", paramLabel = "STAGE", description = "One stage of the plan only, by its name.")
     private Optional<String> only = Optional.empty();
 
-    @Option(names = "--resume", paramLabel = "LOG",
+    @Option(
+            names = "--resume",
+            paramLabel = "LOG",
             description = "Go on where this session stopped; several, the oldest first.")
     private List<Path> resume = List.of();
 
@@ -94,8 +103,7 @@ final class AlignCommand implements Callable<Integer> {
         }
         PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
         OpenedSource source = SourceOpener.open(address, sourceOptions);
-        return SessionRunner.runGuided(
-                address.text(), source, PeakSettings.defaults(), guide, outputOptions.open());
+        return SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputOptions.open());
     }
 
     private Plan chosen(Plan plan) {
@@ -106,17 +114,15 @@ final class AlignCommand implements Callable<Integer> {
                 .filter(stage -> stage.name().equalsIgnoreCase(only.get()))
                 .toList();
         if (stages.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "the plan has no stage '" + only.get() + "'; it has "
-                    + String.join(", ", plan.stages().stream().map(Stage::name).toList()));
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "the plan has no stage '" + only.get() + "'; it has "
+                            + String.join(
+                                    ", ",
+                                    plan.stages().stream().map(Stage::name).toList()));
         }
         return new Plan(
-                plan.name(),
-                plan.chassis(),
-                plan.valves(),
-                plan.intermediatesHz(),
-                plan.bands(),
-                stages,
-                plan.notes());
+                plan.name(), plan.chassis(), plan.valves(), plan.intermediatesHz(), plan.bands(), stages, plan.notes());
     }
 
     private List<SessionRecord> logged(Plan plan) throws BadLog {

@@ -83,7 +83,8 @@ public final class Console implements AutoCloseable {
                 .graphemeCluster(false)
                 .nativeSignals(true);
         boolean apart = !isTerminal(SystemStream.Input) || !isTerminal(SystemStream.Output);
-        // Of the providers of terminals only the slower ones can open the controlling terminal beside the standard streams.
+        // Of the providers of terminals only the slower ones can open the controlling terminal beside the standard
+        // streams.
         return apart
                 ? builder.devTty(new File("/dev/tty").canRead()).build()
                 : builder.provider("jni").build();

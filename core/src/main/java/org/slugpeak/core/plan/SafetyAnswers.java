@@ -30,7 +30,8 @@ public record SafetyAnswers(
             dangers.add("the computer earths the chassis: use an isolated port, or a laptop on its battery");
         }
         if (!blockingCapacitor) {
-            dangers.add("high tension may reach generator or meter: put blocking capacitors of 400 V or more into the leads");
+            dangers.add(
+                    "high tension may reach generator or meter: put blocking capacitors of 400 V or more into the leads");
         }
         return List.copyOf(dangers);
     }

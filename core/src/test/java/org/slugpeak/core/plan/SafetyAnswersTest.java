@@ -10,12 +10,16 @@ class SafetyAnswersTest {
 
     @Test
     void isolatedTransformerSetIsNoDanger() {
-        assertTrue(new SafetyAnswers(Chassis.TRANSFORMER, true, true, true).dangers().isEmpty());
+        assertTrue(new SafetyAnswers(Chassis.TRANSFORMER, true, true, true)
+                .dangers()
+                .isEmpty());
     }
 
     @Test
     void unknownChassisCountsAsLive() {
-        assertEquals(1, new SafetyAnswers(Chassis.UNKNOWN, false, false, true).dangers().size());
+        assertEquals(
+                1,
+                new SafetyAnswers(Chassis.UNKNOWN, false, false, true).dangers().size());
         assertEquals(
                 new SafetyAnswers(Chassis.LIVE, false, true, false).dangers(),
                 new SafetyAnswers(Chassis.UNKNOWN, false, true, false).dangers());
@@ -23,11 +27,15 @@ class SafetyAnswersTest {
 
     @Test
     void earthedComputerOnALiveChassisIsADangerEvenBehindAnIsolationTransformer() {
-        assertEquals(1, new SafetyAnswers(Chassis.LIVE, true, true, true).dangers().size());
+        assertEquals(
+                1, new SafetyAnswers(Chassis.LIVE, true, true, true).dangers().size());
     }
 
     @Test
     void leadsWantBlockingCapacitors() {
-        assertTrue(new SafetyAnswers(Chassis.TRANSFORMER, true, false, false).dangers().get(0).contains("400 V"));
+        assertTrue(new SafetyAnswers(Chassis.TRANSFORMER, true, false, false)
+                .dangers()
+                .get(0)
+                .contains("400 V"));
     }
 }
