@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "align",
         mixinStandardHelpOptions = true,
-        header = "Go through a whole alignment plan, adjuster by adjuster, with both hands free.",
+        header = AlignCommand.HEADER,
         description = {
             "Says what to set and what to turn, follows the peak, goes on when it was held, and repeats each",
             "round until it gains less than 0.2 dB. The maker's own procedure outranks every plan."
@@ -48,6 +48,9 @@ import picocli.CommandLine.Spec;
             "  slugpeak align my-set.toml --from /dev/ttyUSB0 --resume tuesday.jsonl --log wednesday.jsonl ..."
         })
 final class AlignCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Go through a whole alignment plan, adjuster by adjuster, with both hands free.";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

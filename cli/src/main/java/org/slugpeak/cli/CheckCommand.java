@@ -28,7 +28,7 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        header = "Is the link sound: rate, jitter, noise, resolution, over-range, lost lines.",
+        header = CheckCommand.HEADER,
         description = {
             "Listens for a while and reports. Keep the signal steady meanwhile: what moves counts as noise.",
             "With --meter the figures stand beside what that instrument should reach, where its description says so.",
@@ -37,6 +37,9 @@ import picocli.CommandLine.TypeConversionException;
         footer = {"", "Examples:", "  slugpeak check --from /dev/ttyUSB0", "  slugpeak check --from sound --volts 0.400"
         })
 final class CheckCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Is the link sound: rate, jitter, noise, resolution, over-range, lost lines.";
 
     private static final long WAIT_NANOS = 50_000_000;
 

@@ -25,7 +25,7 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
-        header = "Align a simulated set: no radio, no meter, nothing to connect.",
+        header = DemoCommand.HEADER,
         description = {
             "An invented set, the Tarnfield 54A, stands on an invented bench. A simulated hand turns its IF slugs and hears",
             "nothing but what slugpeak says. About a minute and a half."
@@ -39,6 +39,9 @@ import picocli.CommandLine.TypeConversionException;
             "  slugpeak demo --speed 10 --log demo.jsonl"
         })
 final class DemoCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Align a simulated set: no radio, no meter, nothing to connect.";
 
     private static final double DEGREES_A_STROKE = 10;
     private static final double FASTEST = 1000;

@@ -18,7 +18,7 @@ final class Failures {
     static int usage(ParameterException failure, String[] args) {
         CommandLine command = failure.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        command.getErr().println(name + ": " + message(failure) + suggestion(failure));
+        command.getErr().println(name + ": " + words(failure) + suggestion(failure));
         return 2;
     }
 
@@ -34,6 +34,13 @@ final class Failures {
         }
         LoggerFactory.getLogger(Failures.class).error("{} failed", name, failure);
         return 1;
+    }
+
+    private static String words(ParameterException failure) {
+        if (failure instanceof UnmatchedArgumentException unmatched) {
+            return "'" + String.join("', '", unmatched.getUnmatched()) + "' is not known here";
+        }
+        return message(failure);
     }
 
     private static String suggestion(ParameterException failure) {

@@ -22,17 +22,6 @@ import picocli.CommandLine.Spec;
             "Exit codes: 0 done; 1 it could not be done (one line says why and what to do next); 2 wrong usage;",
             "130 interrupted, with the log closed properly.",
             "A valve radio can kill. See hardware-notes/safety.md before you connect anything."
-        },
-        subcommands = {
-            DemoCommand.class,
-            WatchCommand.class,
-            ReplayCommand.class,
-            AlignCommand.class,
-            ReportCommand.class,
-            ScaleCommand.class,
-            SuperhetCommand.class,
-            PortsCommand.class,
-            CheckCommand.class
         })
 public final class Main implements Runnable {
 
@@ -67,6 +56,7 @@ public final class Main implements Runnable {
      */
     static int run(String... args) {
         CommandLine commandLine = new CommandLine(new Main());
+        CommandEntry.addAll(commandLine, args);
         commandLine.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         commandLine.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
         commandLine.setUsageHelpAutoWidth(false);

@@ -18,9 +18,12 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "ports",
         mixinStandardHelpOptions = true,
-        header = "List serial ports, sound inputs, simulated benches and known instruments.",
+        header = PortsCommand.HEADER,
         description = "Nothing is opened. Each line begins with what to write after --from, or after --meter.")
 final class PortsCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "List serial ports, sound inputs, simulated benches and known instruments.";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

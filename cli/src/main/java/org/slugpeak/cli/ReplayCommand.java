@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "replay",
         mixinStandardHelpOptions = true,
-        header = "Go through a recorded session again: a session log, a CSV file, a WAV file.",
+        header = ReplayCommand.HEADER,
         description = {
             "Gives the same verdicts as the live session, as fast as the machine can. A session log brings its own",
             "settings; for CSV and WAV files the options say what is sought."
@@ -31,6 +31,9 @@ import picocli.CommandLine.Parameters;
             "  slugpeak replay readings.csv --seek dip"
         })
 final class ReplayCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Go through a recorded session again: a session log, a CSV file, a WAV file.";
 
     @Parameters(paramLabel = "FILE", description = "A session log (*.jsonl), *.csv or *.wav.")
     private Path file = Path.of("");

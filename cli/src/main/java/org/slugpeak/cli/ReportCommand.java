@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "report",
         mixinStandardHelpOptions = true,
-        header = "Make a report of session logs: one page to keep, print and hand over with the set.",
+        header = ReportCommand.HEADER,
         description = {
             "Before and after of each adjuster in dB, the readings, response curves, dial errors, warnings,",
             "safety answers and the instrument. The page needs no network and prints on A4 and Letter."
@@ -42,6 +42,9 @@ import picocli.CommandLine.Spec;
             "  slugpeak report tuesday.jsonl --csv > readings.csv"
         })
 final class ReportCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Make a report of session logs: one page to keep, print and hand over with the set.";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

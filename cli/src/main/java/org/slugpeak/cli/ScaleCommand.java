@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "scale",
         mixinStandardHelpOptions = true,
-        header = "Correct the dial of a generator or receiver from known points.",
+        header = ScaleCommand.HEADER,
         footer = {
             "",
             "Examples:",
@@ -37,6 +37,9 @@ import picocli.CommandLine.Spec;
         description = "Corrects the dial of a generator or receiver from points whose true frequency is known.",
         synopsisSubcommandLabel = "(generator | receiver)")
 public final class ScaleCommand implements Runnable {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Correct the dial of a generator or receiver from known points.";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "superhet",
         mixinStandardHelpOptions = true,
-        header = "Superhet arithmetic beside the bench, with its formulas (--explain).",
+        header = SuperhetCommand.HEADER,
         footer = {
             "",
             "Examples:",
@@ -46,6 +46,9 @@ import picocli.CommandLine.Spec;
                         + " kHz unless a unit is given (455, 10.7MHz).",
         synopsisSubcommandLabel = "QUESTION")
 public final class SuperhetCommand implements Runnable {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Superhet arithmetic beside the bench, with its formulas (--explain).";
 
     private static final int TRACKING_ROWS = 12;
 

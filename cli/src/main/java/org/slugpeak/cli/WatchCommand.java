@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "watch",
         mixinStandardHelpOptions = true,
-        header = "Watch the meter while you turn one adjuster after the other.",
+        header = WatchCommand.HEADER,
         description = {
             "Shows the live reading, the best so far and how far below it you are; says when you have",
             "passed the peak and when you are back on it."
@@ -29,6 +29,9 @@ import picocli.CommandLine.Option;
             "  my-meter-program | slugpeak watch --from - --json"
         })
 final class WatchCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    static final String HEADER = "Watch the meter while you turn one adjuster after the other.";
 
     @Option(
             names = "--from",

@@ -79,10 +79,10 @@ public final class DisplayOptions {
     }
 
     private static View suitable(boolean carriesJson) {
-        if (Console.isOutputTerminal()) {
-            return carriesJson ? View.NONE : View.SCREEN;
+        if (carriesJson) {
+            return View.NONE;
         }
-        return carriesJson ? View.NONE : View.LINES;
+        return Console.isOutputTerminal() ? View.SCREEN : View.LINES;
     }
 
     /** A screen that cannot be drawn becomes plain lines. */

@@ -1,0 +1,47 @@
+package org.slugpeak.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+
+/**
+ * A command in the list of commands. Its options are looked up only when it was asked for: to read the annotations of all
+ * commands takes longer than everything else at the start.
+ *
+ * @param word what the user types
+ * @param header what it does, in a line
+ * @param command makes the object whose annotations picocli reads
+ */
+record CommandEntry(String word, String header, Supplier<Object> command) {
+
+    /** All of them, in the order of the help. */
+    private static final List<CommandEntry> ALL = List.of(
+            new CommandEntry("demo", DemoCommand.HEADER, DemoCommand::new),
+            new CommandEntry("watch", WatchCommand.HEADER, WatchCommand::new),
+            new CommandEntry("replay", ReplayCommand.HEADER, ReplayCommand::new),
+            new CommandEntry("align", AlignCommand.HEADER, AlignCommand::new),
+            new CommandEntry("report", ReportCommand.HEADER, ReportCommand::new),
+            new CommandEntry("scale", ScaleCommand.HEADER, ScaleCommand::new),
+            new CommandEntry("superhet", SuperhetCommand.HEADER, SuperhetCommand::new),
+            new CommandEntry("ports", PortsCommand.HEADER, PortsCommand::new),
+            new CommandEntry("check", CheckCommand.HEADER, CheckCommand::new));
+
+    /** Adds all commands to the root: the one asked for with its options, the others for the help only. */
+    static void addAll(CommandLine root, String... args) {
+        Optional<String> wanted =
+                Arrays.stream(args).filter(arg -> !arg.startsWith("-")).findFirst();
+        for (CommandEntry entry : ALL) {
+            boolean isWanted = wanted.isPresent() && wanted.get().equals(entry.word);
+            root.addSubcommand(entry.word, isWanted ? new CommandLine(entry.command.get()) : entry.forTheHelp());
+        }
+    }
+
+    private CommandLine forTheHelp() {
+        CommandSpec spec = CommandSpec.create().name(word);
+        spec.usageMessage().header(header);
+        return new CommandLine(spec);
+    }
+}
