@@ -9,7 +9,7 @@ import org.slugpeak.core.receiver.SimulatedReceiver;
 /** Sets one adjuster, with the simulated hand or with the user's, and notes what came of it. One thread at a time. */
 final class AdjusterChore implements Chore {
 
-    private static final long TOOL_NANOS = 500_000_000L;
+    private static final long TOOL_NANOS = 300_000_000L;
 
     private final Part part;
     private final Turner turner;

@@ -14,7 +14,7 @@ import org.slugpeak.core.session.SessionRecord;
 /** Starts a check of the level and makes the moves that it asks for. One thread at a time. */
 final class CheckChore implements Chore {
 
-    private static final double THINKING_SECONDS = 0.7;
+    private static final double THINKING_SECONDS = 0.4;
     private static final double SERIES_OHM = 1e6;
 
     private static final double HALF_A_TURN = 0.5;

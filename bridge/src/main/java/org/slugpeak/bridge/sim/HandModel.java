@@ -19,7 +19,7 @@ record HandModel(
         double backlashDegrees) {
 
     /** A practised hand. */
-    static final HandModel PRACTISED = new HandModel(0.25, 0.45, 60, 28, 1.5, 6);
+    static final HandModel PRACTISED = new HandModel(0.25, 0.45, 75, 30, 1.5, 6);
 
     /** The same hand, slow enough for a meter with three readings a second: an eighth of a turn a second at most. */
     static final HandModel PATIENT = new HandModel(0.25, 0.45, 30, 12, 1.5, 6);

@@ -180,7 +180,7 @@ final class Script {
 
     private void adjust(Part part) {
         chores.add(new AdjusterChore(part, turner, steps));
-        chores.add(Chores.rest(0.8));
+        chores.add(Chores.rest(0.3));
     }
 
     private void effect(Part part) {
