@@ -65,19 +65,19 @@ final class Script {
 
     /** The whole job with every check there is. */
     Script everything() {
-        return opening().suspicious().ifAlignment().waiting().closing().radioFrequency();
+        return opening().waiting().suspicious().ifAlignment().closing().radioFrequency();
     }
 
     /** A usual job, and the checks that can meet the seeded fault. */
     Script forFault() {
         opening();
+        if (is(Fault.MICA)) {
+            waiting();
+        }
         if (fault.isPresent()) {
             suspicious();
         }
         ifAlignment();
-        if (is(Fault.MICA)) {
-            waiting();
-        }
         closing();
         if (is(Fault.PADDER) || is(Fault.HARMONIC) || is(Fault.IMAGE)) {
             radioFrequency();
