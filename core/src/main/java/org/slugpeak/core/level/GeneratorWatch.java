@@ -100,9 +100,8 @@ final class GeneratorWatch {
             return false;
         }
         double seconds = (tNanos - lastNanos) / 1e9;
-        double[] values = before.values();
-        double fromLast = db(values[values.length - 1] / magnitude);
-        double fromFifth = db(values[values.length - 5] / magnitude);
+        double fromLast = db(before.last(0) / magnitude);
+        double fromFifth = db(before.last(4) / magnitude);
         return fromLast > Math.max(STEP_DB, STEP_DB_PER_SECOND * seconds)
                 || fromFifth > Math.max(STEP_DB, 2 * STEP_DB_PER_SECOND * 5 * seconds);
     }

@@ -34,8 +34,8 @@ final class JumpWatch {
                 judge();
             }
         } else if (before.size() >= 5
-                && before.stands(STANDING_SHARE)
-                && sizeDb(before.last(), magnitude) > LEAST_DB / 3) {
+                && sizeDb(before.last(0), magnitude) > LEAST_DB / 3
+                && before.stands(STANDING_SHARE)) {
             jumping = true;
             jumpNanos = tNanos;
             levelBefore = before.median();

@@ -1,55 +1,93 @@
 package org.slugpeak.core.level;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import org.apache.commons.math3.stat.StatUtils;
 
-/** The readings of the last while. One thread at a time. */
+/**
+ * The readings of the last while, at most {@value #MOST} of them: of a faster source than that the while is shorter. Nothing is
+ * allocated per reading once the store has grown to its size. One thread at a time.
+ */
 final class RecentReadings {
+
+    /** A power of two: four seconds of a thousand readings a second. */
+    private static final int MOST = 4096;
+
+    private static final int FEWEST_KEPT = 5;
 
     /** From the scatter of second differences of white noise (sqrt 6) and of a median absolute value (1.4826). */
     private static final double SIGMA_OF_DIFFERENCES = 1.4826 / Math.sqrt(6);
 
-    private record Sample(long tNanos, double value) {}
-
     private final long spanNanos;
-    private final Deque<Sample> samples = new ArrayDeque<>();
+    private long[] times = new long[64];
+    private double[] readings = new double[64];
+    private int first;
+    private int size;
 
     RecentReadings(double spanSeconds) {
         this.spanNanos = (long) (spanSeconds * 1e9);
     }
 
     void add(long tNanos, double value) {
-        samples.addLast(new Sample(tNanos, value));
-        while (samples.size() > 5 && tNanos - samples.getFirst().tNanos() > spanNanos) {
-            samples.removeFirst();
+        if (size == times.length) {
+            makeRoom();
+        }
+        int at = at(size);
+        times[at] = tNanos;
+        readings[at] = value;
+        size++;
+        while (size > FEWEST_KEPT && tNanos - times[first] > spanNanos) {
+            dropFirst();
         }
     }
 
+    private void makeRoom() {
+        if (size == MOST) {
+            dropFirst();
+            return;
+        }
+        long[] moreTimes = new long[2 * size];
+        double[] moreReadings = new double[2 * size];
+        for (int i = 0; i < size; i++) {
+            moreTimes[i] = times[at(i)];
+            moreReadings[i] = readings[at(i)];
+        }
+        times = moreTimes;
+        readings = moreReadings;
+        first = 0;
+    }
+
+    private void dropFirst() {
+        first = at(1);
+        size--;
+    }
+
+    private int at(int index) {
+        return (first + index) & (times.length - 1);
+    }
+
     void clear() {
-        samples.clear();
+        first = 0;
+        size = 0;
     }
 
     int size() {
-        return samples.size();
+        return size;
     }
 
     long spannedNanos() {
-        return samples.isEmpty()
-                ? 0
-                : samples.getLast().tNanos() - samples.getFirst().tNanos();
+        return size == 0 ? 0 : times[at(size - 1)] - times[first];
     }
 
     double median() {
-        return samples.isEmpty() ? Double.NaN : StatUtils.percentile(values(), 50);
+        return size == 0 ? Double.NaN : StatUtils.percentile(values(), 50);
     }
 
     double standardDeviation() {
-        return samples.size() < 3 ? Double.NaN : Math.sqrt(StatUtils.variance(values()));
+        return size < 3 ? Double.NaN : Math.sqrt(StatUtils.variance(values()));
     }
 
-    double last() {
-        return samples.isEmpty() ? Double.NaN : samples.getLast().value();
+    /** The reading so many before the last one; NaN where there were not so many. */
+    double last(int before) {
+        return size <= before ? Double.NaN : readings[at(size - 1 - before)];
     }
 
     /** Scatter from reading to reading, blind to a steady slope and to a few steps. */
@@ -78,7 +116,12 @@ final class RecentReadings {
         return Math.abs(second - first) < Math.max(share * Math.abs(second), 2 * scatter);
     }
 
+    /** All of them, the oldest first. */
     double[] values() {
-        return samples.stream().mapToDouble(Sample::value).toArray();
+        double[] values = new double[size];
+        for (int i = 0; i < size; i++) {
+            values[i] = readings[at(i)];
+        }
+        return values;
     }
 }
