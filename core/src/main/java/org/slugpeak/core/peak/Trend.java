@@ -1,15 +1,19 @@
 package org.slugpeak.core.peak;
 
-import java.util.Locale;
-
 /** Which way the reading goes, as far as the noise lets it be known. Immutable; any thread may use it. */
 public enum Trend {
     /** Towards what is sought is not meant: the magnitude grows. */
-    RISING,
+    RISING("rising"),
     /** The magnitude shrinks. */
-    FALLING,
+    FALLING("falling"),
     /** No movement that the noise lets be seen. */
-    STEADY;
+    STEADY("steady");
+
+    private final String code;
+
+    Trend(String code) {
+        this.code = code;
+    }
 
     /**
      * The word used in records.
@@ -17,6 +21,6 @@ public enum Trend {
      * @return lower case
      */
     public String code() {
-        return name().toLowerCase(Locale.ROOT);
+        return code;
     }
 }
