@@ -62,6 +62,22 @@ final class LineWriter {
         return this;
     }
 
+    /** The same for a number that is often the one of the line before: its digits are worked out once. */
+    LineWriter number(SerializableString name, double value, Repeated memory) {
+        try {
+            json.writeFieldName(name);
+            if (Double.isFinite(value)) {
+                char[] digits = memory.digits(value);
+                json.writeNumber(digits, 0, digits.length);
+            } else {
+                json.writeNull();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return this;
+    }
+
     LineWriter count(SerializableString name, long value) {
         try {
             json.writeFieldName(name);

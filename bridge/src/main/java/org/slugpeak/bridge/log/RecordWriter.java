@@ -24,6 +24,8 @@ import org.slugpeak.core.session.Weak;
 final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
 
     private final LineWriter line;
+    private final Repeated best = new Repeated();
+    private final Repeated bestSigma = new Repeated();
 
     /** A writer into memory: the stream must not throw. */
     RecordWriter(OutputStream memory) {
@@ -146,11 +148,11 @@ final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
         return line.begin(JsonFields.TYPE_READING, reading.tNanos())
                 .number(JsonFields.VALUE, reading.condition().hasValue() ? reading.value() : Double.NaN)
                 .number(JsonFields.SMOOTHED, it.smoothed())
-                .number(JsonFields.BEST, it.best())
-                .number(JsonFields.BEST_SIGMA, it.bestSigma())
+                .number(JsonFields.BEST, it.best(), best)
+                .number(JsonFields.BEST_SIGMA, it.bestSigma(), bestSigma)
                 .number(JsonFields.OF_BEST, it.ofBest())
-                .text(JsonFields.TREND, it.trend().code())
-                .text(JsonFields.CONDITION, reading.condition().code());
+                .word(JsonFields.TREND, JsonFields.word(it.trend()))
+                .word(JsonFields.CONDITION, JsonFields.word(reading.condition()));
     }
 
     @Override

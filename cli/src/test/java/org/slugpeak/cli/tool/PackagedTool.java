@@ -42,11 +42,18 @@ public final class PackagedTool implements AutoCloseable {
      * @return the running process
      */
     public static PackagedTool start(Path state, String... args) throws IOException {
-        List<String> command = new ArrayList<>(List.of(System.getProperty("slugpeak.launcher")));
+        List<String> command = new ArrayList<>(hearingSignals());
+        command.add(System.getProperty("slugpeak.launcher"));
         command.addAll(List.of(args));
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().put("XDG_STATE_HOME", state.toString());
         return new PackagedTool(builder.start());
+    }
+
+    /** Tests that run in the background of a shell inherit that Ctrl-C is ignored; a user's tool hears it. */
+    private static List<String> hearingSignals() {
+        boolean gnu = System.getProperty("os.name").equals("Linux");
+        return gnu ? List.of("env", "--default-signal=INT") : List.of();
     }
 
     /** Runs the tool to its end with nothing on standard input. */
