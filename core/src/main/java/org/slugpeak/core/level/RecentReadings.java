@@ -13,6 +13,9 @@ final class RecentReadings {
 
     private static final int FEWEST_KEPT = 5;
 
+    /** So many of the newest are enough for a median or a scatter: to 5 percent of the scatter or better. */
+    private static final int ENOUGH_FOR_A_MEDIAN = 512;
+
     /** From the scatter of second differences of white noise (sqrt 6) and of a median absolute value (1.4826). */
     private static final double SIGMA_OF_DIFFERENCES = 1.4826 / Math.sqrt(6);
 
@@ -78,7 +81,7 @@ final class RecentReadings {
     }
 
     double median() {
-        return size == 0 ? Double.NaN : StatUtils.percentile(values(), 50);
+        return size == 0 ? Double.NaN : StatUtils.percentile(newest(ENOUGH_FOR_A_MEDIAN), 50);
     }
 
     double standardDeviation() {
@@ -92,7 +95,7 @@ final class RecentReadings {
 
     /** Scatter from reading to reading, blind to a steady slope and to a few steps. */
     double noise() {
-        double[] v = values();
+        double[] v = newest(ENOUGH_FOR_A_MEDIAN);
         if (v.length < 8) {
             return Double.NaN;
         }
@@ -116,11 +119,16 @@ final class RecentReadings {
         return Math.abs(second - first) < Math.max(share * Math.abs(second), 2 * scatter);
     }
 
-    /** All of them, the oldest first. */
-    double[] values() {
-        double[] values = new double[size];
-        for (int i = 0; i < size; i++) {
-            values[i] = readings[at(i)];
+    private double[] values() {
+        return newest(size);
+    }
+
+    /** The newest, at most so many, the oldest of them first. */
+    private double[] newest(int most) {
+        int count = Math.min(most, size);
+        double[] values = new double[count];
+        for (int i = 0; i < count; i++) {
+            values[i] = readings[at(size - count + i)];
         }
         return values;
     }
