@@ -1,5 +1,7 @@
 package org.slugpeak.bridge.instrument;
 
+import org.slugpeak.bridge.toml.Section;
+
 /**
  * A language that instruments speak. A new one is one package with one implementation of this, named in
  * {@code META-INF/services}; two that claim the same word stop the program. Any thread may use it.

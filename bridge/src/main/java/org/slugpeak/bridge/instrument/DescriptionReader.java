@@ -4,8 +4,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.slugpeak.bridge.source.BadConfiguration;
-import org.tomlj.Toml;
-import org.tomlj.TomlParseResult;
+import org.slugpeak.bridge.toml.Section;
+import org.slugpeak.bridge.toml.Suggestion;
+import org.slugpeak.bridge.toml.TomlFile;
 
 /** Reads one description and finds every mistake in it. Immutable; any thread may use it. */
 final class DescriptionReader {
@@ -21,16 +22,7 @@ final class DescriptionReader {
     }
 
     InstrumentDescription read(String file, String text) throws BadConfiguration {
-        Problems problems = new Problems(file);
-        TomlParseResult toml = Toml.parse(text);
-        toml.errors().forEach(error -> problems.add(error.position(), firstLine(String.valueOf(error.getMessage()))));
-        problems.throwIfAny();
-        InstrumentDescription description;
-        try (Section top = new Section(toml, "", 1, problems)) {
-            description = description(top);
-        }
-        problems.throwIfAny();
-        return description;
+        return TomlFile.read(file, "description", text, this::description);
     }
 
     private InstrumentDescription description(Section top) {
@@ -101,14 +93,7 @@ final class DescriptionReader {
     }
 
     private static OptionalDouble positive(Section section, String key, double unit) {
-        OptionalDouble number = section.number(key);
-        if (number.isPresent() && !(number.getAsDouble() > 0)) {
-            section.problem(key, "'" + key + "' must be greater than 0, not " + number.getAsDouble());
-        }
+        OptionalDouble number = section.positive(key);
         return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * unit) : number;
-    }
-
-    private static String firstLine(String message) {
-        return message.lines().findFirst().orElse("not TOML");
     }
 }

@@ -13,6 +13,7 @@ import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.toml.Suggestion;
 
 /** The described instruments: those that come with the tool, and the user's own files. Immutable; any thread may use it. */
 public final class Instruments {

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.instrument.DecoderFactory;
 import org.slugpeak.bridge.instrument.DecoderProvider;
-import org.slugpeak.bridge.instrument.Section;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.core.reading.Measurand;
 
 /** Reads the {@code [line]} table of a description. Stateless; any thread may use it. */

@@ -27,7 +27,7 @@ final class PlanReader {
     }
 
     Plan read(String text) throws BadConfiguration {
-        return TomlFile.read(file, text, this::plan).orElseThrow();
+        return TomlFile.read(file, "plan", text, this::plan).orElseThrow();
     }
 
     /** Empty only where mistakes have been noted, so that nobody sees it. */

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.instrument.DecoderFactory;
 import org.slugpeak.bridge.instrument.DecoderProvider;
-import org.slugpeak.bridge.instrument.Section;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.toml.Section;
 
 /** Reads the {@code [scpi]} table of a description. Stateless; any thread may use it. */
 public final class ScpiLanguage implements DecoderProvider {

@@ -7,11 +7,11 @@ import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.toml.Section;
+import org.slugpeak.bridge.toml.TomlFile;
 import org.tomlj.Toml;
-import org.tomlj.TomlParseResult;
 
 /**
  * Keeps calibrations, one small TOML file a device and channel, so that a file can be read, corrected or deleted by hand.
@@ -46,18 +46,12 @@ public final class CalibrationStore {
             return Optional.empty();
         }
         try {
-            TomlParseResult toml = Toml.parse(file);
-            if (toml.hasErrors()) {
-                throw bad(file, String.valueOf(toml.errors().get(0).getMessage()));
-            }
-            return Optional.of(new SoundCalibration(
-                    device,
-                    channel,
-                    number(toml, UNIT_KEY),
-                    number(toml, "at-volts"),
-                    Instant.parse(Objects.requireNonNullElse(toml.getString("calibrated-at"), ""))));
-        } catch (IOException | IllegalArgumentException | DateTimeParseException e) {
-            throw bad(file, String.valueOf(e.getMessage()));
+            String name = String.valueOf(file.getFileName());
+            return Optional.of(TomlFile.read(
+                    name, "calibration", Files.readString(file), top -> calibration(top, device, channel)));
+        } catch (IOException | BadConfiguration e) {
+            throw new BadConfiguration(
+                    file + " is no calibration: " + e.getMessage() + "; delete it and calibrate again", e);
         }
     }
 
@@ -100,15 +94,21 @@ public final class CalibrationStore {
                 + "calibrated-at = \"" + calibration.calibratedAt() + "\"\n";
     }
 
-    private static double number(TomlParseResult toml, String key) {
-        Object value = toml.get(key);
-        if (value instanceof Number number) {
-            return number.doubleValue();
-        }
-        throw new IllegalArgumentException("'" + key + "' must be a number");
+    private static SoundCalibration calibration(Section top, String device, Channel channel) {
+        top.text("device");
+        top.text("channel");
+        return new SoundCalibration(
+                device, channel, top.requiredPositive(UNIT_KEY), top.requiredPositive("at-volts"), calibratedAt(top));
     }
 
-    private static BadConfiguration bad(Path file, String problem) {
-        return new BadConfiguration(file + " is no calibration: " + problem + "; delete it and calibrate again");
+    private static Instant calibratedAt(Section top) {
+        String key = "calibrated-at";
+        String written = top.requiredText(key);
+        try {
+            return written.isEmpty() ? Instant.EPOCH : Instant.parse(written);
+        } catch (DateTimeParseException e) {
+            top.problem(key, "'" + key + "' must be a moment such as 2026-11-25T08:00:00Z, not '" + written + "'");
+            return Instant.EPOCH;
+        }
     }
 }

@@ -12,10 +12,12 @@ final class Problems {
     private record Problem(int line, String text) {}
 
     private final String file;
+    private final String kind;
     private final List<Problem> found = new ArrayList<>();
 
-    Problems(String file) {
+    Problems(String file, String kind) {
         this.file = file;
+        this.kind = kind;
     }
 
     void add(TomlPosition position, String text) {
@@ -24,6 +26,11 @@ final class Problems {
 
     void add(int line, String text) {
         found.add(new Problem(line, text));
+    }
+
+    /** What the file is: a plan, a description. */
+    String kind() {
+        return kind;
     }
 
     void throwIfAny() throws BadConfiguration {

@@ -215,10 +215,20 @@ public final class Section implements AutoCloseable {
     public OptionalDouble positive(String key) {
         OptionalDouble number = number(key);
         if (number.isPresent() && !(number.getAsDouble() > 0)) {
-            wrong(key, "a number above zero", number.getAsDouble());
+            wrong(key, "greater than 0", number.getAsDouble());
             return OptionalDouble.empty();
         }
         return number;
+    }
+
+    /**
+     * A number above zero that must be there.
+     *
+     * @param key its name
+     * @return the number; 1 where it is missing or no such number, which has been noted
+     */
+    public double requiredPositive(String key) {
+        return positive(key).orElseGet(() -> missing(key, "a number greater than 0", 1.0));
     }
 
     /**
@@ -316,7 +326,7 @@ public final class Section implements AutoCloseable {
     }
 
     private String place() {
-        return name.isEmpty() ? "at the top of the file" : "in [" + name + "]";
+        return name.isEmpty() ? "at the top of a " + problems.kind() : "in [" + name + "]";
     }
 
     private String inner(String key) {

@@ -3,15 +3,22 @@ package org.slugpeak.bridge.toml;
 import java.util.Collection;
 import java.util.Optional;
 
-/** Finds the word that was probably meant. */
-final class Suggestion {
+/** Finds the word that was probably meant. All methods may be called by any thread. */
+public final class Suggestion {
 
     /** More slips than this make another word. */
     private static final int MOST_SLIPS = 3;
 
     private Suggestion() {}
 
-    static String didYouMean(String written, Collection<String> known) {
+    /**
+     * The end of a message about a word that is not known.
+     *
+     * @param written as the user wrote it
+     * @param known the words that would do
+     * @return names the word that was probably meant; all of them where none is near
+     */
+    public static String didYouMean(String written, Collection<String> known) {
         return nearest(written, known)
                 .map(word -> "; did you mean '" + word + "'?")
                 .orElse("; known here: "

@@ -14,16 +14,18 @@ public final class TomlFile {
      * Reads a whole file and finds every mistake in it.
      *
      * @param file name for the messages
+     * @param kind what the file is, for the messages: a plan, a description
      * @param text what is in it
      * @param reader makes a value of the top table
      * @param <T> the value
      * @return the value
      * @throws BadConfiguration with one line a mistake: file, line, what was found and what was expected
      */
-    public static <T> T read(String file, String text, Function<Section, T> reader) throws BadConfiguration {
-        Problems problems = new Problems(file);
+    public static <T> T read(String file, String kind, String text, Function<Section, T> reader)
+            throws BadConfiguration {
+        Problems problems = new Problems(file, kind);
         TomlParseResult toml = Toml.parse(text);
-        toml.errors().forEach(error -> problems.add(error.position(), firstLine(error.getMessage())));
+        toml.errors().forEach(error -> problems.add(error.position(), firstLine(String.valueOf(error.getMessage()))));
         problems.throwIfAny();
         T value;
         try (Section top = new Section(toml, "", 1, problems)) {
@@ -33,7 +35,7 @@ public final class TomlFile {
         return value;
     }
 
-    private static String firstLine(@org.jspecify.annotations.Nullable String message) {
-        return message == null ? "not understood" : message.lines().findFirst().orElse("not understood");
+    private static String firstLine(String message) {
+        return message.lines().findFirst().orElse("not TOML");
     }
 }

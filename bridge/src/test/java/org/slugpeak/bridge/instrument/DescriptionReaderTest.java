@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.toml.Section;
 
 class DescriptionReaderTest {
 

@@ -221,7 +221,7 @@ class PlanFilesTest {
             assertMistake(SMALL.replace("if-kHz = 455", "if-kHz = -455"), "my.toml:2: 'if-kHz' must be above zero");
             assertMistake(SMALL + "damp = \"T1 top\"\n", "my.toml:8: 'damp' needs 'damp-ohm'");
             assertMistake(SMALL + "most-rounds = 0\n", "my.toml:8: 'most-rounds' must be a whole number from 1");
-            assertMistake(SMALL + "repeat-below-dB = -1\n", "above zero");
+            assertMistake(SMALL + "repeat-below-dB = -1\n", "greater than 0, not -1.0");
             assertMistake(SMALL + "[[band]]\nname = \"MW\"\nfrom-kHz = 5\nto-kHz = 2\n", "the lower first");
             assertMistake(SMALL + "[[stage.step]]\nseek = \"dip\"\n", "'adjust' is missing");
         }

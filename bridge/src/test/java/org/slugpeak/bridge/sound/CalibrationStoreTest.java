@@ -57,6 +57,7 @@ class CalibrationStoreTest {
             "volts-per-full-scale = \"much\"\nat-volts = 1.0\ncalibrated-at = \"2026-11-25T08:00:00Z\"\n",
             "volts-per-full-scale = -1.0\nat-volts = 1.0\ncalibrated-at = \"2026-11-25T08:00:00Z\"\n",
             "volts-per-full-scale = 1.0\nat-volts = 1.0\n",
+            "volts-per-full-scale = 1.0\nat-volts = 1.0\ncalibrated-at = \"yesterday\"\n",
             "volts-per-full-scale = \n"
         }) {
             Files.writeString(file, text);
