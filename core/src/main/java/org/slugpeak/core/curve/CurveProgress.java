@@ -1,0 +1,225 @@
+package org.slugpeak.core.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * Leads through a response curve, one generator frequency after the other. It hears every record of the session, says which
+ * frequency is to be set, waits until the reading stands, and gives the point. Levels are magnitudes above the resting reading
+ * where one was taken.
+ *
+ * <pre>
+ *   RESTING --check over--&gt; SETTING --set--&gt; WAITING --reading stands, or key--&gt; SETTING the next ... OVER
+ * </pre>
+ *
+ * <p>One thread at a time.
+ */
+public final class CurveProgress implements RecordSink {
+
+    /** A reading stands when it did not move for so long. */
+    private static final long STAND_NANOS = 1_000_000_000L;
+
+    /** A generator that was moved shows in the mean reading by this share, a sixth of a decibel. */
+    private static final double MOVED_SHARE = 0.02;
+
+    /** Where the reading does not come to stand for so long, it is taken as it is. */
+    private static final long PATIENCE_NANOS = 20_000_000_000L;
+
+    private enum Phase {
+        RESTING,
+        SETTING,
+        WAITING,
+        OVER
+    }
+
+    /**
+     * What came of one frequency.
+     *
+     * @param hz generator frequency, Hz
+     * @param level mean above rest; NaN where no reading could be trusted
+     */
+    public record Taken(double hz, double level) {}
+
+    private final List<Double> frequenciesHz;
+    private final CurveTiming timing;
+    private final StandingLevel level = new StandingLevel(STAND_NANOS);
+    private final Map<Integer, Taken> taken = new TreeMap<>();
+    private Optional<Taken> news = Optional.empty();
+    private Phase phase;
+    private int next;
+    private double rest;
+    private double presentHz;
+    private double levelBefore = Double.NaN;
+    private boolean confirmed;
+    private boolean moved;
+    private long sinceNanos;
+    private long nowNanos;
+
+    /**
+     * A curve of which nothing is measured yet.
+     *
+     * @param frequenciesHz in the order in which they are set, one or more
+     * @param timing when a point is taken
+     * @param restFirst whether the check of the resting reading comes first
+     */
+    public CurveProgress(List<Double> frequenciesHz, CurveTiming timing, boolean restFirst) {
+        this.frequenciesHz = List.copyOf(frequenciesHz);
+        this.timing = timing;
+        this.phase = restFirst ? Phase.RESTING : Phase.SETTING;
+    }
+
+    /**
+     * How many points there will be.
+     *
+     * @return 1 or more
+     */
+    public int size() {
+        return frequenciesHz.size();
+    }
+
+    /**
+     * Which point is at hand.
+     *
+     * @return from 0
+     */
+    public int index() {
+        return next;
+    }
+
+    /**
+     * The frequency that has to be set now; asked after each record.
+     *
+     * @return Hz; empty while a reading is waited for
+     */
+    public OptionalDouble toSet() {
+        return phase == Phase.SETTING ? OptionalDouble.of(frequenciesHz.get(next)) : OptionalDouble.empty();
+    }
+
+    /**
+     * The frequency was set, or the user was asked to set it.
+     *
+     * @param hz what it really is, Hz
+     */
+    public void set(double hz) {
+        presentHz = hz;
+        phase = Phase.WAITING;
+        confirmed = false;
+        moved = false;
+        sinceNanos = nowNanos;
+        level.forget();
+    }
+
+    /** The user says that it is set: the reading is taken as soon as it stands. */
+    public void next() {
+        if (phase == Phase.WAITING) {
+            confirmed = true;
+            sinceNanos = nowNanos;
+            level.forget();
+        }
+    }
+
+    /** The point before is measured again. */
+    public void back() {
+        if (phase == Phase.WAITING && next > 0) {
+            next--;
+            phase = Phase.SETTING;
+        }
+    }
+
+    /** The present point is left out. */
+    public void skip() {
+        if (phase == Phase.WAITING) {
+            toNext();
+        }
+    }
+
+    /**
+     * What came of the frequency that was set last, once.
+     *
+     * @return empty where there is nothing new
+     */
+    public Optional<Taken> takeNews() {
+        Optional<Taken> result = news;
+        news = Optional.empty();
+        return result;
+    }
+
+    /**
+     * The points so far; those without a signal above rest are left out.
+     *
+     * @return in the order of the frequencies
+     */
+    public List<ResponsePoint> points() {
+        List<ResponsePoint> points = new ArrayList<>();
+        for (Taken each : taken.values()) {
+            if (each.level() > 0) {
+                points.add(new ResponsePoint(each.hz(), each.level()));
+            }
+        }
+        return points;
+    }
+
+    /**
+     * Whether every frequency was seen to.
+     *
+     * @return true after the last point
+     */
+    public boolean isOver() {
+        return phase == Phase.OVER;
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        nowNanos = record.tNanos();
+        if (record instanceof ReadingTaken reading) {
+            reading(reading);
+        } else if (record instanceof Advice advice) {
+            advice(advice);
+        }
+    }
+
+    private void advice(Advice it) {
+        if (it.topic().equals("rest")) {
+            rest = it.amount();
+        } else if (phase == Phase.RESTING && it.topic().equals("check-over")) {
+            phase = Phase.SETTING;
+        }
+    }
+
+    private void reading(ReadingTaken it) {
+        if (phase != Phase.WAITING) {
+            return;
+        }
+        if (it.reading().condition().isTrusted()) {
+            level.see(nowNanos, Math.abs(it.reading().value() - rest));
+            moved = moved || Math.abs(level.mean() - levelBefore) > MOVED_SHARE * levelBefore;
+        }
+        boolean patient = nowNanos - sinceNanos >= timing.dwellNanos();
+        boolean due = confirmed || patient || (timing.seesMove() && moved);
+        boolean outOfPatience = due && nowNanos - sinceNanos >= PATIENCE_NANOS;
+        if ((due && level.stands()) || outOfPatience) {
+            point();
+        }
+    }
+
+    private void point() {
+        Taken point = new Taken(presentHz, level.mean());
+        taken.put(next, point);
+        news = Optional.of(point);
+        levelBefore = point.level();
+        toNext();
+    }
+
+    private void toNext() {
+        next++;
+        phase = next < frequenciesHz.size() ? Phase.SETTING : Phase.OVER;
+    }
+}

@@ -1,0 +1,148 @@
+package org.slugpeak.core.curve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.ReadingTaken;
+
+class CurveProgressTest {
+
+    private static final List<Double> THREE = List.of(450e3, 455e3, 460e3);
+    private static final long TICK_NANOS = 20_000_000;
+
+    private final SplittableRandom random = new SplittableRandom(11);
+    private long tNanos;
+
+    private void read(CurveProgress progress, double seconds, double value) {
+        read(progress, seconds, value, Condition.OK);
+    }
+
+    private void read(CurveProgress progress, double seconds, double value, Condition condition) {
+        for (long end = tNanos + (long) (seconds * 1e9); tNanos < end; ) {
+            tNanos += TICK_NANOS;
+            double noisy = value * (1 + 0.003 * random.nextGaussian());
+            Reading reading =
+                    condition == Condition.OK ? Reading.of(tNanos, noisy) : Reading.without(tNanos, condition);
+            progress.take(new ReadingTaken(reading, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Trend.STEADY));
+        }
+    }
+
+    private static void set(CurveProgress progress) {
+        progress.set(progress.toSet().orElseThrow());
+    }
+
+    @Nested
+    class ByHand {
+
+        private final CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(6), false);
+
+        @Test
+        void takesTheReadingWhenItHasMovedAndStandsAgain() {
+            set(progress);
+            read(progress, 8, 0.5);
+            assertEquals(450e3, progress.takeNews().orElseThrow().hz());
+            set(progress);
+            read(progress, 2, 0.5);
+            assertTrue(progress.takeNews().isEmpty(), "the generator was not moved yet");
+            read(progress, 2.2, 1.0);
+            assertEquals(1.0, progress.takeNews().orElseThrow().level(), 0.003);
+        }
+
+        @Test
+        void takesAReadingThatDoesNotMoveAfterTheDwell() {
+            set(progress);
+            read(progress, 5.5, 0.5);
+            assertTrue(progress.takeNews().isEmpty());
+            read(progress, 1.5, 0.5);
+            assertEquals(0.5, progress.takeNews().orElseThrow().level(), 0.002);
+        }
+
+        @Test
+        void waitsWhileTheReadingStillMoves() {
+            set(progress);
+            read(progress, 6.5, 0.5);
+            progress.takeNews();
+            set(progress);
+            for (int i = 0; i < 40; i++) {
+                read(progress, 0.1, 0.5 + 0.01 * i);
+            }
+            assertTrue(progress.takeNews().isEmpty(), "it was still being turned");
+        }
+
+        @Test
+        void measuresThePointBeforeAgain() {
+            set(progress);
+            read(progress, 7, 0.5);
+            set(progress);
+            progress.back();
+            assertEquals(OptionalDouble.of(450e3), progress.toSet());
+            set(progress);
+            read(progress, 7, 0.7);
+            assertEquals(1, progress.points().size());
+            assertEquals(0.7, progress.points().get(0).level(), 0.003);
+        }
+
+        @Test
+        void leavesAPointOut() {
+            set(progress);
+            progress.skip();
+            assertEquals(OptionalDouble.of(455e3), progress.toSet());
+            assertEquals(List.of(), progress.points());
+        }
+    }
+
+    @Test
+    void takesNothingWithoutTheKeyWhereOnlyTheKeyCounts() {
+        CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(0), false);
+        set(progress);
+        read(progress, 60, 0.5);
+        assertTrue(progress.takeNews().isEmpty());
+        progress.next();
+        read(progress, 1.2, 0.5);
+        assertTrue(progress.takeNews().isPresent());
+    }
+
+    @Test
+    void takesLevelsAboveRest() {
+        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), true);
+        read(progress, 3, -0.9);
+        assertTrue(progress.toSet().isEmpty(), "the resting reading comes first");
+        progress.take(new Advice(tNanos, "rest", "resting at -0.2", -0.2));
+        progress.take(new Advice(tNanos, "check-over", "go on", Double.NaN));
+        set(progress);
+        read(progress, 3, -0.9);
+        assertTrue(progress.isOver());
+        assertEquals(0.7, progress.points().get(0).level(), 0.003);
+    }
+
+    @Test
+    void leavesOutAFrequencyAtWhichNoReadingCanBeTrusted() {
+        CurveProgress progress = new CurveProgress(THREE, CurveTiming.automatic(), false);
+        set(progress);
+        read(progress, 25, 0, Condition.OVER_RANGE);
+        assertTrue(Double.isNaN(progress.takeNews().orElseThrow().level()));
+        assertFalse(progress.isOver());
+        assertEquals(List.of(), progress.points());
+    }
+
+    @Test
+    void slowMetersWithThreeReadingsASecondGiveAPointToo() {
+        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), false);
+        set(progress);
+        for (int i = 1; i <= 6; i++) {
+            progress.take(new ReadingTaken(
+                    Reading.of(i * 333_000_000L, 1), Double.NaN, Double.NaN, Double.NaN, Double.NaN, Trend.STEADY));
+        }
+        assertTrue(progress.isOver());
+    }
+}
