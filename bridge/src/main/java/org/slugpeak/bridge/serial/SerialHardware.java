@@ -135,7 +135,14 @@ final class SerialHardware {
 
         private static final long DRAIN_PAUSE_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
 
+        /**
+         * Closing throws away what the far end has not taken yet, and the count of waiting bytes knows nothing of what adapters
+         * hold. So last words get this long.
+         */
+        private static final long LAST_WORDS_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
+
         private final SerialPort port;
+        private volatile boolean unanswered;
 
         Opened(SerialPort port) {
             this.port = port;
@@ -143,17 +150,25 @@ final class SerialHardware {
 
         @Override
         public int read(byte[] buffer) {
-            return port.readBytes(buffer, buffer.length);
+            int count = port.readBytes(buffer, buffer.length);
+            if (count > 0) {
+                unanswered = false;
+            }
+            return count;
         }
 
         private void drain() {
             for (int i = 0; i < DRAIN_LOOKS && port.bytesAwaitingWrite() > 0; i++) {
                 LockSupport.parkNanos(DRAIN_PAUSE_NANOS);
             }
+            if (unanswered) {
+                LockSupport.parkNanos(LAST_WORDS_NANOS);
+            }
         }
 
         @Override
         public void write(byte[] bytes) {
+            unanswered = true;
             int done = 0;
             while (done < bytes.length) {
                 int count = port.writeBytes(bytes, bytes.length - done, done);
