@@ -23,6 +23,7 @@ record CommandEntry(String word, String header, Supplier<Object> command) {
             new CommandEntry("watch", WatchCommand.HEADER, WatchCommand::new),
             new CommandEntry("replay", ReplayCommand.HEADER, ReplayCommand::new),
             new CommandEntry("align", AlignCommand.HEADER, AlignCommand::new),
+            new CommandEntry("curve", CurveCommand.HEADER, CurveCommand::new),
             new CommandEntry("report", ReportCommand.HEADER, ReportCommand::new),
             new CommandEntry("scale", ScaleCommand.HEADER, ScaleCommand::new),
             new CommandEntry("superhet", SuperhetCommand.HEADER, SuperhetCommand::new),

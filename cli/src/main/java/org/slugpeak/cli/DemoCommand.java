@@ -27,8 +27,8 @@ import picocli.CommandLine.TypeConversionException;
         mixinStandardHelpOptions = true,
         header = DemoCommand.HEADER,
         description = {
-            "An invented set, the Tarnfield 54A, stands on an invented bench. A simulated hand turns its IF slugs and hears",
-            "nothing but what slugpeak says. About a minute and a half."
+            "An invented set, the Tarnfield 54A, stands on an invented bench. A simulated hand turns its IF",
+            "slugs and hears nothing but what slugpeak says. A little over a minute and a half."
         },
         footer = {
             "",
@@ -64,8 +64,8 @@ final class DemoCommand implements Callable<Integer> {
             paramLabel = "NAME",
             converter = FaultConverter.class,
             description = {
-                "Something is wrong: strong, wrong-if, image, harmonic, slug-end, mica, padder, secondary,",
-                "loading, regeneration, hum."
+                "Something is wrong: strong, wrong-if, image, harmonic, slug-end, mica,",
+                "padder, secondary, loading, regeneration, hum."
             })
     private Optional<Fault> fault = Optional.empty();
 

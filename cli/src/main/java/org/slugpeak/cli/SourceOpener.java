@@ -19,8 +19,6 @@ import org.slugpeak.cli.run.SinkOutput;
 /** Opens the way in that an address names. Each way in is loaded only when it is asked for. */
 final class SourceOpener {
 
-    private static final long SIMULATION_SEED = 1;
-
     private SourceOpener() {}
 
     static OpenedSource open(SourceAddress address, SourceOptions options) throws BridgeException {
@@ -30,7 +28,7 @@ final class SourceOpener {
             case SESSION_LOG -> OpenedSource.of(LogSource.open(Path.of(address.text())));
             case SERIAL -> OpenedSource.of(SerialSources.open(address.text(), options.serial(), Ticker.system()));
             case WAV, SOUND -> OpenedSource.of(sound(address, options.sound()));
-            case SIMULATION -> simulation(address);
+            case SIMULATION -> simulation(address, options);
         };
     }
 
@@ -43,8 +41,9 @@ final class SourceOpener {
         return new CalibrationStore(StateFolder.path());
     }
 
-    private static OpenedSource simulation(SourceAddress address) throws BridgeException {
-        SimSource source = SimSource.open(address.name(), SIMULATION_SEED, Pace.ofClock(Ticker.system(), 1));
+    private static OpenedSource simulation(SourceAddress address, SourceOptions options) throws BridgeException {
+        SimSource source =
+                SimSource.open(address.name(), options.seed(), Pace.ofClock(Ticker.system(), options.speed()));
         return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
     }
 }

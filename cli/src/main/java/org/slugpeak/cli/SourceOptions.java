@@ -15,6 +15,7 @@ import picocli.CommandLine.TypeConversionException;
 final class SourceOptions {
 
     private static final double FASTEST_PER_SECOND = 1e6;
+    private static final double FASTEST_SIMULATION = 1000;
 
     @Option(
             names = "--meter",
@@ -53,6 +54,15 @@ final class SourceOptions {
             description = "CSV and standard input without a time column: how many readings a second.")
     private Optional<Double> rate = Optional.empty();
 
+    @Option(
+            names = "--speed",
+            paramLabel = "TIMES",
+            description = "sim: how many times faster than life the simulated bench runs, up to 1000. Usual: 1.")
+    private Optional<Double> speed = Optional.empty();
+
+    @Option(names = "--seed", paramLabel = "N", description = "sim: another hand and other noise. Usual: 1.")
+    private OptionalInt seed = OptionalInt.empty();
+
     @Mixin
     private AudioOptions audio = new AudioOptions();
 
@@ -78,6 +88,20 @@ final class SourceOptions {
                 ac ? MeterSetting.Function.AC : MeterSetting.Function.DC,
                 range.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
         return new SerialOptions(meter, baud, setting);
+    }
+
+    /** How many times faster than life a simulated bench runs. */
+    double speed() {
+        double times = speed.orElse(1.0);
+        if (!(times > 0 && times <= FASTEST_SIMULATION)) {
+            throw new TypeConversionException("--speed takes more than 0 and at most 1000, not " + times);
+        }
+        return times;
+    }
+
+    /** Seed of a simulated bench. */
+    int seed() {
+        return seed.orElse(1);
     }
 
     /** What was said about audio. */

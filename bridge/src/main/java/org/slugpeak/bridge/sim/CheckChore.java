@@ -40,11 +40,16 @@ final class CheckChore implements Chore {
 
     @Override
     public void begin(Bench bench, SourceListener listener) {
+        remember(bench);
+        listener.mark(LevelCommand.check(kind).text());
+    }
+
+    /** For a check that somebody else has started: how things stand now is how they are put back. */
+    void remember(Bench bench) {
         generatorBefore = Optional.of(bench.receiver().generator());
         dialBeforeHz = bench.receiver().dialHz();
         turnsBefore = bench.receiver().turns(part);
         bench.other().drop();
-        listener.mark(LevelCommand.check(kind).text());
     }
 
     @Override

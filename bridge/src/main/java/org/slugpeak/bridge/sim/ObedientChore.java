@@ -2,19 +2,32 @@ package org.slugpeak.bridge.sim;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.curve.CurveRecords;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.SessionRecord;
 
-/** Turns whatever adjuster the session begins, until the plan is through. One thread at a time. */
+/**
+ * Does what the session asks for: turns the adjuster that it begins, sets the generator to the frequency that it names, makes
+ * the moves of its checks, until the work is through. One thread at a time.
+ */
 final class ObedientChore implements Chore {
 
     private static final long TOOL_NANOS = 500_000_000L;
+    private static final long DIAL_NANOS = 700_000_000L;
+    private static final Set<String> LAST_WORDS = Set.of("plan-over", "curve-over");
 
     private final AdjusterChore.Turner turner;
     private Optional<Part> wanted = Optional.empty();
+    private OptionalDouble wantedHz = OptionalDouble.empty();
+    private Optional<CheckChore> check = Optional.empty();
     private long wantedNanos;
     private boolean over;
 
@@ -27,11 +40,30 @@ final class ObedientChore implements Chore {
 
     @Override
     public void hear(SessionRecord record, Bench bench) {
+        check.ifPresent(it -> it.hear(record, bench));
         if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
             wanted = part(adjuster.name());
             wantedNanos = bench.nowNanos();
-        } else if (record instanceof Advice advice && advice.topic().equals("plan-over")) {
-            over = true;
+        } else if (record instanceof Advice advice) {
+            advised(advice, bench);
+        } else if (record instanceof Mark mark) {
+            LevelCommand.parse(mark.text()).ifPresent(command -> commanded(command, bench));
+        }
+    }
+
+    private void advised(Advice advice, Bench bench) {
+        if (advice.topic().equals(CurveRecords.SET)) {
+            wantedHz = OptionalDouble.of(advice.amount());
+            wantedNanos = bench.nowNanos();
+        }
+        over = over || LAST_WORDS.contains(advice.topic());
+    }
+
+    private void commanded(LevelCommand command, Bench bench) {
+        if (command.verb() == LevelCommand.Verb.CHECK) {
+            CheckChore asked = new CheckChore(CheckKind.ofCode(command.detail()));
+            asked.remember(bench);
+            check = Optional.of(asked);
         }
     }
 
@@ -43,6 +75,13 @@ final class ObedientChore implements Chore {
 
     @Override
     public boolean step(Bench bench, SourceListener listener) {
+        if (check.isPresent() && check.get().step(bench, listener)) {
+            check = Optional.empty();
+        }
+        if (wantedHz.isPresent() && bench.nowNanos() - wantedNanos >= DIAL_NANOS) {
+            bench.receiver().feed(bench.receiver().generator().withFrequency(wantedHz.getAsDouble()));
+            wantedHz = OptionalDouble.empty();
+        }
         if (wanted.isPresent() && bench.nowNanos() - wantedNanos >= TOOL_NANOS) {
             Part part = wanted.get();
             wanted = Optional.empty();

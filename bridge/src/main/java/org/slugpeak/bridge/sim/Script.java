@@ -45,6 +45,13 @@ final class Script {
         receiver.feed(receiver.generator().withVolts(fault.equals(Optional.of(Fault.STRONG)) ? 5 * volts : volts));
     }
 
+    /** Puts the IF slugs where they belong, with the generator turned down for the working voltage. */
+    static void align(SimulatedReceiver receiver) {
+        FROM_THE_DETECTOR.forEach(part -> receiver.set(part, 0));
+        double volts = receiver.generatorVoltsFor(Tarnfield.WORKING_VOLTS);
+        receiver.feed(receiver.generator().withVolts(volts));
+    }
+
     /** What a watcher needs to see: where the meter is, and a pause. */
     Script watching(boolean voiceCoil) {
         MeterPoint point = voiceCoil ? MeterPoint.VOICE_COIL : MeterPoint.DETECTOR;

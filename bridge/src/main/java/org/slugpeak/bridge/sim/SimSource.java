@@ -24,7 +24,7 @@ import org.slugpeak.core.session.RecordSink;
  */
 public final class SimSource implements ReadingSource {
 
-    private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still", "plan");
+    private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still", "plan", "aligned");
     private static final int ROUNDS = 2;
 
     private final Bench bench;
@@ -39,7 +39,8 @@ public final class SimSource implements ReadingSource {
     /**
      * Opens a simulated bench: the invented set Tarnfield 54A, whose IF slugs a hand turns in two rounds, before an ADC board
      * ({@code tarnfield}), a multimeter ({@code multimeter}) or a sound card at the voice coil ({@code sound}); or nobody turns
-     * anything ({@code still}); or the hand turns what the session begins ({@code plan}).
+     * anything ({@code still}); or the hand turns what the session begins and sets the generator as it is told ({@code plan}),
+     * the same with the IF in order ({@code aligned}).
      *
      * @param name one of {@link #names()}; empty for the first
      * @param seed of hand, noise and meter
@@ -62,12 +63,15 @@ public final class SimSource implements ReadingSource {
         SplittableRandom random = new SplittableRandom(seed);
         SimulatedReceiver receiver = new SimulatedReceiver(Tarnfield.design(), Set.of(), random.nextLong());
         Script.prepare(receiver, wanted.equals("sound"), Optional.empty());
+        if (wanted.equals("aligned")) {
+            Script.align(receiver);
+        }
         SimulatedMeter before = new SimulatedMeter(meter, random.split());
         SimulatedHand hand = new SimulatedHand(receiver, model, random.split());
         Script script = new Script(hand, new ArrayList<>(), Optional.empty());
         List<Chore> chores = switch (wanted) {
             case "still" -> List.of(Chores.rest(Double.MAX_VALUE));
-            case "plan" ->
+            case "plan", "aligned" ->
                 List.of(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()), new ObedientChore(hand));
             default -> script.watching(wanted.equals("sound")).rounds(ROUNDS).chores();
         };

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -22,6 +23,7 @@ public final class ScpiMeter {
     private static final double LARGEST_RANGE = 1000;
 
     private final Map<ScpiHeader, Supplier<String>> queries = new LinkedHashMap<>();
+    private final Map<ScpiHeader, Function<String, Optional<String>>> obeyed = new LinkedHashMap<>();
     private final List<ScpiHeader> commands = new ArrayList<>();
     private final Deque<String> errors = new ArrayDeque<>();
     private final List<String> messages = new ArrayList<>();
@@ -75,6 +77,18 @@ public final class ScpiMeter {
     }
 
     /**
+     * Lets it obey a command.
+     *
+     * @param header for example {@code SOURce:FREQuency}
+     * @param obey gets the argument, and gives the error that it leads to
+     * @return this
+     */
+    public ScpiMeter obeying(String header, Function<String, Optional<String>> obey) {
+        obeyed.put(new ScpiHeader(header), obey);
+        return this;
+    }
+
+    /**
      * Lets it write the empty error queue in another way.
      *
      * @param text for example {@code +0,"No error"}
@@ -113,6 +127,12 @@ public final class ScpiMeter {
     }
 
     private void command(String[] parts) {
+        for (Map.Entry<ScpiHeader, Function<String, Optional<String>>> each : obeyed.entrySet()) {
+            if (each.getKey().matches(parts[0])) {
+                each.getValue().apply(parts.length > 1 ? parts[1] : "").ifPresent(errors::add);
+                return;
+            }
+        }
         if (commands.stream().noneMatch(each -> each.matches(parts[0]))) {
             errors.add(UNDEFINED_HEADER);
         } else if (parts.length > 1 && Double.parseDouble(parts[1]) > LARGEST_RANGE) {

@@ -213,7 +213,7 @@ public final class StoryTeller implements RecordSink {
         @Override
         public Boolean advice(Advice it) {
             switch (it.topic()) {
-                case "turn", "hands-off", "plan-over", "back" -> {
+                case "turn", "hands-off", "plan-over", "back", "set-generator", "curve-over" -> {
                     // Directions of a guided alignment: they were for the moment.
                 }
                 case "plan" -> plan = it.text();
@@ -249,7 +249,10 @@ public final class StoryTeller implements RecordSink {
         }
 
         private void addCurvePoint(Advice it) {
-            number(it.text()).ifPresent(hz -> curve.add(new CurvePoint(hz, it.amount())));
+            number(it.text()).ifPresent(hz -> {
+                curve.removeIf(point -> point.hz() == hz);
+                curve.add(new CurvePoint(hz, it.amount()));
+            });
         }
 
         private void addDial(Advice it) {

@@ -1,0 +1,57 @@
+package org.slugpeak.bridge.curve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.core.curve.ResponsePoint;
+
+class CurveFileTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void writtenPointsReadBackTheSame() throws BridgeException {
+        List<ResponsePoint> points = List.of(new ResponsePoint(450e3, 0.4), new ResponsePoint(455.5e3, 0.8125));
+        Path file = folder.resolve("curve.csv");
+        CurveFile.write(file, points);
+        assertEquals(points, CurveFile.read(file));
+    }
+
+    @Test
+    void neverWritesOverAFile() throws IOException {
+        Path file = Files.writeString(folder.resolve("curve.csv"), "mine");
+        assertThrows(BridgeException.class, () -> CurveFile.write(file, List.of()));
+        assertEquals("mine", Files.readString(file));
+    }
+
+    @Test
+    void skipsHeadingRemarksAndBlankLines() throws IOException, BridgeException {
+        Path file = Files.writeString(folder.resolve("curve.csv"), "kHz;volts\n\n# as found\n450;0.4\n455 ; 0.8\n");
+        assertEquals(2, CurveFile.read(file).size());
+    }
+
+    @Test
+    void namesEveryBadLine() throws IOException {
+        Path file = Files.writeString(folder.resolve("curve.csv"), "450,0.4\n451\n452,-1\n453,x\nwhat,now\n");
+        String message =
+                assertThrows(BridgeException.class, () -> CurveFile.read(file)).getMessage();
+        assertTrue(message.contains("line 2, line 3, line 4, line 5"), message);
+        assertTrue(message.contains("455,0.82"), message);
+    }
+
+    @Test
+    void aFileThatIsNotThereIsSaidSo() {
+        String message = assertThrows(BridgeException.class, () -> CurveFile.read(folder.resolve("none.csv")))
+                .getMessage();
+        assertTrue(message.contains("none.csv"), message);
+    }
+}
