@@ -15,7 +15,8 @@ final class AnalysisOptions {
             paramLabel = "peak|dip|zero",
             converter = SeekConverter.class,
             description = {
-                "peak: the greatest reading (default). dip: the smallest, for wave traps.",
+                "peak: the greatest reading (usual).",
+                "dip: the smallest, for wave traps.",
                 "zero: the zero between plus and minus, for discriminators."
             })
     private Seek seek = Seek.PEAK;

@@ -18,10 +18,8 @@ final class AudioOptions {
             names = "--mode",
             paramLabel = "tone|rms|band",
             converter = KindConverter.class,
-            description = {
-                "Audio: tone, the modulation tone alone (usual); rms, everything; band, 300 to 1100 Hz without",
-                "hum."
-            })
+            description = "Audio: tone, the modulation tone alone (usual); rms, everything; band, 300 to "
+                    + "1100 Hz without hum.")
     private LevelKind kind = LevelKind.TONE;
 
     @Option(
@@ -40,10 +38,8 @@ final class AudioOptions {
     @Option(
             names = "--response",
             paramLabel = "MS",
-            description = {
-                "Audio: milliseconds after which nothing of an earlier level is left, 40 to 1000. Usual: 100;",
-                "longer is calmer."
-            })
+            description = "Audio: milliseconds after which nothing of an earlier level is left, 40 to "
+                    + "1000. Usual: 100; longer is calmer.")
     private int responseMillis = 100;
 
     @Option(

@@ -63,10 +63,8 @@ final class DemoCommand implements Callable<Integer> {
             names = "--fault",
             paramLabel = "NAME",
             converter = FaultConverter.class,
-            description = {
-                "Something is wrong: strong, wrong-if, image, harmonic, slug-end, mica,",
-                "padder, secondary, loading, regeneration, hum."
-            })
+            description = "Something is wrong: strong, wrong-if, image, harmonic, slug-end, mica, padder, "
+                    + "secondary, loading, regeneration, hum.")
     private Optional<Fault> fault = Optional.empty();
 
     @Mixin

@@ -20,10 +20,8 @@ final class SourceOptions {
     @Option(
             names = "--meter",
             paramLabel = "NAME|FILE.toml",
-            description = {
-                "Serial: the description of the instrument. Usual: ask *IDN?, else listen.",
-                "slugpeak ports lists the names."
-            })
+            description = "Serial: the description of the instrument. Usual: ask *IDN?, else listen. "
+                    + "slugpeak ports lists the names.")
     private Optional<String> meter = Optional.empty();
 
     @Option(

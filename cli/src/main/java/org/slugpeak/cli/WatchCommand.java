@@ -38,8 +38,10 @@ final class WatchCommand implements Callable<Integer> {
             required = true,
             paramLabel = "SOURCE",
             description = {
-                "/dev/ttyUSB0, COM3 ...: serial meter or ADC.  -: standard input.  FILE.csv: recorded readings.",
-                "FILE.jsonl: session log.  FILE.wav, sound, sound:NAME: tone at the voice coil.  sim: simulated set."
+                "/dev/ttyUSB0, COM3 ...: serial meter or ADC.  -: standard input.",
+                "FILE.csv: recorded readings.  FILE.jsonl: session log.",
+                "FILE.wav, sound, sound:NAME: tone at the voice coil.",
+                "sim, sim:NAME: simulated set."
             })
     private String from = "";
 
@@ -54,10 +56,8 @@ final class WatchCommand implements Callable<Integer> {
 
     @Option(
             names = "--stay",
-            description = {
-                "Stay with one adjuster until a key says otherwise. Usual: when an adjuster was held and the",
-                "reading moves again, the next one is begun."
-            })
+            description = "Stay with one adjuster until a key says otherwise. Usual: when an adjuster was "
+                    + "held and the reading moves again, the next one is begun.")
     private boolean stay;
 
     @Override
