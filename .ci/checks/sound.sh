@@ -146,4 +146,20 @@ kill -TERM "$tool"
 until_true 20 grep -q '"type":"end"' "$work/live" || fail "the session was not closed"
 median=$(sed -n 's/.*"type":"reading".*"value":\(0\.[0-9]*\),.*/\1/p' "$work/live" | sort -n | awk '{ v[NR] = $1 } END { print v[int((NR + 1) / 2)] }')
 expect "sound input" "$median" 0.25 0.05
+
+# Calibrated against a known voltage, the same tone reads in volts.
+kill "$player" 2>/dev/null || true
+paplay -d bench "$work/long.wav" 2>/dev/null &
+player=$!
+./slugpeak check --from sound --volts 0.400 >"$work/out" || fail "the input was not calibrated: $(cat "$work/out")"
+grep -q '^kept in ' "$work/out" || fail "where the calibration is kept was not said"
+./slugpeak watch --json --from sound >"$work/live" 2>"$work/err" &
+tool=$!
+volts() { grep -c '"value":0\.\(39\|40\)[0-9.]*,.*"condition":"ok"' "$work/live" | awk '{ exit !($1 >= 10) }'; }
+until_true 40 volts || fail "the calibrated input does not read 0.400 V: $(tail -n 2 "$work/live") $(cat "$work/err")"
+grep -q '"type":"session".*"unit":"V"' "$work/live" || fail "the unit of a calibrated input is not V"
+kill -TERM "$tool"
+wait "$tool" 2>/dev/null || true
+tool=""
+echo "sound: calibrated to 0.400 V, reads volts"
 echo "sound: all as made"
