@@ -28,7 +28,7 @@ final class SourceOptions {
             names = "--baud",
             paramLabel = "BITS/S",
             description = "Serial: the speed of the line. Usual: as the description says.")
-    private OptionalInt baud = OptionalInt.empty();
+    private Optional<Integer> baud = Optional.empty();
 
     @Option(
             names = "--ac",
@@ -76,8 +76,8 @@ final class SourceOptions {
 
     /** What was said about a serial instrument. */
     SerialOptions serial() {
-        if (baud.isPresent() && baud.getAsInt() <= 0) {
-            throw new TypeConversionException("--baud takes a number above 0, not " + baud.getAsInt());
+        if (baud.isPresent() && baud.get() <= 0) {
+            throw new TypeConversionException("--baud takes a number above 0, not " + baud.get());
         }
         if (range.isPresent() && !(range.get() > 0 && range.get() < Double.POSITIVE_INFINITY)) {
             throw new TypeConversionException("--range takes a number of volts above 0, not " + range.get());
@@ -85,7 +85,7 @@ final class SourceOptions {
         MeterSetting setting = new MeterSetting(
                 ac ? MeterSetting.Function.AC : MeterSetting.Function.DC,
                 range.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
-        return new SerialOptions(meter, baud, setting);
+        return new SerialOptions(meter, baud.map(OptionalInt::of).orElse(OptionalInt.empty()), setting);
     }
 
     /** How many times faster than life a simulated bench runs. */

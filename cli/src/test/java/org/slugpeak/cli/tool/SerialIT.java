@@ -99,7 +99,7 @@ final class SerialIT {
     void garbageOnTheLineIsCountedAndNeverAReading() throws IOException, InterruptedException {
         LineAdc board = LineAdc.silent();
         port.plug(board);
-        try (PackagedTool tool = watch("--json", "--meter", "generic-line")) {
+        try (PackagedTool tool = watch("--json", "--meter", "generic-line", "--baud", "115200")) {
             board.awaitOpened();
             board.print("0.125");
             board.print("0.25");
