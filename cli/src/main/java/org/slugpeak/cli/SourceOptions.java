@@ -59,7 +59,7 @@ final class SourceOptions {
     private Optional<Double> speed = Optional.empty();
 
     @Option(names = "--seed", paramLabel = "N", description = "sim: another hand and other noise. Usual: 1.")
-    private OptionalInt seed = OptionalInt.empty();
+    private Optional<Integer> seed = Optional.empty();
 
     @Mixin
     private AudioOptions audio = new AudioOptions();

@@ -43,6 +43,7 @@ public final class SessionRun implements SessionControl {
     private final AnalysisFeed feed;
     private final Queue<Consumer<SessionControl>> requests = new ConcurrentLinkedQueue<>();
     private Guide guide = Guide.NOBODY;
+    private Progress progress = Progress.IDLE;
     private String endReason = "";
 
     /**
@@ -131,8 +132,9 @@ public final class SessionRun implements SessionControl {
         }
     }
 
+    /** While there is more at once nothing waits; before anything waits, the outputs let go of what they hold back. */
     private void pass() throws BridgeException {
-        Progress progress = source.poll(WAIT_NANOS, feed);
+        progress = source.poll(progress == Progress.MORE ? 0 : WAIT_NANOS, feed);
         for (Consumer<SessionControl> request = requests.poll(); request != null; request = requests.poll()) {
             feed.begin();
             request.accept(this);

@@ -1,0 +1,87 @@
+package org.slugpeak.cli.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
+
+/** Nothing that was read is held back while the session waits for the next reading. */
+final class FlushingTest {
+
+    private static final int READINGS = 20;
+
+    private int taken;
+    private int flushed;
+
+    @Test
+    void everythingIsLetGoBeforeTheSourceIsWaitedFor() throws BridgeException {
+        SessionRun session = new SessionRun(
+                new OneByOne(),
+                PeakSettings.defaults(),
+                SessionRun.AdjusterPolicy.BY_KEY,
+                () -> new SessionStart(
+                        SessionStart.CURRENT_VERSION,
+                        Instant.EPOCH,
+                        "test",
+                        Measurand.DC_VOLTS,
+                        PeakSettings.defaults(),
+                        "test"),
+                List.of(new Holding()));
+        session.run();
+        assertEquals(taken, flushed);
+    }
+
+    private final class Holding implements SessionOutput {
+        @Override
+        public void take(SessionRecord record) {
+            taken++;
+        }
+
+        @Override
+        public void flush() {
+            flushed = taken;
+        }
+    }
+
+    /** A board that sends one reading at a time: each pass that may wait brings one, and says that more may be ready. */
+    private final class OneByOne implements ReadingSource {
+
+        private int delivered;
+
+        @Override
+        public Measurand measurand() {
+            return Measurand.DC_VOLTS;
+        }
+
+        @Override
+        public String description() {
+            return "one by one";
+        }
+
+        @Override
+        public Progress poll(long waitNanos, SourceListener listener) {
+            if (delivered == READINGS) {
+                return Progress.ENDED;
+            }
+            if (waitNanos == 0) {
+                return Progress.IDLE;
+            }
+            assertEquals(taken, flushed, "records are held back while the session waits");
+            listener.reading(Reading.of(delivered * 20_000_000L, 0.5));
+            delivered++;
+            return Progress.MORE;
+        }
+
+        @Override
+        public void close() {}
+    }
+}
