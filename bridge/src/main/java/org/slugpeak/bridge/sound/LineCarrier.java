@@ -129,13 +129,13 @@ final class LineCarrier implements SampleCarrier {
     }
 
     private void lose(SampleSink sink, String detail) {
-        close();
-        clock = null;
-        retryAtNanos = ticker.nowNanos() + retryNanos;
         if (!lost) {
             lost = true;
             sink.link(ticker.nowNanos(), Link.State.LOST, detail);
         }
+        close();
+        clock = null;
+        retryAtNanos = ticker.nowNanos() + retryNanos;
     }
 
     private void retry(long waitNanos, SampleSink sink) {

@@ -81,11 +81,14 @@ final class LineReader implements AutoCloseable {
         empty.add(block);
     }
 
+    /** Does not wait: a device that died in the middle of a read may never let its line be closed. */
     @Override
     public void close() {
         closing = true;
         thread.interrupt();
-        line.close();
+        Thread closer = new Thread(line::close, "sound input closing");
+        closer.setDaemon(true);
+        closer.start();
     }
 
     private void run() {
