@@ -57,7 +57,7 @@ see 'space mark'
 resize 40 12
 see 'BEST'
 see 'q quit'
-see 'n next'
+see 'r next'
 resize 200 60
 see 'BEST  dB'
 see '24     '
@@ -74,7 +74,7 @@ type_in "cat '$work'/readings.csv '$work'/pipe | ./slugpeak watch --from - --cue
 see 'below best'
 type_in Space
 see 'mark 1'
-type_in n
+type_in r
 see 'adjuster 2'
 tmux -L "$server" capture-pane -p -e | grep -q '38;5;63' || fail "no blue where colours are known"
 type_in q

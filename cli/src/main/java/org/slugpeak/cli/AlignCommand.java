@@ -12,6 +12,7 @@ import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.align.PlanGuide;
+import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.AlignmentProgress;
@@ -106,7 +107,8 @@ final class AlignCommand implements Callable<Integer> {
         }
         PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
         OpenedSource source = SourceOpener.open(address, sourceOptions);
-        return SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputOptions.open());
+        return SessionRunner.runGuided(
+                address.text(), source, PeakSettings.defaults(), guide, outputOptions.openLive(KeyAction.PREVIOUS));
     }
 
     private Plan chosen(Plan plan) {

@@ -52,21 +52,30 @@ final class OutputOptions {
 
     /** Opens everything that was asked for, for readings that come faster than they can be heard. */
     List<SessionOutput> open() throws BridgeException {
-        return open(Map.of(), false);
+        return open(Set.of(KeyAction.AGAIN), Map.of(), false);
     }
 
-    /** Opens everything that was asked for, for readings that come as they happen. */
+    /** Opens everything that was asked for, for readings of a real set that come as they happen. */
+    List<SessionOutput> openLive(KeyAction goBack) throws BridgeException {
+        Set<KeyAction> keys = EnumSet.copyOf(ShowingOutput.LEVEL_KEYS);
+        keys.add(goBack);
+        return open(keys, Map.of(), true);
+    }
+
+    /** Opens everything that was asked for, for readings of a simulated set with keys of its own. */
     List<SessionOutput> openLive(Map<KeyAction, Runnable> keys) throws BridgeException {
-        return open(keys, true);
+        return open(Set.of(KeyAction.AGAIN), keys, true);
     }
 
     /**
      * Opens everything that was asked for; the log first, since it may be refused.
      *
-     * @param keys more keys that the command sees to, beside the usual ones
+     * @param more keys that are of use beside the usual ones
+     * @param keys keys that the command sees to itself
      * @param live whether the readings come as they happen
      */
-    private List<SessionOutput> open(Map<KeyAction, Runnable> keys, boolean live) throws BridgeException {
+    private List<SessionOutput> open(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live)
+            throws BridgeException {
         List<SessionOutput> outputs = new ArrayList<>();
         if (log.isPresent()) {
             outputs.add(LogOutput.create(log.get(), System.err));
@@ -74,7 +83,8 @@ final class OutputOptions {
         if (json) {
             outputs.add(new JsonOutput(new FileOutputStream(FileDescriptor.out), System.err));
         }
-        Showing showing = show(keys.keySet(), live);
+        Set<KeyAction> useful = useful(more, keys, live);
+        Showing showing = show(useful);
         ShowingOutput shown = new ShowingOutput(showing);
         keys.forEach(shown::onKey);
         outputs.add(shown);
@@ -85,12 +95,17 @@ final class OutputOptions {
         return outputs;
     }
 
-    private Showing show(Set<KeyAction> more, boolean live) {
-        Set<KeyAction> useful = EnumSet.copyOf(ShowingOutput.usualKeys());
+    private Set<KeyAction> useful(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live) {
+        Set<KeyAction> useful = EnumSet.copyOf(ShowingOutput.USUAL_KEYS);
         useful.addAll(more);
+        useful.addAll(keys.keySet());
         if (live && cueOptions.isHeard()) {
             useful.addAll(CueOutput.KEYS);
         }
+        return useful;
+    }
+
+    private Showing show(Set<KeyAction> useful) {
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         return display.open(out, System.err, json, useful);
     }

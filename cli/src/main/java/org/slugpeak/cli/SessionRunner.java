@@ -38,7 +38,24 @@ final class SessionRunner {
             AdjusterPolicy policy,
             List<SessionOutput> outputs)
             throws BridgeException {
-        return exitCode(Interruption.run(session(address, opened, settings, policy, outputs)));
+        return run(address, opened, settings, policy, outputs, List.of());
+    }
+
+    /**
+     * The same, with marks set right at the beginning.
+     *
+     * @param marks texts of marks, as a level command has one
+     */
+    static int run(
+            String address,
+            OpenedSource opened,
+            PeakSettings settings,
+            AdjusterPolicy policy,
+            List<SessionOutput> outputs,
+            List<String> marks)
+            throws BridgeException {
+        SessionRun session = session(address, opened, settings, policy, outputs);
+        return exitCode(Interruption.run(session.openedWith(marks)));
     }
 
     /**

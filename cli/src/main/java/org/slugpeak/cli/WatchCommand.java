@@ -1,16 +1,21 @@
 package org.slugpeak.cli;
 
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.peak.PeakSettings;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** Watches a meter. */
 @Command(
@@ -60,18 +65,32 @@ final class WatchCommand implements Callable<Integer> {
                     + "held and the reading moves again, the next one is begun.")
     private boolean stay;
 
+    @Option(
+            names = "--point",
+            paramLabel = "detector|avc|voice-coil",
+            converter = PointConverter.class,
+            description = {
+                "Where the meter is connected. It is told then when the generator should be turned, so that the",
+                "reading stays within 0.5 to 1.5 V, 0.5 to 3 V, 0.2 to 1 V above rest."
+            })
+    private Optional<MeterPoint> point = Optional.empty();
+
     @Override
     public Integer call() throws BridgeException {
         SourceAddress address = SourceAddress.parse(from);
         PeakSettings settings = analysisOptions.settings();
         OpenedSource source = SourceOpener.open(address, sourceOptions);
-        return SessionRunner.run(address.text(), source, settings, policy(address), outputs(address));
+        return SessionRunner.run(address.text(), source, settings, policy(address), outputs(address), marks());
+    }
+
+    private List<String> marks() {
+        return point.map(it -> List.of(LevelCommand.at(it).text())).orElse(List.of());
     }
 
     private List<SessionOutput> outputs(SourceAddress address) throws BridgeException {
         return switch (address.kind()) {
             case CSV, SESSION_LOG, WAV -> outputOptions.open();
-            default -> outputOptions.openLive(Map.of());
+            default -> outputOptions.openLive(KeyAction.AGAIN);
         };
     }
 
@@ -80,5 +99,17 @@ final class WatchCommand implements Callable<Integer> {
             case SESSION_LOG, SIMULATION -> AdjusterPolicy.FROM_SOURCE;
             default -> stay ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
         };
+    }
+
+    /** Reads the word after {@code --point}. */
+    static final class PointConverter implements ITypeConverter<MeterPoint> {
+        @Override
+        public MeterPoint convert(String word) {
+            try {
+                return MeterPoint.ofCode(word);
+            } catch (IllegalArgumentException e) {
+                throw new TypeConversionException(String.valueOf(e.getMessage()));
+            }
+        }
     }
 }

@@ -2,8 +2,10 @@ package org.slugpeak.cli.cue;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.plan.Topics;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Drift;
@@ -17,6 +19,7 @@ import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -37,6 +40,20 @@ final class Conductor implements RecordSink {
 
     /** The two scales are announced this far on either side of where they meet, so that noise does not announce them. */
     private static final double HYSTERESIS_DB = 0.1;
+
+    /** Advice that asks for something, which the eyes must read. */
+    private static final Set<String> LOOKED_AT = Set.of(
+            "ask",
+            "cut-generator",
+            "check-dropped",
+            Topics.SET_UP,
+            Topics.DAMPING,
+            Topics.GUARD,
+            Topics.HAND_EFFECT,
+            Topics.PLAN_OVER);
+
+    /** So begin the topics of suspicions. */
+    private static final String POSSIBLE = "possible-";
 
     private final CueMode mode;
     private final CueTarget target;
@@ -201,7 +218,18 @@ final class Conductor implements RecordSink {
 
         @Override
         public Boolean advice(Advice it) {
-            return it.topic().equals("wrong-way") && look(it);
+            if (it.topic().equals("check-over")) {
+                return play(Event.BEGIN);
+            }
+            if (it.topic().equals("wrong-way")) {
+                return look(it);
+            }
+            return wantsALook(it.topic()) && play(Event.LOOK);
+        }
+
+        /** What begins an adjuster or follows its end has been heard already. */
+        private static boolean wantsALook(String topic) {
+            return LOOKED_AT.contains(topic) || topic.startsWith(POSSIBLE);
         }
 
         private boolean look(SessionRecord it) {
@@ -253,7 +281,11 @@ final class Conductor implements RecordSink {
 
         @Override
         public Boolean mark(Mark it) {
-            return false;
+            SeekCommand.parse(it.text()).filter(wanted -> wanted != seek).ifPresent(wanted -> {
+                seek = wanted;
+                announceSeek();
+            });
+            return true;
         }
 
         @Override

@@ -32,7 +32,8 @@ public final class Console implements AutoCloseable {
         this.before = terminal.enterRawMode();
         withoutSuspending();
         terminal.handle(Terminal.Signal.INT, signal -> keys.put(KeyAction.INTERRUPT));
-        reader = new Thread(() -> read(bindings), "keys");
+        NonBlockingReader characters = terminal.reader();
+        reader = new Thread(() -> read(characters, bindings), "keys");
         reader.setDaemon(true);
         reader.start();
     }
@@ -95,9 +96,8 @@ public final class Console implements AutoCloseable {
         return terminal.getStringCapability(Capability.cursor_address) != null;
     }
 
-    private void read(KeyBindings bindings) {
+    private void read(NonBlockingReader characters, KeyBindings bindings) {
         KeyDecoder decoder = new KeyDecoder();
-        NonBlockingReader characters = terminal.reader();
         while (!closed) {
             try {
                 int character = characters.read(KEY_WAIT_MILLIS);
@@ -108,7 +108,7 @@ public final class Console implements AutoCloseable {
                         ? decoder.pause()
                         : decoder.accept((char) character);
                 key.flatMap(bindings::action).ifPresent(keys::put);
-            } catch (IOException | IOError gone) {
+            } catch (IOException | IOError | IllegalStateException gone) {
                 if (!closed) {
                     keys.put(KeyAction.HANG_UP);
                 }

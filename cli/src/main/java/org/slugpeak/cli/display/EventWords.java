@@ -2,8 +2,10 @@ package org.slugpeak.cli.display;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.plan.Topics;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Drift;
@@ -16,6 +18,7 @@ import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -25,9 +28,6 @@ import org.slugpeak.core.session.Weak;
 /** Says each event in one short sentence; a plain reading is no event. One thread at a time. */
 final class EventWords implements SessionRecord.Matcher<Optional<String>> {
 
-    /** Marks that begin so are orders to the analysis and mean nothing to a person. */
-    private static final String FOR_THE_ANALYSIS = "level:";
-
     private Seek seek = Seek.PEAK;
     private String unit = "";
 
@@ -35,12 +35,15 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
     public Optional<String> sessionStart(SessionStart it) {
         seek = it.settings().seek();
         unit = it.measurand().unit();
-        String nearer = switch (seek) {
+        return say("%s from %s, looking for a %s%s", it.measurand().quantity(), it.source(), seek.code(), nearer(seek));
+    }
+
+    private static String nearer(Seek seek) {
+        return switch (seek) {
             case PEAK -> "";
             case DIP -> ": less is nearer";
             case ZERO -> ": nearer to zero is nearer";
         };
-        return say("%s from %s, looking for a %s%s", it.measurand().quantity(), it.source(), seek.code(), nearer);
     }
 
     @Override
@@ -125,10 +128,34 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
 
     @Override
     public Optional<String> mark(Mark it) {
-        if (it.text().startsWith(FOR_THE_ANALYSIS)) {
-            return Optional.empty();
+        Optional<LevelCommand> command = LevelCommand.parse(it.text());
+        Optional<Seek> sought = SeekCommand.parse(it.text());
+        if (command.isPresent()) {
+            return commanded(command.get());
+        }
+        if (sought.isPresent()) {
+            return sought(sought.get());
         }
         return Optional.of(it.text().isEmpty() ? "mark" : it.text());
+    }
+
+    private static Optional<String> commanded(LevelCommand command) {
+        return Optional.of(
+                switch (command.verb()) {
+                    case POINT -> "meter at " + command.detail();
+                    case CHECK -> "check of " + command.detail() + ": hands off for a moment";
+                    case DONE -> "done";
+                    case CANCEL -> "the check is dropped";
+                    case REPAIRED -> "looked after: other faults may be suspected again";
+                    case CUT -> "the generator is changed to " + command.detail() + " times";
+                });
+    }
+
+    /** Said only where it is another thing than before. */
+    private Optional<String> sought(Seek newSeek) {
+        Seek before = seek;
+        seek = newSeek;
+        return newSeek == before ? Optional.empty() : say("looking for a %s%s", newSeek.code(), nearer(newSeek));
     }
 
     @Override
@@ -146,7 +173,13 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
 
     @Override
     public Optional<String> advice(Advice it) {
-        return Optional.of(it.text());
+        return Optional.of(
+                switch (it.topic()) {
+                    case "ask" -> "please: " + it.text();
+                    case Topics.SET_UP -> "set up: " + it.text();
+                    case Topics.PLAN -> "plan: " + it.text();
+                    default -> it.text();
+                });
     }
 
     @Override

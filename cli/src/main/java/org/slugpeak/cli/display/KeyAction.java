@@ -2,20 +2,37 @@ package org.slugpeak.cli.display;
 
 import java.util.Locale;
 
-/** What a key, or a foot pedal that poses as a keyboard, can ask for. Immutable; any thread may use it. */
+/**
+ * What a key, or a foot pedal that poses as a keyboard, can ask for, in the order of the key map on the screen: where that is too
+ * long for the window, the last but one are left out first. Immutable; any thread may use it.
+ */
 public enum KeyAction {
+    /** Record the adjuster and begin the next one. */
+    NEXT("next", "r,n,enter,pagedown"),
     /** Put a mark into the log. */
     MARK("mark", "space"),
-    /** Record the adjuster and begin the next one. */
-    NEXT("next", "n,enter,pagedown"),
-    /** Forget the best and begin the same adjuster again. */
-    AGAIN("again", "r,pageup"),
-    /** Leave the adjuster as it is and go on. */
-    SKIP("skip", "k"),
     /** Turn the simulated hand to the left. */
     TURN_LEFT("turn-left", "left"),
     /** Turn the simulated hand to the right. */
     TURN_RIGHT("turn-right", "right"),
+    /** Forget the best and begin the same adjuster again. */
+    AGAIN("again", "b,pageup"),
+    /** Go back to the step before, where a plan is carried out. */
+    PREVIOUS("previous", "p,backspace"),
+    /** Say that what was asked for has been done. */
+    DONE("done", "d"),
+    /** Leave the adjuster as it is and go on. */
+    SKIP("skip", "k"),
+    /** Take the resting reading, with the generator off. */
+    REST("rest", "0"),
+    /** Check whether the reading follows the generator. */
+    LEVEL("level", "x"),
+    /** Start the next of the other checks. */
+    CHECK("check", "c"),
+    /** Drop the check that is under way. */
+    DROP("drop", "escape"),
+    /** Say that the fault that was suspected has been looked after. */
+    REPAIRED("repaired", "f"),
     /** Sound on or off. */
     SOUND("sound", "s"),
     /** Sound louder. */

@@ -48,6 +48,7 @@ public final class KeyBindings {
         Map<String, KeyAction> changed = new LinkedHashMap<>(actions);
         changed.values().removeIf(action::equals);
         for (String key : keys(binding.substring(equals + 1))) {
+            changed.remove(key);
             changed.put(key, action);
         }
         return new KeyBindings(changed);

@@ -4,7 +4,7 @@ package org.slugpeak.cli.display;
  * Which part of the screen stands in which row. Rows count from 0 at the top; a part that does not fit lies below the window
  * and is cut off. Immutable; any thread may use it.
  *
- * @param banner row of the alarm or note; the header is row 0
+ * @param banner first row of the alarm or note; the header is row 0
  * @param digits first row of the reading
  * @param digitScale size of its block digits; 0 means plain text
  * @param facts row of percent and decibels
@@ -38,15 +38,27 @@ record Layout(
     private static final int ONE_ROW_PARTS = 5;
     private static final int TICKS_FROM_ROWS = 16;
     private static final int TALLEST_BAR = 5;
+    private static final int TALLEST_BANNER = 4;
+    private static final int SMALL_ROWS = 12;
+    private static final int ROOMY_ROWS = 22;
 
-    static Layout of(int width, int height, int keyRows, Symbols symbols) {
+    /** The rows for an alarm or a note: two at all times, so that a longer one does not move the rest, and more if need be. */
+    static int bannerRows(int height, int needed) {
+        return height < SMALL_ROWS ? 1 : Math.max(2, Math.min(TALLEST_BANNER, needed));
+    }
+
+    static int mostKeyRows(int height) {
+        return height < TICKS_FROM_ROWS ? 1 : height < ROOMY_ROWS ? 2 : 3;
+    }
+
+    static Layout of(int width, int height, int bannerRows, int keyRows, Symbols symbols) {
         boolean ticks = height >= TICKS_FROM_ROWS;
-        int spare = height - ONE_ROW_PARTS - keyRows - (ticks ? 1 : 0);
+        int spare = height - ONE_ROW_PARTS - (bannerRows - 1) - keyRows - (ticks ? 1 : 0);
         Sizes sizes = Sizes.largest(width - 2, spare, symbols);
         spare -= sizes.rows(symbols);
         int barRows = 1 + Math.max(0, Math.min(TALLEST_BAR - 1, spare / 5));
         int gap = Math.max(0, spare - barRows + 1) / 4;
-        int digits = 2 + gap;
+        int digits = 1 + bannerRows + gap;
         int facts = digits + sizes.digitRows(symbols);
         int bar = facts + 1 + gap;
         int call = bar + barRows + (ticks ? 1 : 0) + gap;

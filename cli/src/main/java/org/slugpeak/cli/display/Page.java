@@ -8,10 +8,13 @@ import org.slugpeak.core.peak.Trend;
 final class Page {
 
     private static final int MARGIN = 1;
+    private static final String KEY_GAP = "  ";
+    private static final int ROWS_FOR_WORDS_BELOW = 12;
 
     private final Symbols symbols;
     private final List<String> keys;
     private final BlockLetters letters = BlockLetters.load();
+    private final Board board;
 
     /**
      * A page.
@@ -22,23 +25,51 @@ final class Page {
     Page(Symbols symbols, List<String> keys) {
         this.symbols = symbols;
         this.keys = List.copyOf(keys);
+        board = new Board(symbols, letters);
     }
 
     Grid draw(Scene scene, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
-        List<String> keyRows = wrap(grid.width() - 2 * MARGIN);
-        Layout layout = Layout.of(grid.width(), grid.height(), keyRows.size(), symbols);
+        List<String> keyRows = keyRows(grid.width() - 2 * MARGIN, grid.height());
+        List<String> bannerRows = Wrapped.text(banner(scene, aside.told()), grid.width() - 2 * MARGIN);
+        int room = Layout.bannerRows(grid.height(), bannerRows.size());
+        Layout layout = Layout.of(grid.width(), grid.height(), room, keyRows.size(), symbols);
         header(grid, scene, aside.status());
-        banner(grid, layout, scene, aside.told());
+        banner(
+                grid,
+                layout,
+                bannerRows.subList(0, Math.min(room, bannerRows.size())),
+                bannerStyle(scene, aside.told()));
+        boolean asks = scene.request().isPresent() && SceneWords.alarm(scene).isEmpty();
+        if (asks) {
+            request(grid, scene, layout.banner() + room, grid.height() - keyRows.size());
+        } else {
+            level(grid, layout, scene);
+        }
+        for (int i = 0; i < keyRows.size(); i++) {
+            grid.write(layout.keys() + i, MARGIN, keyRows.get(i), Grid.Style.PLAIN);
+        }
+        return grid;
+    }
+
+    private void level(Grid grid, Layout layout, Scene scene) {
         digits(grid, layout, scene);
         facts(grid, layout, scene);
         Bar.draw(grid, layout, scene, symbols);
         call(grid, layout, scene);
         grid.write(layout.sentence(), MARGIN, SceneWords.sentence(scene), Grid.Style.STRONG);
-        for (int i = 0; i < keyRows.size(); i++) {
-            grid.write(layout.keys() + i, MARGIN, keyRows.get(i), Grid.Style.PLAIN);
+    }
+
+    /** What the user is asked to do takes the place of the large reading, which needs no attention meanwhile. */
+    private void request(Grid grid, Scene scene, int top, int end) {
+        String text = SceneWords.sentence(scene);
+        int below = end - top >= ROWS_FOR_WORDS_BELOW ? 3 : 1;
+        board.draw(grid, top, end - below - top, MARGIN, text);
+        String reading = SceneWords.reading(scene) + "  " + arrow(scene) + " " + SceneWords.trend(scene);
+        grid.write(end - below, MARGIN, reading, Grid.Style.STRONG);
+        if (below > 1) {
+            grid.write(end - below + 1, MARGIN, text, Grid.Style.PLAIN);
         }
-        return grid;
     }
 
     private void header(Grid grid, Scene scene, String status) {
@@ -52,15 +83,23 @@ final class Page {
         }
     }
 
-    private static void banner(Grid grid, Layout layout, Scene scene, String told) {
+    private static String banner(Scene scene, String told) {
         String alarm = SceneWords.alarm(scene);
-        if (!alarm.isEmpty()) {
-            grid.fill(layout.banner(), Grid.Style.ALERT);
-            grid.write(layout.banner(), MARGIN, alarm, Grid.Style.ALERT);
-        } else if (!told.isEmpty()) {
-            grid.write(layout.banner(), MARGIN, told, Grid.Style.STRONG);
-        } else {
-            scene.note().ifPresent(note -> grid.write(layout.banner(), MARGIN, note.text(), Grid.Style.PLAIN));
+        String note = scene.note().map(Scene.Note::text).orElse("");
+        return !alarm.isEmpty() ? alarm : !told.isEmpty() ? told : note;
+    }
+
+    private static Grid.Style bannerStyle(Scene scene, String told) {
+        if (!SceneWords.alarm(scene).isEmpty()) {
+            return Grid.Style.ALERT;
+        }
+        return told.isEmpty() ? Grid.Style.PLAIN : Grid.Style.STRONG;
+    }
+
+    private static void banner(Grid grid, Layout layout, List<String> rows, Grid.Style style) {
+        for (int i = 0; i < rows.size(); i++) {
+            grid.fill(layout.banner() + i, style);
+            grid.write(layout.banner() + i, MARGIN, rows.get(i), style);
         }
     }
 
@@ -128,18 +167,13 @@ final class Page {
         return trend == Trend.RISING ? '^' : trend == Trend.FALLING ? 'v' : '=';
     }
 
-    private List<String> wrap(int columns) {
-        List<String> rows = new ArrayList<>();
-        StringBuilder row = new StringBuilder();
-        for (String key : keys) {
-            if (row.length() > 0 && row.length() + 2 + key.length() > columns) {
-                rows.add(row.toString());
-                row.setLength(0);
-            }
-            row.append(row.length() == 0 ? "" : "  ").append(key);
-        }
-        if (row.length() > 0) {
-            rows.add(row.toString());
+    /** As many rows as the window can spare; what does not fit is left out before the last, which is the way out. */
+    private List<String> keyRows(int columns, int height) {
+        List<String> left = new ArrayList<>(keys);
+        List<String> rows = Wrapped.pieces(left, KEY_GAP, columns);
+        while (rows.size() > Layout.mostKeyRows(height) && left.size() > 1) {
+            left.remove(left.size() - 2);
+            rows = Wrapped.pieces(left, KEY_GAP, columns);
         }
         return rows;
     }

@@ -14,6 +14,7 @@ import org.slugpeak.core.peak.Seek;
  * @param verdict what to do
  * @param overload what is to be said while the reading cannot be trusted
  * @param link what is to be said while the instrument is gone or silent
+ * @param request what the user is asked to do now
  * @param note the last thing that the user should know beside the verdict
  */
 record Scene(
@@ -25,10 +26,20 @@ record Scene(
         Verdict verdict,
         Optional<String> overload,
         Optional<String> link,
+        Optional<Request> request,
         Optional<Note> note) {
 
     static final Scene EMPTY = new Scene(
-            "", "", Seek.PEAK, "", Level.NONE, Verdict.WAITING, Optional.empty(), Optional.empty(), Optional.empty());
+            "",
+            "",
+            Seek.PEAK,
+            "",
+            Level.NONE,
+            Verdict.WAITING,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     /**
      * A remark that fades by itself.
@@ -39,30 +50,39 @@ record Scene(
     record Note(long tNanos, String text) {}
 
     Scene withSession(String newSource, String newUnit, Seek newSeek) {
-        return new Scene(newSource, newUnit, newSeek, adjuster, level, verdict, overload, link, note);
+        return new Scene(newSource, newUnit, newSeek, adjuster, level, verdict, overload, link, request, note);
     }
 
     Scene withAdjuster(String newAdjuster) {
-        return new Scene(source, unit, seek, newAdjuster, level.withSwing(0), Verdict.turn(seek), overload, link, note);
+        return new Scene(
+                source, unit, seek, newAdjuster, level.withSwing(0), Verdict.turn(seek), overload, link, request, note);
     }
 
     Scene withLevel(Level newLevel) {
-        return new Scene(source, unit, seek, adjuster, newLevel, verdict, overload, link, note);
+        return new Scene(source, unit, seek, adjuster, newLevel, verdict, overload, link, request, note);
     }
 
     Scene withVerdict(Verdict newVerdict) {
-        return new Scene(source, unit, seek, adjuster, level, newVerdict, overload, link, note);
+        return new Scene(source, unit, seek, adjuster, level, newVerdict, overload, link, request, note);
     }
 
     Scene withOverload(Optional<String> newOverload) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, newOverload, link, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, newOverload, link, request, note);
     }
 
     Scene withLink(Optional<String> newLink) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, newLink, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, newLink, request, note);
+    }
+
+    Scene withRequest(Optional<Request> newRequest) {
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, newRequest, note);
+    }
+
+    Scene withSeek(Seek newSeek) {
+        return new Scene(source, unit, newSeek, adjuster, level, verdict, overload, link, request, note);
     }
 
     Scene withNote(Optional<Note> newNote) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, newNote);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, request, newNote);
     }
 }

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import java.util.Optional;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
@@ -15,6 +16,7 @@ import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -106,7 +108,14 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change mark(Mark it) {
-            return noted(it);
+            Optional<Seek> sought = SeekCommand.parse(it.text());
+            boolean drops = LevelCommand.parse(it.text())
+                    .map(command -> command.verb() == LevelCommand.Verb.CANCEL)
+                    .orElse(false);
+            return (before, said) -> {
+                Scene seeking = before.withSeek(sought.orElse(before.seek()));
+                return note(drops ? seeking.withRequest(Optional.empty()) : seeking, it.tNanos(), said);
+            };
         }
 
         @Override
@@ -114,7 +123,10 @@ final class SceneKeeper implements RecordSink {
             if (it.topic().equals("wrong-way")) {
                 return verdict(Verdict.Call.OTHER_WAY);
             }
-            return noted(it);
+            return (before, said) -> {
+                Scene asked = before.withRequest(Request.after(before.request(), it));
+                return Request.isAsked(it) ? asked : note(asked, it.tNanos(), said);
+            };
         }
 
         private static Change noted(SessionRecord it) {
@@ -131,17 +143,20 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change adjuster(Adjuster it) {
-            if (it.action() == Adjuster.Action.BEGIN) {
-                return (before, said) -> note(before.withAdjuster(it.name()), it.tNanos(), said);
-            }
-            return noted(it);
+            boolean begins = it.action() == Adjuster.Action.BEGIN;
+            return (before, said) -> {
+                Scene asked = before.withRequest(Optional.empty());
+                return note(begins ? asked.withAdjuster(it.name()) : asked, it.tNanos(), said);
+            };
         }
 
         @Override
         public Change readingTaken(ReadingTaken it) {
             return (before, said) -> {
                 Level level = Level.of(it, before.seek(), before.level().swing());
-                return faded(turning(before.withLevel(level)), it.tNanos());
+                Optional<Request> standing =
+                        before.request().filter(request -> request.stands(it.tNanos(), it.trend()));
+                return faded(turning(before.withLevel(level).withRequest(standing)), it.tNanos());
             };
         }
 
@@ -167,7 +182,8 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change sessionEnd(SessionEnd it) {
-            return verdict(Verdict.Call.END);
+            return (before, said) ->
+                    before.withRequest(Optional.empty()).withVerdict(new Verdict(Verdict.Call.END, said));
         }
     }
 }

@@ -54,6 +54,9 @@ final class SceneWords {
     }
 
     static String sentence(Scene scene) {
+        if (scene.request().isPresent()) {
+            return scene.request().get().text();
+        }
         if (scene.verdict().call() == Verdict.Call.BACK) {
             return EventWords.past(scene.level().distanceDb(), scene.seek());
         }

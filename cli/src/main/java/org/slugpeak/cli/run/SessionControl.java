@@ -13,8 +13,11 @@ public interface SessionControl {
     /** Records the adjuster as done, forgets the best and begins the next one. */
     void nextAdjuster();
 
-    /** Forgets the best and begins the same adjuster again. */
+    /** Forgets the best and begins the same adjuster again; does nothing where a plan is carried out. */
     void sameAdjuster();
+
+    /** Goes back to the step before; does nothing where no plan is carried out. */
+    void previousAdjuster();
 
     /** Records that the adjuster is left as it is, and begins the next one. */
     void skipAdjuster();

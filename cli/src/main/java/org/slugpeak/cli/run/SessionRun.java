@@ -44,6 +44,7 @@ public final class SessionRun implements SessionControl {
     private final Queue<Consumer<SessionControl>> requests = new ConcurrentLinkedQueue<>();
     private Guide guide = Guide.NOBODY;
     private Progress progress = Progress.IDLE;
+    private List<String> openingMarks = List.of();
     private String endReason = "";
 
     /**
@@ -80,8 +81,20 @@ public final class SessionRun implements SessionControl {
         return this;
     }
 
+    /**
+     * Sets marks right at the beginning, so that they stand in the log and a replay repeats them.
+     *
+     * @param marks one line each
+     * @return this
+     */
+    public SessionRun openedWith(List<String> marks) {
+        openingMarks = List.copyOf(marks);
+        return this;
+    }
+
     private void begin(Supplier<SessionStart> start) {
         analysis.start(start.get());
+        openingMarks.forEach(analysis::mark);
         guide.begin(analysis);
         if (policy == AdjusterPolicy.BY_KEY || policy == AdjusterPolicy.BY_DWELL) {
             nextAdjuster();
@@ -174,11 +187,14 @@ public final class SessionRun implements SessionControl {
 
     @Override
     public void sameAdjuster() {
-        if (policy == AdjusterPolicy.BY_GUIDE) {
-            guide.back();
-        } else {
+        if (policy != AdjusterPolicy.BY_GUIDE) {
             adjusters.again();
         }
+    }
+
+    @Override
+    public void previousAdjuster() {
+        guide.back();
     }
 
     @Override

@@ -13,6 +13,7 @@ public final class ShowingOutput implements SessionOutput {
 
     private final Showing showing;
     private final Map<KeyAction, Runnable> extra = new EnumMap<>(KeyAction.class);
+    private final LevelKeys levelKeys = new LevelKeys();
     private int marks;
 
     /**
@@ -24,14 +25,13 @@ public final class ShowingOutput implements SessionOutput {
         this.showing = showing;
     }
 
-    /**
-     * The keys that every session sees to.
-     *
-     * @return to be shown at the foot of the screen
-     */
-    public static Set<KeyAction> usualKeys() {
-        return Set.of(KeyAction.MARK, KeyAction.NEXT, KeyAction.AGAIN, KeyAction.SKIP, KeyAction.QUIT);
-    }
+    /** The keys that every session sees to. */
+    public static final Set<KeyAction> USUAL_KEYS =
+            Set.of(KeyAction.MARK, KeyAction.NEXT, KeyAction.SKIP, KeyAction.QUIT);
+
+    /** The keys that every session on a real set sees to: the level checks. */
+    public static final Set<KeyAction> LEVEL_KEYS = Set.of(
+            KeyAction.REST, KeyAction.LEVEL, KeyAction.CHECK, KeyAction.DONE, KeyAction.DROP, KeyAction.REPAIRED);
 
     /**
      * Sees to one more key, in the session's thread.
@@ -67,7 +67,10 @@ public final class ShowingOutput implements SessionOutput {
             case MARK -> control.mark("mark " + ++marks);
             case NEXT -> control.nextAdjuster();
             case AGAIN -> control.sameAdjuster();
+            case PREVIOUS -> control.previousAdjuster();
             case SKIP -> control.skipAdjuster();
+            case REST, LEVEL, CHECK, DONE, DROP, REPAIRED ->
+                control.mark(levelKeys.command(action).text());
             case QUIT -> control.quit("quit");
             case INTERRUPT -> control.quit("interrupted");
             case HANG_UP -> control.quit("terminal closed");

@@ -10,20 +10,25 @@ import static org.slugpeak.cli.display.Sessions.untrusted;
 import static org.slugpeak.cli.display.Sessions.zeroReading;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.plan.Topics;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionEnd;
 
 class ConductorTest {
@@ -230,5 +235,40 @@ class ConductorTest {
         conductor.take(new SessionEnd(seconds(1), 1, "quit"));
         assertEquals(Gate.SHUT, aim.live());
         assertFalse(events.contains(Event.LOOK));
+    }
+
+    private void advise(double seconds, String topic) {
+        conductor.take(new Advice(seconds(seconds), topic, "halve the generator", Double.NaN));
+    }
+
+    @Test
+    void whatTheEyesMustReadIsHeardEachTime() {
+        for (String topic : List.of("ask", Topics.SET_UP, Topics.GUARD, Topics.PLAN_OVER, "possible-mica")) {
+            advise(1, topic);
+        }
+        assertEquals(Collections.nCopies(5, Event.LOOK), events);
+    }
+
+    @Test
+    void whatFollowsASoundOfItsOwnIsNotHeardTwice() {
+        advise(1, Topics.TURN);
+        advise(2, Topics.HANDS_OFF);
+        advise(3, "sign");
+        assertEquals(List.of(), events);
+    }
+
+    @Test
+    void theEndOfACheckSoundsLikeABeginning() {
+        advise(1, "check-over");
+        assertEquals(List.of(Event.BEGIN), events);
+    }
+
+    @Test
+    void aPlanCanChangeWhatIsSought() {
+        conductor.take(start(Seek.PEAK));
+        conductor.take(new Mark(seconds(1), SeekCommand.text(Seek.DIP)));
+        conductor.take(reading(2, 2.0, 1.0, Trend.FALLING));
+        assertTrue(aim.liveHertz() < aim.referenceHertz(), "more than the least is farther");
+        assertEquals(1, words.size());
     }
 }

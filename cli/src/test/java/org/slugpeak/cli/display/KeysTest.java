@@ -82,8 +82,17 @@ class KeysTest {
         @Test
         void isShownAsKeyAndWord() {
             assertEquals(
-                    List.of("space mark", "n next", "q quit"),
+                    List.of("r next", "space mark", "q quit"),
                     KeyBindings.usual().phrases(EnumSet.of(KeyAction.QUIT, KeyAction.NEXT, KeyAction.MARK)));
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "r,NEXT", "n,NEXT", "enter,NEXT", "pagedown,NEXT", "b,AGAIN", "pageup,AGAIN", "p,PREVIOUS", "space,MARK",
+            "k,SKIP", "0,REST", "x,LEVEL", "c,CHECK", "d,DONE", "escape,DROP", "f,REPAIRED", "q,QUIT"
+        })
+        void isTheUsualOne(String key, KeyAction action) {
+            assertEquals(Optional.of(action), KeyBindings.usual().action(key));
         }
 
         @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.plan.Topics;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
@@ -27,6 +28,7 @@ import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
@@ -108,10 +110,33 @@ class LinesTest {
                             "LINK LOST: unplugged",
                             "readings again",
                             "hum",
+                            "check of rest: hands off for a moment",
                             "T1 top done, +5.1 dB",
                             "turn 2.0 times slower for this meter",
                             "end, 320 readings: quit"),
                     said());
+        }
+
+        @Test
+        void whatTheUserIsAskedToDoIsSaidAsARequest() {
+            lines.take(new Advice(seconds(1), "ask", "halve the generator", Double.NaN));
+            lines.take(new Advice(seconds(2), Topics.SET_UP, "generator 455 kHz, meter at detector", Double.NaN));
+            lines.take(new Advice(seconds(3), Topics.TURN, "T2 top: to the maximum", Double.NaN));
+            assertEquals(
+                    List.of(
+                            "please: halve the generator",
+                            "set up: generator 455 kHz, meter at detector",
+                            "T2 top: to the maximum"),
+                    said());
+        }
+
+        @Test
+        void whatIsSoughtIsSaidWhenItChangesInTheMiddleOfAPlan() {
+            lines.take(Sessions.start(Seek.PEAK));
+            lines.take(new Mark(seconds(1), SeekCommand.text(Seek.PEAK)));
+            lines.take(new Mark(seconds(2), SeekCommand.text(Seek.DIP)));
+            assertEquals(2, said().size());
+            assertEquals("looking for a dip: less is nearer", said().get(1));
         }
 
         @Test

@@ -17,6 +17,7 @@ import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.Passed;
@@ -110,7 +111,7 @@ class PageTest {
                         "BEST",
                         "falling: further",
                         "space mark",
-                        "n next",
+                        "r next",
                         "q quit")
                 .forEach(words -> assertTrue(text.contains(words), () -> words + " is missing in\n" + text));
     }
@@ -145,6 +146,56 @@ class PageTest {
         assertTrue(showsInBlocks(grid, "NO LINK", 1));
         assertTrue(showsInBlocks(grid, "----", 2));
         assertFalse(showsInBlocks(grid, "0.870", 2));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80,24,1", "120,40,2", "200,60,3"})
+    void aQuestionIsWrittenAcrossTheScreen(int width, int height, int scale) {
+        Grid grid = page.draw(asked("halve the generator"), Aside.NONE, width, height);
+        assertTrue(showsInBlocks(grid, "GENERATOR", scale), () -> String.join("\n", grid.lines()));
+        String text = String.join("\n", grid.lines());
+        assertTrue(text.contains("halve the generator"), "and once more with small letters for its units");
+        assertTrue(text.contains("q quit"));
+    }
+
+    @Test
+    void inASmallWindowAQuestionIsWhole() {
+        Grid grid = page.draw(asked("put 1 Mohm in series with the meter lead, then say done"), Aside.NONE, 40, 12);
+        String text = String.join("\n", grid.lines()).replaceAll("\\s+", " ");
+        assertTrue(text.contains("put 1 Mohm in series with the meter lead, then say done"), text);
+        assertTrue(text.contains("q quit"), text);
+    }
+
+    private static Scene asked(String move) {
+        return scene(
+                Seek.PEAK,
+                reading(1, 0.870, 0.870, Trend.RISING),
+                new Advice(Sessions.seconds(2), "ask", move, Double.NaN));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,12", "80,24", "120,40"})
+    void aLongNoteIsNeverCutOff(int width, int height) {
+        String note = "two maxima: the proper one is usually with the slugs at the outer ends; stay ten seconds to keep"
+                + " this one, or turn to the other";
+        Scene scene = scene(
+                Seek.PEAK,
+                reading(1, 0.870, 0.870, Trend.RISING),
+                new Advice(Sessions.seconds(2), "guard", note, Double.NaN));
+        String text = text(scene, width, height).replaceAll("\\s+", " ");
+        assertTrue(text.contains(note), text);
+        assertTrue(text.contains("0.00 dB below best"), text);
+    }
+
+    @Test
+    void theWayOutIsShownHoweverManyKeysThereAre() {
+        Page full = new Page(Symbols.BLOCKS, KeyBindings.usual().phrases(EnumSet.allOf(KeyAction.class)));
+        for (int[] size : new int[][] {{40, 12}, {60, 18}, {80, 24}, {200, 60}}) {
+            Grid grid = full.draw(past(), Aside.NONE, size[0], size[1]);
+            String text = String.join("\n", grid.lines());
+            assertTrue(text.contains("r next"), text);
+            assertTrue(text.contains("q quit"), text);
+        }
     }
 
     @Test

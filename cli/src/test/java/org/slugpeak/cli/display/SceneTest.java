@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slugpeak.cli.display.Sessions.reading;
 import static org.slugpeak.cli.display.Sessions.seconds;
@@ -9,15 +10,19 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.plan.Topics;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SeekCommand;
 
 class SceneTest {
 
@@ -80,6 +85,65 @@ class SceneTest {
         assertTrue(keeper.scene().note().isPresent());
         keeper.take(reading(18.1, 0.5, 0.5, Trend.STEADY));
         assertTrue(keeper.scene().note().isEmpty());
+    }
+
+    private boolean isAsked() {
+        return keeper.scene().request().isPresent();
+    }
+
+    private void advise(double seconds, String topic) {
+        keeper.take(new Advice(seconds(seconds), topic, "halve the generator", Double.NaN));
+    }
+
+    @Test
+    void aQuestionStandsUntilTheCheckIsOver() {
+        advise(1, "ask");
+        assertEquals("halve the generator", SceneWords.sentence(keeper.scene()));
+        keeper.take(reading(20, 0.5, 0.5, Trend.FALLING));
+        assertTrue(isAsked());
+        advise(21, "check-over");
+        assertFalse(isAsked());
+    }
+
+    @Test
+    void aQuestionGoesWhenTheCheckIsDropped() {
+        advise(1, "ask");
+        keeper.take(new Mark(seconds(2), LevelCommand.cancel().text()));
+        assertFalse(isAsked());
+    }
+
+    @Test
+    void whatToTurnStandsUntilItIsTurned() {
+        advise(1, Topics.TURN);
+        keeper.take(reading(30, 0.5, 0.5, Trend.STEADY));
+        assertTrue(isAsked());
+        keeper.take(reading(31, 0.6, 0.6, Trend.RISING));
+        assertFalse(isAsked());
+    }
+
+    @Test
+    void whatToTurnCanBeReadEvenIfTheHandMovesAlready() {
+        advise(1, Topics.TURN);
+        keeper.take(reading(2.9, 0.6, 0.6, Trend.RISING));
+        assertTrue(isAsked());
+        keeper.take(reading(3.1, 0.7, 0.7, Trend.RISING));
+        assertFalse(isAsked());
+    }
+
+    @Test
+    void aResistorIsPartOfTheSetUpAndBothStandUntilTheAdjusterBegins() {
+        keeper.take(new Advice(0, Topics.SET_UP, "generator 455 kHz", Double.NaN));
+        keeper.take(new Advice(0, Topics.DAMPING, "put 22 kohm across T1 secondary meanwhile", 22e3));
+        assertEquals(
+                "generator 455 kHz, put 22 kohm across T1 secondary meanwhile", SceneWords.sentence(keeper.scene()));
+        keeper.take(new Adjuster(seconds(5), "T1 top", Adjuster.Action.BEGIN, 0.9, Double.NaN, Double.NaN));
+        assertFalse(isAsked());
+    }
+
+    @Test
+    void aPlanCanChangeWhatIsSought() {
+        keeper.take(new Mark(seconds(1), SeekCommand.text(Seek.DIP)));
+        assertEquals(Seek.DIP, keeper.scene().seek());
     }
 
     @ParameterizedTest

@@ -72,6 +72,15 @@ public record LevelCommand(Verb verb, String detail) {
     }
 
     /**
+     * What was suspected has been looked after.
+     *
+     * @return the command
+     */
+    public static LevelCommand repaired() {
+        return new LevelCommand(Verb.REPAIRED, "");
+    }
+
+    /**
      * The generator is about to be changed.
      *
      * @param factor of its output; positive
