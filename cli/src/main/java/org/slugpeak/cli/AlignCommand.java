@@ -53,6 +53,8 @@ final class AlignCommand implements Callable<Integer> {
     /** What it does, in a line of the list of commands. */
     static final String HEADER = "Go through a whole alignment plan, adjuster by adjuster, with both hands free.";
 
+    private static final double WIDEST_LIMIT_DB = 3;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -82,6 +84,17 @@ final class AlignCommand implements Callable<Integer> {
             description = "Go on where this session stopped; several, the oldest first.")
     private List<Path> resume = List.of();
 
+    @Option(
+            names = "--round-limit",
+            paramLabel = "DB",
+            description = "Repeat each round until it gains less than this. Usual: as the plan says, or 0.2.")
+    private Optional<Double> roundLimitDb = Optional.empty();
+
+    @Option(
+            names = "--no-rest",
+            description = "Do not ask for the resting reading, generator off, first: decibels are then doubtful.")
+    private boolean withoutRest;
+
     @Mixin
     private SafetyOptions safety = new SafetyOptions();
 
@@ -94,16 +107,19 @@ final class AlignCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BridgeException {
         OptionalDouble given = intermediateHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        Plan plan = chosen(PlanFiles.load(planName, given));
+        Plan plan = limited(chosen(PlanFiles.load(planName, given)));
         SourceAddress address = SourceAddress.parse(from);
         List<String> answers = address.kind() == SourceAddress.Kind.SIMULATION
                 ? List.of("simulated set: nothing is live")
-                : safety.answered(spec.commandLine());
+                : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal());
         AlignmentProgress progress = new AlignmentProgress(plan);
         progress.resume(logged(plan));
         if (progress.isOver()) {
             spec.commandLine().getErr().println("slugpeak align: this plan is through already");
             return 0;
+        }
+        if (!withoutRest) {
+            progress.restFirst();
         }
         PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
         OpenedSource source = SourceOpener.open(address, sourceOptions);
@@ -126,8 +142,20 @@ final class AlignCommand implements Callable<Integer> {
                                     ", ",
                                     plan.stages().stream().map(Stage::name).toList()));
         }
-        return new Plan(
-                plan.name(), plan.chassis(), plan.valves(), plan.intermediatesHz(), plan.bands(), stages, plan.notes());
+        return plan.withStages(stages);
+    }
+
+    private Plan limited(Plan plan) {
+        if (roundLimitDb.isEmpty()) {
+            return plan;
+        }
+        double limit = roundLimitDb.get();
+        if (!(limit > 0 && limit <= WIDEST_LIMIT_DB)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--round-limit takes more than 0 and at most 3 dB, not " + limit);
+        }
+        return plan.withStages(
+                plan.stages().stream().map(stage -> stage.repeatedUntil(limit)).toList());
     }
 
     private List<SessionRecord> logged(Plan plan) throws BadLog {

@@ -1,9 +1,9 @@
 package org.slugpeak.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.SafetyAnswers;
 import picocli.CommandLine;
@@ -40,28 +40,36 @@ final class SafetyOptions {
             description = "Begin without safe answers; the reason is kept in the record.")
     private Optional<String> reason = Optional.empty();
 
-    /** The lines for the record; refuses to begin where the answers are missing or dangerous and nobody declined. */
-    List<String> answered(CommandLine command) {
-        List<String> lines = new ArrayList<>();
+    /**
+     * The lines for the record; refuses to begin where answers are missing or dangerous and nobody declined.
+     *
+     * @param questions asks for what was not said, where a person sits at a terminal
+     */
+    List<String> answered(CommandLine command, Optional<SafetyQuestions> questions) throws BadConfiguration {
         boolean complete = !chassis.isEmpty() && !isolated.isEmpty() && !earthed.isEmpty() && !blocking.isEmpty();
+        if (!complete && reason.isEmpty() && questions.isPresent()) {
+            return questions.get().ask();
+        }
         if (!complete && reason.isEmpty()) {
             throw new ParameterException(
                     command,
                     "answer the safety questions first: --chassis transformer|live|unknown --isolated yes|no"
                             + " --earthed yes|no --blocking yes|no; or --decline REASON");
         }
-        if (complete) {
-            SafetyAnswers answers = new SafetyAnswers(
-                    chassis(command), yes(command, isolated), yes(command, earthed), yes(command, blocking));
-            if (!answers.dangers().isEmpty() && reason.isEmpty()) {
-                throw new ParameterException(
-                        command, "DANGER: " + String.join("; ", answers.dangers()) + "; or --decline REASON");
-            }
-            lines.addAll(answers.lines());
-            answers.dangers().forEach(danger -> lines.add("danger not removed: " + danger));
+        return complete ? lines(answers(command)) : List.of(SafetyQuestions.declined(reason.orElseThrow()));
+    }
+
+    private SafetyAnswers answers(CommandLine command) {
+        return new SafetyAnswers(
+                chassis(command), yes(command, isolated), yes(command, earthed), yes(command, blocking));
+    }
+
+    private List<String> lines(SafetyAnswers answers) throws BadConfiguration {
+        if (!answers.dangers().isEmpty() && reason.isEmpty()) {
+            throw new BadConfiguration(
+                    "DANGER: " + String.join("; ", answers.dangers()) + "; or --decline REASON, which is recorded");
         }
-        reason.ifPresent(why -> lines.add("declined: " + why));
-        return lines;
+        return SafetyQuestions.lines(answers, reason);
     }
 
     private Chassis chassis(CommandLine command) {

@@ -41,17 +41,30 @@ final class StepReader {
     private PlanStep step(String adjuster, Section section, Optional<PlanStep> common) {
         Setup setup = setup(section, common.map(PlanStep::setup));
         List<String> notes = section.texts("notes", common.map(PlanStep::notes).orElse(List.of()));
+        Acceptance acceptance = section.choice(
+                "accept", Words.ACCEPTANCES, common.map(PlanStep::acceptance).orElse(Acceptance.MAXIMUM));
+        Optional<Damping> damping = damping(section, setup).or(() -> common.flatMap(PlanStep::damping));
+        refuseMisleadingMaximum(section, acceptance, damping);
         return new PlanStep(
                 adjuster,
                 section.choice("seek", Words.GOALS, common.map(PlanStep::goal).orElse(Goal.PEAK)),
                 setup,
                 section.flag("rock", common.map(PlanStep::rock).orElse(false)),
-                damping(section, setup).or(() -> common.flatMap(PlanStep::damping)),
-                section.choice(
-                        "accept",
-                        Words.ACCEPTANCES,
-                        common.map(PlanStep::acceptance).orElse(Acceptance.MAXIMUM)),
+                damping,
+                acceptance,
                 notes);
+    }
+
+    /** Peaking the slugs of an over-coupled transformer in turn ends on one hump, with more output than is right. */
+    private static void refuseMisleadingMaximum(Section section, Acceptance acceptance, Optional<Damping> damping) {
+        OptionalDouble kappa = section.positive("coupling");
+        boolean overCoupled = kappa.isPresent() && kappa.getAsDouble() > 1;
+        if (overCoupled && damping.isEmpty() && !section.has("damp") && acceptance == Acceptance.MAXIMUM) {
+            section.problem(
+                    "coupling",
+                    "this transformer is over-coupled, so that its greatest output misleads: give 'damp' for the"
+                            + " partner winding, or accept = \"skirts\"");
+        }
     }
 
     private Setup setup(Section section, Optional<Setup> common) {
@@ -111,6 +124,9 @@ final class StepReader {
         OptionalDouble kappa = section.positive("coupling");
         OptionalDouble picofarad = section.positive("tank-pF");
         if (winding.isEmpty()) {
+            if (ohms.isPresent()) {
+                section.problem("damp-ohm", "'damp-ohm' says nothing without 'damp', the winding that it goes across");
+            }
             return Optional.empty();
         }
         if (ohms.isPresent()) {

@@ -8,6 +8,7 @@ import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
@@ -36,7 +37,9 @@ final class ObedientChore implements Chore {
     }
 
     @Override
-    public void begin(Bench bench, SourceListener listener) {}
+    public void begin(Bench bench, SourceListener listener) {
+        listener.mark(LevelCommand.at(MeterPoint.DETECTOR).text());
+    }
 
     @Override
     public void hear(SessionRecord record, Bench bench) {

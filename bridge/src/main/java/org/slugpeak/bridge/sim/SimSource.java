@@ -8,8 +8,6 @@ import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.core.level.LevelCommand;
-import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
@@ -71,8 +69,7 @@ public final class SimSource implements ReadingSource {
         Script script = new Script(hand, new ArrayList<>(), Optional.empty());
         List<Chore> chores = switch (wanted) {
             case "still" -> List.of(Chores.rest(Double.MAX_VALUE));
-            case "plan", "aligned" ->
-                List.of(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()), new ObedientChore(hand));
+            case "plan", "aligned" -> List.of(new ObedientChore(hand));
             default -> script.watching(wanted.equals("sound")).rounds(ROUNDS).chores();
         };
         OtherHand other = new OtherHand(receiver, hand, random.split());

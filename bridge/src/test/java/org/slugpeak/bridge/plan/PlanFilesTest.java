@@ -157,7 +157,7 @@ class PlanFilesTest {
                 level = [10, 20]
                 level-unit = "mV"
                 seek = "peak"
-                accept = "curve"
+                accept = "skirts"
                 notes = ["own"]
                 """);
         PlanStep a = plan.stages().get(0).steps().get(0);
@@ -169,7 +169,7 @@ class PlanFilesTest {
         assertEquals(1400e3, b.setup().generatorHz().orElseThrow());
         assertEquals(new LevelRange(10, 20, "mV"), b.setup().level().orElseThrow());
         assertEquals(Goal.PEAK, b.goal());
-        assertEquals(Acceptance.CURVE, b.acceptance());
+        assertEquals(Acceptance.SKIRTS, b.acceptance());
         assertEquals(List.of("own"), b.notes());
     }
 
@@ -181,6 +181,21 @@ class PlanFilesTest {
                 22e3,
                 plan.stages().get(0).steps().get(0).damping().orElseThrow().ohms(),
                 1e-6);
+    }
+
+    /** Common practice: over-coupled transformers are judged by their skirts, or damped while they are peaked. */
+    @Test
+    void anOverCoupledTransformerMayBeJudgedByItsSkirts() throws BadConfiguration {
+        Plan plan = read(SMALL + "coupling = 2\naccept = \"skirts\"\n");
+        assertEquals(Acceptance.SKIRTS, plan.stages().get(0).steps().get(0).acceptance());
+    }
+
+    @Test
+    void theTemplateIsAPlan() throws Exception {
+        Path template = Path.of(System.getProperty("slugpeak.shared"), "plans", "template.toml");
+        assertEquals(
+                "My set",
+                PlanFiles.load(template.toString(), OptionalDouble.empty()).name());
     }
 
     @Nested
@@ -220,6 +235,9 @@ class PlanFilesTest {
             assertMistake(SMALL.replace("if-kHz = 455", "if-kHz = [455, 10700]"), "\"IF\" is clear only");
             assertMistake(SMALL.replace("if-kHz = 455", "if-kHz = -455"), "my.toml:2: 'if-kHz' must be above zero");
             assertMistake(SMALL + "damp = \"T1 top\"\n", "my.toml:8: 'damp' needs 'damp-ohm'");
+            assertMistake(SMALL + "damp-ohm = 22000\n", "my.toml:8: 'damp-ohm' says nothing without 'damp'");
+            assertMistake(SMALL + "coupling = 2\n", "my.toml:8: this transformer is over-coupled");
+            assertMistake(SMALL + "accept = \"curve\"\n", "known here: maximum, skirts");
             assertMistake(SMALL + "most-rounds = 0\n", "my.toml:8: 'most-rounds' must be a whole number from 1");
             assertMistake(SMALL + "repeat-below-dB = -1\n", "greater than 0, not -1.0");
             assertMistake(SMALL + "[[band]]\nname = \"MW\"\nfrom-kHz = 5\nto-kHz = 2\n", "the lower first");

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
-import org.slugpeak.core.level.CheckKind;
-import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Topics;
@@ -87,8 +85,8 @@ public final class PlanGuide implements Guide {
         }
 
         @Override
-        public void checkSkirts(Order.CheckSkirts it) {
-            analysis.mark(LevelCommand.check(CheckKind.SKIRTS).text());
+        public void level(Order.Level it) {
+            analysis.mark(it.command().text());
         }
 
         @Override

@@ -22,7 +22,7 @@ import org.slugpeak.core.session.SessionRecord;
  */
 public final class CurveLines implements SessionOutput {
 
-    private static final Set<String> SAID = Set.of("ask", "rest", "no-signal", "check-dropped", "curve-over");
+    private static final Set<String> SAID = Set.of("ask", "rest", "no-signal", "curve-over");
 
     private final PrintStream error;
     private final String unit;
@@ -61,6 +61,8 @@ public final class CurveLines implements SessionOutput {
                         String.format(Locale.ROOT, "    %s kHz reads %.4g %s", CurveText.kHz(hz), it.amount(), unit));
                 console.ifPresent(Console::bell);
             }
+            case "check-dropped" ->
+                error.println(it.text() + "; without the resting reading the decibels are doubtful");
             default -> {
                 if (SAID.contains(it.topic())) {
                     error.println(it.text());

@@ -5,9 +5,7 @@ public enum Acceptance {
     /** The greatest output is the right setting. */
     MAXIMUM("maximum"),
     /** Equal readings on both skirts: for over-coupled and wide transformers, where the maximum misleads. */
-    SKIRTS("skirts"),
-    /** The response curve. */
-    CURVE("curve");
+    SKIRTS("skirts");
 
     private final String code;
 

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Queue;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
@@ -26,6 +28,7 @@ import org.slugpeak.core.session.TwoPeaks;
  *      |                            +--two maxima--&gt; CHOOSING --stays, or key--&gt; HANDS_OFF         |
  *      +------------------------------------------------------------------------------------------+
  *   end of a round: again until it gains less than the rule; then CHECKING (skirts) where the plan wants it; then OVER
+ *   CHECKING (resting reading) comes before everything where {@link #restFirst} was called
  * </pre>
  *
  * <p>One thread at a time.
@@ -113,6 +116,14 @@ public final class AlignmentProgress implements RecordSink {
         return back || record instanceof Adjuster;
     }
 
+    /** The resting reading, generator off, is taken before anything else; to be called before the first record. */
+    public void restFirst() {
+        if (phase == Phase.SETTLING) {
+            phase = Phase.CHECKING;
+            orders.add(new Order.Level(LevelCommand.check(CheckKind.REST)));
+        }
+    }
+
     /**
      * Where the work is.
      *
@@ -145,12 +156,18 @@ public final class AlignmentProgress implements RecordSink {
         switch (phase) {
             case SETTLING -> beginTurning();
             case TURNING, CHOOSING, HANDS_OFF -> endStep(Adjuster.Action.DONE);
+            case CHECKING -> orders.add(new Order.Level(LevelCommand.done()));
             default -> {}
         }
     }
 
-    /** The user's key: leave this adjuster as it is. */
+    /** The user's key: leave this adjuster as it is, or drop the check that is under way. */
     public void skip() {
+        if (phase == Phase.CHECKING) {
+            orders.add(new Order.Level(LevelCommand.cancel()));
+            toNextStep();
+            return;
+        }
         if (phase == Phase.SETTLING) {
             beginTurning();
         }
@@ -381,7 +398,7 @@ public final class AlignmentProgress implements RecordSink {
         if (skirtsWanted) {
             skirtsWanted = false;
             phase = Phase.CHECKING;
-            orders.add(new Order.CheckSkirts());
+            orders.add(new Order.Level(LevelCommand.check(CheckKind.SKIRTS)));
         } else {
             toNextStep();
         }
@@ -404,8 +421,7 @@ public final class AlignmentProgress implements RecordSink {
     private void advice(Advice it) {
         if (it.topic().equals(Topics.BACK)) {
             goingBack = true;
-        } else if (phase == Phase.CHECKING
-                && (it.topic().equals("check-over") || it.topic().equals("check-dropped"))) {
+        } else if (phase == Phase.CHECKING && it.topic().equals("check-over")) {
             toNextStep();
         }
     }

@@ -1,5 +1,6 @@
 package org.slugpeak.core.plan;
 
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
 
@@ -37,11 +38,11 @@ public sealed interface Order {
         void say(Say it);
 
         /**
-         * For a skirt check.
+         * For a command to the level watch.
          *
          * @param it the order
          */
-        void checkSkirts(CheckSkirts it);
+        void level(Level it);
 
         /**
          * For a finish.
@@ -90,11 +91,15 @@ public sealed interface Order {
         }
     }
 
-    /** Compare the skirts of the response, five kilohertz to either side. */
-    record CheckSkirts() implements Order {
+    /**
+     * Tell the level watch: begin a check, it is done, drop it.
+     *
+     * @param command what
+     */
+    record Level(LevelCommand command) implements Order {
         @Override
         public void match(Matcher matcher) {
-            matcher.checkSkirts(this);
+            matcher.level(this);
         }
     }
 

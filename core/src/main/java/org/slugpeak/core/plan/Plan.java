@@ -35,6 +35,16 @@ public record Plan(
     }
 
     /**
+     * The same with other stages.
+     *
+     * @param others in order, one or more
+     * @return a copy
+     */
+    public Plan withStages(List<Stage> others) {
+        return new Plan(name, chassis, valves, intermediatesHz, bands, others, notes);
+    }
+
+    /**
      * How many adjusters a single round of every stage sets.
      *
      * @return 1 or more

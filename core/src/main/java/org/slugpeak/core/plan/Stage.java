@@ -18,4 +18,14 @@ public record Stage(String name, List<PlanStep> steps, RepeatRule repeat) {
             throw new IllegalArgumentException("stage " + name + " has no steps");
         }
     }
+
+    /**
+     * The same with another limit.
+     *
+     * @param limitDb done when a whole round gains less than this, dB, positive
+     * @return a copy
+     */
+    public Stage repeatedUntil(double limitDb) {
+        return new Stage(name, steps, new RepeatRule(limitDb, repeat.mostRounds()));
+    }
 }

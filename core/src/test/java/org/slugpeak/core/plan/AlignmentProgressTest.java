@@ -170,9 +170,31 @@ class AlignmentProgressTest {
             PlanStep wide = Plans.with(Plans.step("T1"), Goal.PEAK, Plans.IF_SETUP, false, Acceptance.SKIRTS);
             Session session = started(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), wide)));
             session.peak(2);
-            assertEquals(1, session.said("skirt check begins").size());
+            assertEquals(List.of("level: check skirts"), session.marks());
             assertFalse(session.isFinished());
             assertTrue(session.advice("check-over").isFinished());
+        }
+
+        @Test
+        void aKeySaysThatTheMoveOfACheckIsMadeAndAnotherDropsIt() {
+            PlanStep wide = Plans.with(Plans.step("T1"), Goal.PEAK, Plans.IF_SETUP, false, Acceptance.SKIRTS);
+            Session session = started(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), wide)));
+            session.peak(2).key(session.progress::next);
+            assertFalse(session.isFinished());
+            session.key(session.progress::skip);
+            assertEquals(List.of("level: check skirts", "level: done", "level: cancel"), session.marks());
+            assertTrue(session.isFinished());
+        }
+
+        @Test
+        void theRestingReadingComesBeforeEverything() {
+            AlignmentProgress progress = new AlignmentProgress(Plans.plan(Plans.slugs("T2 top")));
+            progress.restFirst();
+            Session session = new Session(progress).stand(1, 20);
+            assertEquals(List.of("level: check rest"), session.marks());
+            assertEquals(List.of(), session.begun());
+            session.advice("check-over").stand(1, 3);
+            assertEquals(List.of("T2 top"), session.begun());
         }
 
         @Test

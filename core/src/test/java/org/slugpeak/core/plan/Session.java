@@ -10,6 +10,7 @@ import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
@@ -121,8 +122,8 @@ final class Session implements Order.Matcher {
     }
 
     @Override
-    public void checkSkirts(Order.CheckSkirts it) {
-        give(new Advice(now(), "skirt check begins", "", Double.NaN));
+    public void level(Order.Level it) {
+        give(new Mark(now(), it.command().text()));
     }
 
     @Override
@@ -141,6 +142,15 @@ final class Session implements Order.Matcher {
                 .map(Advice.class::cast)
                 .filter(advice -> advice.topic().equals(topic))
                 .map(Advice::text)
+                .toList();
+    }
+
+    /** What was marked, in order. */
+    List<String> marks() {
+        return log.stream()
+                .filter(Mark.class::isInstance)
+                .map(Mark.class::cast)
+                .map(Mark::text)
                 .toList();
     }
 
