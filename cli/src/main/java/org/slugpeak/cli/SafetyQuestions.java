@@ -1,15 +1,17 @@
 package org.slugpeak.cli;
 
 import java.io.BufferedReader;
-import java.io.Console;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.cli.display.Console;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.SafetyAnswers;
 
@@ -41,10 +43,11 @@ final class SafetyQuestions {
 
     /** Empty where nobody sits at a terminal. */
     static Optional<SafetyQuestions> atTerminal() {
-        Console console = System.console();
-        return console == null
-                ? Optional.empty()
-                : Optional.of(new SafetyQuestions(new BufferedReader(console.reader()), console.writer()));
+        if (!Console.isDialogue()) {
+            return Optional.empty();
+        }
+        BufferedReader in = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+        return Optional.of(new SafetyQuestions(in, new PrintWriter(System.err, true, Charset.defaultCharset())));
     }
 
     /** The lines for the record; refused where danger remains and the user gives no reason to go on. */

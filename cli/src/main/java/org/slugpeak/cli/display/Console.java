@@ -54,6 +54,15 @@ public final class Console implements AutoCloseable {
         return isTerminal(SystemStream.Output);
     }
 
+    /**
+     * Whether a person can be asked something and can answer.
+     *
+     * @return true where both standard input and standard output are a terminal
+     */
+    public static boolean isDialogue() {
+        return isTerminal(SystemStream.Input) && isTerminal(SystemStream.Output);
+    }
+
     private static boolean isTerminal(SystemStream stream) {
         try {
             return TerminalProvider.load("jni").isSystemStream(stream);
