@@ -37,7 +37,6 @@ public final class CsvToJson {
 
     private static final int ROWS = 1_000_000;
     private static final int RUNS = 5;
-    private static final OutputStream NOWHERE = OutputStream.nullOutputStream();
 
     private final Path folder;
     private final PrintStream out;
@@ -72,9 +71,12 @@ public final class CsvToJson {
         measure("CSV to readings", () -> read(csv, new Counter()));
         measure("CSV to records", () -> read(csv, analysis(record -> {})));
         measure("CSV to JSON lines", () -> {
-            try (JsonLines json = new JsonLines(NOWHERE)) {
+            try (JsonLines json = new JsonLines(OutputStream.nullOutputStream())) {
                 json.take(start());
                 read(csv, analysis(json));
+                if (json.isBroken()) {
+                    throw new IllegalStateException("the lines went nowhere at all");
+                }
             }
         });
         measure("CSV to session log", () -> record(csv, log));
