@@ -1,9 +1,14 @@
 package org.slugpeak.cli.house;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
@@ -17,7 +22,13 @@ import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.security.SecureRandom;
+import java.time.Instant;
 import java.util.Random;
+import java.util.SplittableRandom;
+import java.util.concurrent.ThreadLocalRandom;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.NullMarked;
 
 /** Who may know whom, and what a room must not do. */
@@ -73,7 +84,40 @@ final class ArchitectureTest {
             .should()
             .callMethod(System.class, "nanoTime")
             .orShould()
-            .callMethod(System.class, "currentTimeMillis");
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(Instant.class, "now");
+
+    @ArchTest
+    static final ArchRule nothingSleepsWhereItCouldWait = noClasses()
+            .should()
+            .callMethodWhere(target(owner(assignableTo(Thread.class))).and(target(name("sleep"))))
+            .orShould()
+            .callMethodWhere(target(owner(assignableTo(TimeUnit.class))).and(target(name("sleep"))));
+
+    @ArchTest
+    static final ArchRule onlyWhatWaitsForHardwareOrPacesParks = noClasses()
+            .that()
+            .resideOutsideOfPackages(
+                    "org.slugpeak.bridge.serial..", "org.slugpeak.bridge.sound..", "org.slugpeak.bridge.sim..")
+            .should()
+            .dependOnClassesThat()
+            .areAssignableTo(LockSupport.class);
+
+    @ArchTest
+    static final ArchRule chanceIsSeeded = noClasses()
+            .should()
+            .callConstructor(Random.class)
+            .orShould()
+            .callConstructor(SplittableRandom.class)
+            .orShould()
+            .callMethod(Math.class, "random")
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(ThreadLocalRandom.class)
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(SecureRandom.class);
 
     @ArchTest
     static final ArchRule coreComputesOnly = noClasses()
@@ -81,9 +125,7 @@ final class ArchitectureTest {
             .resideInAPackage("org.slugpeak.core..")
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.io..", "java.nio..", "java.net..", "org.slf4j..")
-                    .or(describe("threads", each -> each.isEquivalentTo(Thread.class))))
-            .orShould()
-            .callConstructor(Random.class);
+                    .or(describe("threads", each -> each.isEquivalentTo(Thread.class))));
 
     @ArchTest
     static final ArchRule oneRoomTalksToTheSerialLibrary = noClasses()
@@ -116,12 +158,22 @@ final class ArchitectureTest {
 
     @ArchTest
     static final ArchRule sealedValuesAreRecords = classes()
-            .that()
-            .areAssignableTo("org.slugpeak.core.session.SessionRecord")
-            .and()
-            .areNotInterfaces()
+            .that(describe("implement a sealed interface of ours", ArchitectureTest::implementsSealed))
             .should()
-            .beRecords();
+            .beRecords()
+            .orShould()
+            .beEnums();
+
+    private static boolean implementsSealed(JavaClass each) {
+        return !each.isInterface()
+                && each.getAllRawInterfaces().stream()
+                        .filter(type -> type.getPackageName().startsWith("org.slugpeak."))
+                        .anyMatch(type -> type.reflect().isSealed());
+    }
+
+    @ArchTest
+    static final ArchRule nothingIsStaticAndMutable =
+            fields().that().areStatic().should().beFinal();
 
     @ArchTest
     static final ArchRule nothingThrowsGenericExceptions = NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
