@@ -72,7 +72,6 @@ final class BadInputIT {
                     "9 lines in all were not readings"),
             new Bad("an empty file", "", 0, 1, "holds no readings"),
             new Bad("a header line alone", "seconds,volts\n", 0, 1, "holds no readings"),
-            new Bad("semicolons", "s;v\n0;1\n1;2\n", 0, 1, "use --decimal-comma"),
             new Bad("decimal commas that look like columns", "0,5\n1,5\n2,5\n1,5\n", 3, 1, "use --decimal-comma"));
 
     /**
@@ -99,7 +98,7 @@ final class BadInputIT {
             new Refused("replay FOLDER/newer.jsonl", 1, "record version 99"),
             new Refused("report FOLDER/newer.jsonl", 1, "record version 99"),
             new Refused("replay FOLDER/empty.jsonl", 1, "empty.jsonl is empty"),
-            new Refused("replay FOLDER/good.csv", 1, "good.csv"));
+            new Refused("watch --from FOLDER/semicolons.csv", 1, "line 1 separates columns with semicolons"));
 
     @TempDir
     private Path folder;
@@ -113,15 +112,20 @@ final class BadInputIT {
         assertAll(
                 () -> assertEquals(bad.exitCode(), result.exitCode(), result.errors()),
                 () -> assertSaid(bad.said(), result),
-                () -> assertEquals(bad.readings(), readings(result.output()), result.output().toString()),
+                () -> assertEquals(
+                        bad.readings(),
+                        readings(result.output()),
+                        result.output().toString()),
                 () -> assertEquals(result.output(), Files.readAllLines(log)),
-                () -> assertEquals("end", WatchIT.type(result.output().get(result.output().size() - 1))));
+                () -> assertEquals(
+                        "end", WatchIT.type(result.output().get(result.output().size() - 1))));
     }
 
     @ParameterizedTest
     @FieldSource("COMMANDS")
     void whatCannotBeDoneIsSaidInOneLine(Refused refused) throws IOException, InterruptedException {
         Files.writeString(folder.resolve("good.csv"), "1\n2\n");
+        Files.writeString(folder.resolve("semicolons.csv"), "s;v\n0;1\n1;2\n");
         Files.writeString(folder.resolve("broken.toml"), "name = \"broken\"\nspeaks = 3\n");
         Files.writeString(folder.resolve("newer.jsonl"), "{\"type\":\"session\",\"version\":99}\n");
         Files.writeString(folder.resolve("empty.jsonl"), "");
@@ -169,7 +173,9 @@ final class BadInputIT {
     }
 
     private static long readings(List<String> lines) {
-        return lines.stream().filter(line -> WatchIT.type(line).equals("reading")).count();
+        return lines.stream()
+                .filter(line -> WatchIT.type(line).equals("reading"))
+                .count();
     }
 
     private static void assertSaid(List<String> parts, Result result) {
