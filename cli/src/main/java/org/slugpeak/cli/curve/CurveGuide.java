@@ -3,6 +3,7 @@ package org.slugpeak.cli.curve;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
@@ -10,11 +11,31 @@ import org.slugpeak.core.curve.CurveProgress;
 import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.OverloadCleared;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
 
 /** Steps the generator through a response curve. One thread: the session's. */
 public final class CurveGuide implements Guide {
+
+    private static final Set<String> TOPICS = Set.of(
+            CurveRecords.SET,
+            CurveRecords.POINT,
+            "curve-over",
+            "no-signal",
+            "rest",
+            "ask",
+            "check-over",
+            "check-dropped",
+            "not-a-reading",
+            "range-changed");
 
     private final CurveProgress progress;
     private final boolean restFirst;
@@ -54,6 +75,20 @@ public final class CurveGuide implements Guide {
     @Override
     public void take(SessionRecord record) {
         progress.take(record);
+    }
+
+    /** Nothing is turned: what finder and level watch make of the moving generator would mislead. */
+    @Override
+    public boolean passesOn(SessionRecord record) {
+        return record instanceof Advice advice
+                ? TOPICS.contains(advice.topic())
+                : record instanceof SessionStart
+                        || record instanceof ReadingTaken
+                        || record instanceof Mark
+                        || record instanceof Link
+                        || record instanceof Overload
+                        || record instanceof OverloadCleared
+                        || record instanceof SessionEnd;
     }
 
     @Override

@@ -46,6 +46,16 @@ public interface Guide extends RecordSink {
      */
     void lead(Analysis analysis, SessionControl control);
 
+    /**
+     * Whether a record concerns anybody else: what is said of a slug that is turned means nothing where none is.
+     *
+     * @param record of the session
+     * @return true where it goes to log, screen and ear
+     */
+    default boolean passesOn(SessionRecord record) {
+        return true;
+    }
+
     /** The user says: done, go on. */
     void next();
 

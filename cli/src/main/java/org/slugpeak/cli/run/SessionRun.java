@@ -104,6 +104,9 @@ public final class SessionRun implements SessionControl {
     private void give(SessionRecord record) {
         advance.take(record);
         guide.take(record);
+        if (!guide.passesOn(record)) {
+            return;
+        }
         for (SessionOutput output : outputs) {
             output.take(record);
         }
