@@ -11,6 +11,8 @@ public enum KeyAction {
     NEXT("next", "r,n,enter,pagedown"),
     /** Put a mark into the log. */
     MARK("mark", "space"),
+    /** Say that what was asked for has been done. */
+    DONE("done", "d"),
     /** Turn the simulated hand to the left. */
     TURN_LEFT("turn-left", "left"),
     /** Turn the simulated hand to the right. */
@@ -19,8 +21,6 @@ public enum KeyAction {
     AGAIN("again", "b,pageup"),
     /** Go back to the step before, where a plan is carried out. */
     PREVIOUS("previous", "p,backspace"),
-    /** Say that what was asked for has been done. */
-    DONE("done", "d"),
     /** Leave the adjuster as it is and go on. */
     SKIP("skip", "k"),
     /** Take the resting reading, with the generator off. */

@@ -63,12 +63,14 @@ final class Page {
     /** What the user is asked to do takes the place of the large reading, which needs no attention meanwhile. */
     private void request(Grid grid, Scene scene, int top, int end) {
         String text = SceneWords.sentence(scene);
-        int below = end - top >= ROWS_FOR_WORDS_BELOW ? 3 : 1;
-        board.draw(grid, top, end - below - top, MARGIN, text);
+        List<String> words = Wrapped.text(text, grid.width() - 2 * MARGIN);
+        boolean roomy = end - top >= ROWS_FOR_WORDS_BELOW;
+        int readingRow = end - 1 - (roomy ? words.size() : 0);
+        board.draw(grid, top, readingRow - top, MARGIN, text);
         String reading = SceneWords.reading(scene) + "  " + arrow(scene) + " " + SceneWords.trend(scene);
-        grid.write(end - below, MARGIN, reading, Grid.Style.STRONG);
-        if (below > 1) {
-            grid.write(end - below + 1, MARGIN, text, Grid.Style.PLAIN);
+        grid.write(readingRow, MARGIN, reading, Grid.Style.STRONG);
+        for (int i = 0; roomy && i < words.size(); i++) {
+            grid.write(readingRow + 1 + i, MARGIN, words.get(i), Grid.Style.PLAIN);
         }
     }
 
