@@ -7,6 +7,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Turns failures into one line on standard error and an exit code; the details go to the log file. */
@@ -22,9 +23,13 @@ final class Failures {
         return 2;
     }
 
-    /** Could not be done: exit code 1. */
+    /** Could not be done: exit code 1. A value that the command itself refuses is wrong usage all the same. */
     static int execution(Exception failure, CommandLine command, ParseResult parsed) {
         String name = command.getCommandSpec().qualifiedName();
+        if (failure instanceof TypeConversionException) {
+            command.getErr().println(name + ": " + message(failure) + "; see " + name + " --help");
+            return 2;
+        }
         if (failure instanceof BridgeException) {
             command.getErr().println(name + ": " + message(failure));
         } else {
@@ -40,7 +45,9 @@ final class Failures {
         if (failure instanceof UnmatchedArgumentException unmatched) {
             return "'" + String.join("', '", unmatched.getUnmatched()) + "' is not known here";
         }
-        return message(failure);
+        return message(failure)
+                .replaceAll("'([^']*)' is not an? (double|float)", "'$1' is no number")
+                .replaceAll("'([^']*)' is not an? (int|long)", "'$1' is no whole number");
     }
 
     private static String suggestion(ParameterException failure) {

@@ -68,6 +68,6 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "no command given; try: slugpeak demo, or slugpeak --help");
+        throw new ParameterException(spec.commandLine(), "no command given; try slugpeak demo");
     }
 }

@@ -89,7 +89,7 @@ final class OutputOptions {
         keys.forEach(shown::onKey);
         outputs.add(shown);
         outputs.add(hear(showing, shown, live));
-        if (!showing.isScreen()) {
+        if (!showing.isScreen() && !display.isPlain()) {
             outputs.add(new Notices(System.err));
         }
         return outputs;

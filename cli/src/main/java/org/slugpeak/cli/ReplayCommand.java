@@ -6,7 +6,6 @@ import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
-import org.slugpeak.cli.run.Interruption;
 import org.slugpeak.cli.run.SessionRun;
 import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
 import org.slugpeak.core.session.SessionStart;
@@ -68,6 +67,6 @@ final class ReplayCommand implements Callable<Integer> {
         SessionStart start = source.start();
         SessionRun session =
                 new SessionRun(source, start.settings(), AdjusterPolicy.FROM_SOURCE, () -> start, outputOptions.open());
-        return SessionRunner.exitCode(Interruption.run(session));
+        return SessionRunner.run(session);
     }
 }

@@ -55,7 +55,7 @@ final class SessionRunner {
             List<String> marks)
             throws BridgeException {
         SessionRun session = session(address, opened, settings, policy, outputs);
-        return exitCode(Interruption.run(session.openedWith(marks)));
+        return run(session.openedWith(marks));
     }
 
     /**
@@ -72,7 +72,7 @@ final class SessionRunner {
             String address, OpenedSource opened, PeakSettings settings, Guide guide, List<SessionOutput> outputs)
             throws BridgeException {
         SessionRun session = session(address, opened, settings, AdjusterPolicy.BY_GUIDE, outputs);
-        return exitCode(Interruption.run(session.guidedBy(guide)));
+        return run(session.guidedBy(guide));
     }
 
     private static SessionRun session(
@@ -94,8 +94,14 @@ final class SessionRunner {
                 all);
     }
 
-    /** The exit code for the reason of an {@code end} record. */
-    static int exitCode(String endReason) {
-        return endReason.equals("interrupted") ? INTERRUPTED : 0;
+    /**
+     * Runs a session.
+     *
+     * @param session not yet run
+     * @return the exit code
+     */
+    static int run(SessionRun session) throws BridgeException {
+        String endReason = Interruption.run(session);
+        return session.isStopped() && endReason.equals("interrupted") ? INTERRUPTED : 0;
     }
 }

@@ -12,6 +12,7 @@ import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 
@@ -31,6 +32,7 @@ public final class LogSource implements ReadingSource {
     private final LogReader reader;
     private Optional<SourceListener> listener = Optional.empty();
     private Optional<LogEnding> ending = Optional.empty();
+    private String endReason = "broken off: the log has no end record";
 
     private LogSource(Path file) throws BadLog {
         this.name = file.toString();
@@ -93,6 +95,12 @@ public final class LogSource implements ReadingSource {
         return Progress.MORE;
     }
 
+    /** As the log says; a log without an end record was broken off. */
+    @Override
+    public String endReason() {
+        return endReason;
+    }
+
     @Override
     public void close() {
         reader.close();
@@ -115,6 +123,8 @@ public final class LogSource implements ReadingSource {
             hears.reading(taken.reading());
         } else if (record instanceof Link link) {
             hears.link(link.tNanos(), link.state(), link.detail());
+        } else if (record instanceof SessionEnd sessionEnd) {
+            endReason = sessionEnd.reason();
         } else if (record instanceof Mark mark) {
             hears.mark(mark.text());
         } else if (record instanceof Advice advice) {

@@ -40,6 +40,7 @@ public record DemoOutcome(
      */
     public List<String> table() {
         List<String> lines = new ArrayList<>();
+        lines.add("What the simulation itself knows, which slugpeak was never told:");
         lines.add(String.format(Locale.ROOT, "%-28s %10s %14s", "adjuster", "gained", "left in it"));
         for (Step step : steps) {
             lines.add(String.format(

@@ -43,6 +43,15 @@ public interface ReadingSource extends AutoCloseable {
      */
     Progress poll(long waitNanos, SourceListener listener) throws BridgeException;
 
+    /**
+     * Why it ended, for the {@code end} record, once {@link #poll} has said that it has.
+     *
+     * @return one word or line
+     */
+    default String endReason() {
+        return "source ended";
+    }
+
     /** Lets go of the instrument or file. Safe to call twice. */
     @Override
     void close();

@@ -70,6 +70,15 @@ public final class DisplayOptions {
         return Showing.inLines(lines(chosen, out), console, keys, err);
     }
 
+    /**
+     * Whether the user asked for the lines for a screen reader, which say everything themselves.
+     *
+     * @return true for {@code --plain} and {@code --view plain}
+     */
+    public boolean isPlain() {
+        return plain || view.equals(Optional.of(View.PLAIN));
+    }
+
     private KeyBindings bindings() {
         KeyBindings result = KeyBindings.usual();
         for (String binding : bindings) {

@@ -40,7 +40,7 @@ record Verdict(Call call, String sentence) {
 
         /** Whether a better reading than ever makes the verdict out of date. */
         boolean isOverAtNewBest() {
-            return this == WAIT || this == OTHER_WAY || this == NO_PEAK || this == STOP;
+            return this == WAIT || this == OTHER_WAY || this == NO_PEAK;
         }
     }
 }

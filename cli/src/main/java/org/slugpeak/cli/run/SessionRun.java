@@ -46,6 +46,7 @@ public final class SessionRun implements SessionControl {
     private Progress progress = Progress.IDLE;
     private List<String> openingMarks = List.of();
     private String endReason = "";
+    private boolean stopped;
 
     /**
      * A session that has not begun.
@@ -129,6 +130,15 @@ public final class SessionRun implements SessionControl {
     }
 
     /**
+     * Whether somebody ended the session, rather than its source.
+     *
+     * @return true after {@link #quit}
+     */
+    public boolean isStopped() {
+        return stopped;
+    }
+
+    /**
      * Runs to the end, then writes the {@code end} record and closes source and outputs.
      *
      * @return why it ended, as in the {@code end} record
@@ -156,7 +166,7 @@ public final class SessionRun implements SessionControl {
             request.accept(this);
         }
         if (progress == Progress.ENDED && endReason.isEmpty()) {
-            endReason = "source ended";
+            endReason = source.endReason().isEmpty() ? "source ended" : source.endReason();
         }
         if (progress != Progress.MORE) {
             outputs.forEach(SessionOutput::flush);
@@ -211,6 +221,7 @@ public final class SessionRun implements SessionControl {
 
     @Override
     public void quit(String reason) {
+        stopped = true;
         endReason = reason;
     }
 }

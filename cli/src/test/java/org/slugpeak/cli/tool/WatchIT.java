@@ -98,6 +98,18 @@ final class WatchIT {
         List<String> lines = Files.readAllLines(log);
         assertTrue(lines.get(lines.size() - 1).contains("\"type\":\"end\""), lines.toString());
         assertTrue(lines.get(lines.size() - 1).contains("interrupted"), lines.toString());
+        Result replayed = PackagedTool.run(folder, "replay", log.toString(), "--json");
+        assertEquals(0, replayed.exitCode(), replayed.errors());
+        assertEquals(lines, replayed.output(), "the replay ends as the session did");
+    }
+
+    @Test
+    void aValueOutOfRangeIsWrongUsage() throws IOException, InterruptedException {
+        Result result = PackagedTool.runWithInput(folder, "1\n", "watch", "--from", "-", "--dwell", "0");
+        assertEquals(2, result.exitCode());
+        assertEquals(
+                List.of("slugpeak watch: --dwell takes 0.1 to 60 seconds, not 0.0; see slugpeak watch --help"),
+                result.errors().lines().toList());
     }
 
     @Test

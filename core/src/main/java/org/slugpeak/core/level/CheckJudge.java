@@ -79,17 +79,23 @@ final class CheckJudge {
     void skirts(long tNanos, double centre, double above, double below) {
         double up = db(centre / above);
         double down = db(centre / below);
-        boolean equal = Math.abs(up - down) <= UNEQUAL_SKIRTS_DB;
         listener.advice(
                 tNanos,
                 "skirts",
-                say("5 kHz above %.1f dB down, below %.1f dB down: ", up, down)
-                        + (equal
-                                ? "the skirts fall alike"
-                                : "the middle lies " + (up > down ? "low" : "high") + ", another round helps"),
+                say("5 kHz above %.1f dB down, below %.1f dB down: ", up, down) + skirtsInWords(up, down),
                 up - down);
         double mean = (up + down) / 2;
         decide(tNanos, mean > NARROW_SKIRT_DB, Suspicion.REGENERATION, mean);
+    }
+
+    private static String skirtsInWords(double up, double down) {
+        if (up + down <= 0) {
+            return "the skirts do not fall, so the generator is not on a peak";
+        }
+        if (Math.abs(up - down) <= UNEQUAL_SKIRTS_DB) {
+            return "the skirts fall alike";
+        }
+        return "the middle lies " + (up > down ? "low" : "high") + ", another round helps";
     }
 
     /** Centre of the three powers at -10, 0 and +10 kHz. */
