@@ -41,7 +41,7 @@ import picocli.CommandLine.Spec;
         header = CurveCommand.HEADER,
         description = {
             "Names each generator setting in a line and takes the reading when it has moved and stands again, or after",
-            "the dwell, or at once with n or Enter; r measures the point before again, k leaves one out, q ends.",
+            "the dwell, or at once with r, n or Enter; p or b measures the point before again, k leaves one out, q ends.",
             "Keep the generator's level as it is, and low enough that the AVC does not act."
         },
         footer = {

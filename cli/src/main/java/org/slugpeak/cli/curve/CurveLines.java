@@ -17,8 +17,8 @@ import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * Says in lines what to set and what was read, rings the terminal's bell at each point, and listens to the keys: n or Enter takes
- * the reading, r the one before again, k leaves the point out, q ends. One thread: the session's.
+ * Says in lines what to set and what was read, rings the terminal's bell at each point, and listens to the keys: r, n or Enter
+ * takes the reading, p or b the one before again, k leaves the point out, q ends. One thread: the session's.
  */
 public final class CurveLines implements SessionOutput {
 
@@ -76,7 +76,7 @@ public final class CurveLines implements SessionOutput {
         for (Optional<KeyAction> key = keys.poll(); key.isPresent(); key = keys.poll()) {
             switch (key.get()) {
                 case NEXT -> control.nextAdjuster();
-                case AGAIN -> control.sameAdjuster();
+                case AGAIN, PREVIOUS -> control.previousAdjuster();
                 case SKIP -> control.skipAdjuster();
                 case QUIT -> control.quit("quit");
                 case INTERRUPT -> control.quit("interrupted");
