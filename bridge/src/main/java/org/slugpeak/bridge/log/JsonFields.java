@@ -6,8 +6,6 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
-import org.slugpeak.core.peak.Trend;
-import org.slugpeak.core.reading.Condition;
 
 /** The names of the record types and their fields, said once for writer and reader; and how JSON is written here. */
 final class JsonFields {
@@ -80,35 +78,5 @@ final class JsonFields {
     static final SerializedString GAIN_DB = new SerializedString("gainDb");
     static final SerializedString READINGS = new SerializedString("readings");
 
-    private static final SerializedString RISING = new SerializedString(Trend.RISING.code());
-    private static final SerializedString FALLING = new SerializedString(Trend.FALLING.code());
-    private static final SerializedString STEADY = new SerializedString(Trend.STEADY.code());
-
-    private static final SerializedString OK = new SerializedString(Condition.OK.code());
-    private static final SerializedString OVER_RANGE = new SerializedString(Condition.OVER_RANGE.code());
-    private static final SerializedString FULL_SCALE = new SerializedString(Condition.FULL_SCALE.code());
-    private static final SerializedString CLIPPING = new SerializedString(Condition.CLIPPING.code());
-    private static final SerializedString NO_VALUE = new SerializedString(Condition.NO_VALUE.code());
-
     private JsonFields() {}
-
-    /** The word for a trend, ready to be written. */
-    static SerializedString word(Trend trend) {
-        return switch (trend) {
-            case RISING -> RISING;
-            case FALLING -> FALLING;
-            case STEADY -> STEADY;
-        };
-    }
-
-    /** The word for a condition, ready to be written. */
-    static SerializedString word(Condition condition) {
-        return switch (condition) {
-            case OK -> OK;
-            case OVER_RANGE -> OVER_RANGE;
-            case FULL_SCALE -> FULL_SCALE;
-            case CLIPPING -> CLIPPING;
-            case NO_VALUE -> NO_VALUE;
-        };
-    }
 }

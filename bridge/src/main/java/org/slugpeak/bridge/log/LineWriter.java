@@ -6,20 +6,31 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import org.slugpeak.core.session.ReadingTaken;
 
 /** Writes flat JSON objects, one a line, into memory, with one generator for all of them. One thread at a time. */
 final class LineWriter {
 
     private final JsonGenerator json;
+    private final ReadingLine readings;
     private final char[] seconds = new char[Seconds.LONGEST];
+    private boolean whole;
 
     /** A writer into memory: the stream must not throw. */
     LineWriter(OutputStream memory) {
         try {
             json = JsonFields.FACTORY.createGenerator(memory);
+            readings = new ReadingLine(json);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The whole line of a reading; {@link #end} hands it over like any other. */
+    LineWriter reading(ReadingTaken it) {
+        whole = true;
+        readings.write(it);
+        return this;
     }
 
     LineWriter begin(SerializableString type) {
@@ -53,22 +64,6 @@ final class LineWriter {
             json.writeFieldName(name);
             if (Double.isFinite(value)) {
                 json.writeNumber(value);
-            } else {
-                json.writeNull();
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return this;
-    }
-
-    /** The same for a number that is often the one of the line before: its digits are worked out once. */
-    LineWriter number(SerializableString name, double value, Repeated memory) {
-        try {
-            json.writeFieldName(name);
-            if (Double.isFinite(value)) {
-                char[] digits = memory.digits(value);
-                json.writeNumber(digits, 0, digits.length);
             } else {
                 json.writeNull();
             }
@@ -112,8 +107,11 @@ final class LineWriter {
     /** Ends the line and hands it over to the memory. */
     LineWriter end() {
         try {
-            json.writeEndObject();
-            json.writeRaw('\n');
+            if (!whole) {
+                json.writeEndObject();
+                json.writeRaw('\n');
+            }
+            whole = false;
             json.flush();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

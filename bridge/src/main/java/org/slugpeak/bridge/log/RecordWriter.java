@@ -1,7 +1,6 @@
 package org.slugpeak.bridge.log;
 
 import java.io.OutputStream;
-import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Drift;
@@ -24,8 +23,6 @@ import org.slugpeak.core.session.Weak;
 final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
 
     private final LineWriter line;
-    private final Repeated best = new Repeated();
-    private final Repeated bestSigma = new Repeated();
 
     /** A writer into memory: the stream must not throw. */
     RecordWriter(OutputStream memory) {
@@ -144,15 +141,7 @@ final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
 
     @Override
     public LineWriter readingTaken(ReadingTaken it) {
-        Reading reading = it.reading();
-        return line.begin(JsonFields.TYPE_READING, reading.tNanos())
-                .number(JsonFields.VALUE, reading.condition().hasValue() ? reading.value() : Double.NaN)
-                .number(JsonFields.SMOOTHED, it.smoothed())
-                .number(JsonFields.BEST, it.best(), best)
-                .number(JsonFields.BEST_SIGMA, it.bestSigma(), bestSigma)
-                .number(JsonFields.OF_BEST, it.ofBest())
-                .word(JsonFields.TREND, JsonFields.word(it.trend()))
-                .word(JsonFields.CONDITION, JsonFields.word(reading.condition()));
+        return line.reading(it);
     }
 
     @Override
