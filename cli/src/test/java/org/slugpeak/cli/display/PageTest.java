@@ -159,6 +159,19 @@ class PageTest {
     }
 
     @Test
+    void ofALongSetUpTheGeneratorIsLargeAndTheRestIsWhole() {
+        String setUp =
+                "generator 455 kHz, modulation none, to converter grid through 0.05 uF, dial 1620, quiet, meter at"
+                        + " detector load, DC, reading 0.5 to 1.5 V";
+        Grid grid = page.draw(asked(setUp), Aside.NONE, 80, 24);
+        assertTrue(
+                showsInBlocks(grid, "GENERATOR 455", 1) && showsInBlocks(grid, "KHZ", 1),
+                () -> String.join("\n", grid.lines()));
+        String text = String.join("\n", grid.lines()).replaceAll("\\s+", " ");
+        assertTrue(text.contains(setUp), text);
+    }
+
+    @Test
     void inASmallWindowAQuestionIsWhole() {
         Grid grid = page.draw(asked("put 1 Mohm in series with the meter lead, then say done"), Aside.NONE, 40, 12);
         String text = String.join("\n", grid.lines()).replaceAll("\\s+", " ");
