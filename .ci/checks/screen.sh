@@ -78,6 +78,11 @@ type_in r
 see 'adjuster 2'
 tmux -L "$server" capture-pane -p -e | grep -q '38;5;63' || fail "no blue where colours are known"
 type_in q
+# The pipe is closed only when the session has ended, so that it cannot be the pipe that ends it.
+for _ in $(seq 300); do
+  if grep -q '"type":"end"' "$work"/log.jsonl; then break; fi
+  sleep 0.1
+done
 : >"$work"/pipe
 see 'left with 0'
 grep -q '"type":"end".*"reason":"quit"' "$work"/log.jsonl || fail "the log was not closed properly"
