@@ -58,7 +58,7 @@ final class Hunt implements Seeker {
     private final long dwellNanos;
 
     private final Smoother level = new Smoother();
-    private final Slope slope = new Slope();
+    private final Slope slope;
     private final TurnTest test = new TurnTest();
     private final Best best = new Best();
     private final Best local = new Best();
@@ -79,6 +79,7 @@ final class Hunt implements Seeker {
 
     Hunt(Front front, Orientation orientation, long dwellNanos, PeakListener listener) {
         this.front = front;
+        this.slope = new Slope(front);
         this.orientation = orientation;
         this.dwellNanos = dwellNanos;
         this.listener = listener;
@@ -88,9 +89,8 @@ final class Hunt implements Seeker {
 
     @Override
     public void block(long tNanos) {
-        double blockSeconds = front.pace.blockSeconds();
-        level.look(front.pyramid, front.noise, blockSeconds);
-        slope.look(front.pyramid, front.noise, blockSeconds);
+        level.look(front.pyramid, front.noise, front.pace.blockSeconds());
+        slope.moved();
         if (front.noise.seen() < 1) {
             return;
         }
@@ -223,11 +223,14 @@ final class Hunt implements Seeker {
         if (watchBeyond(tNanos)) {
             return;
         }
-        boolean rising = slope.perSecond() > 0 || test.direction() > 0;
         double good = (1 - RECOVERED) * deepest;
-        if (rising && loss <= good && lossOver(STEADY_SECONDS) <= good && isBack(loss)) {
+        if (loss <= good && rising() && lossOver(STEADY_SECONDS) <= good && isBack(loss)) {
             returned(tNanos);
         }
+    }
+
+    private boolean rising() {
+        return test.direction() > 0 || slope.perSecond() > 0;
     }
 
     private boolean isBack(double loss) {

@@ -47,6 +47,7 @@ final class Noise {
     private double white;
     private double margin;
     private boolean slowKnown;
+    private int longestSlow;
 
     Noise() {
         for (int level = 0; level < Pyramid.LEVELS; level++) {
@@ -86,6 +87,7 @@ final class Noise {
             double moved = pyramid.mean(level) - pyramid.mean(level, 6 * half);
             double deviation = Math.abs(thirdDifference(pyramid, level)) - UNEVEN_TURNING * Math.abs(moved);
             slow[level].add(Math.max(0, deviation), 0);
+            longestSlow = Math.max(longestSlow, level);
             changed = true;
         }
         if (changed) {
@@ -95,7 +97,7 @@ final class Noise {
 
     private void findExcess(double limit) {
         double most = 0;
-        for (int level = Pyramid.LEVELS - 1; level >= 0; level--) {
+        for (int level = longestSlow; level >= 0; level--) {
             if (slow[level].seen() >= 4) {
                 most = Math.max(most, slow[level].sigma() - SPREAD * white * averaging[level]);
             }
@@ -112,7 +114,9 @@ final class Noise {
 
     /** One sigma of a mean over the window of a level, as far as it averages away. */
     double white(int level, double reading) {
-        return Math.max(white * averaging[level], STEADIEST * Math.abs(reading));
+        double averaged = white * averaging[level];
+        double least = STEADIEST * Math.abs(reading);
+        return averaged > least ? averaged : least;
     }
 
     /** One sigma of a mean over the window of a level, everything included. */

@@ -9,17 +9,26 @@ final class Pyramid {
     /** Windows of 1 to 256 blocks: 20 ms to 5 s of a fast source, and more than any pass takes on a slow meter. */
     static final int LEVELS = 9;
 
-    /** Third differences reach back four windows; four more leave room for the neighbours. */
-    private static final int WINDOWS_KEPT = 8;
+    /** Third differences reach back over four windows. */
+    private static final int WINDOWS_KEPT = 4;
 
-    private final double[][] means = new double[LEVELS][];
-    private final long[] times = new long[WINDOWS_KEPT << (LEVELS - 1)];
+    /** The rings of all levels, one after the other: all that is read lies close together. */
+    private final double[] means = new double[ring(LEVELS)];
+    /** Nobody asks for the middle of a window older than the newest one. */
+    private final long[] times = new long[length(LEVELS - 1)];
+
+    /** The newest mean of every level once more: almost every look is at these. */
+    private final double[] newest = new double[LEVELS];
+
     private long blocks;
 
-    Pyramid() {
-        for (int level = 0; level < LEVELS; level++) {
-            means[level] = new double[WINDOWS_KEPT << level];
-        }
+    /** Where the ring of a level begins: the ones before it have 4, 8, 16 ... places. */
+    private static int ring(int level) {
+        return (WINDOWS_KEPT << level) - WINDOWS_KEPT;
+    }
+
+    private static int mask(int level) {
+        return (WINDOWS_KEPT << level) - 1;
     }
 
     static int length(int level) {
@@ -27,16 +36,17 @@ final class Pyramid {
     }
 
     void add(long tNanos, double value) {
-        int now = (int) (blocks & (times.length - 1));
-        times[now] = tNanos;
-        means[0][now & (WINDOWS_KEPT - 1)] = value;
+        int now = (int) (blocks & Integer.MAX_VALUE);
+        times[now & (times.length - 1)] = tNanos;
+        means[now & mask(0)] = value;
+        newest[0] = value;
         blocks++;
+        double newer = value;
         for (int level = 1; level < LEVELS && blocks >= length(level); level++) {
-            int half = length(level - 1);
-            double[] finer = means[level - 1];
-            double[] own = means[level];
-            int mask = finer.length - 1;
-            own[now & (own.length - 1)] = 0.5 * finer[now & mask] + 0.5 * finer[(now - half) & mask];
+            double older = means[ring(level - 1) + ((now - length(level - 1)) & mask(level - 1))];
+            newer = 0.5 * newer + 0.5 * older;
+            means[ring(level) + (now & mask(level))] = newer;
+            newest[level] = newer;
         }
     }
 
@@ -54,13 +64,12 @@ final class Pyramid {
     }
 
     double mean(int level) {
-        return mean(level, 0);
+        return newest[level];
     }
 
-    /** The mean that ended {@code blocksAgo} blocks ago; not more than seven windows. */
+    /** The mean that ended {@code blocksAgo} blocks ago; not more than three windows. */
     double mean(int level, int blocksAgo) {
-        double[] own = means[level];
-        return own[(int) (blocks - 1 - blocksAgo) & (own.length - 1)];
+        return means[ring(level) + ((int) (blocks - 1 - blocksAgo) & mask(level))];
     }
 
     /** Time of the block in the middle of the newest window of a level. */

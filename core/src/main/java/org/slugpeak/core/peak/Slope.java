@@ -1,6 +1,9 @@
 package org.slugpeak.core.peak;
 
-/** How fast the level moves: the difference of the two newest adjacent means, over the shortest window that shows it. */
+/**
+ * How fast the level moves: the difference of the two newest adjacent means, over the shortest window that shows it. It is
+ * worked out when somebody asks.
+ */
 final class Slope {
 
     /** A movement shows when it exceeds this many sigma of the difference. */
@@ -10,11 +13,26 @@ final class Slope {
     private static final double LONGEST_SECONDS = 1.5;
     private static final int ALWAYS = 2;
 
+    private final Front front;
+    private boolean known;
     private double perSecond;
     private double middle;
     private double agoSeconds;
 
-    void look(Pyramid pyramid, Noise noise, double blockSeconds) {
+    Slope(Front front) {
+        this.front = front;
+    }
+
+    /** There is a new block. */
+    void moved() {
+        known = false;
+    }
+
+    private void measure() {
+        Pyramid pyramid = front.pyramid;
+        Noise noise = front.noise;
+        double blockSeconds = front.pace.blockSeconds();
+        known = true;
         perSecond = 0;
         for (int level = 0; level < Pyramid.LEVELS && pyramid.has(level, 2); level++) {
             double seconds = blockSeconds * Pyramid.length(level);
@@ -35,6 +53,9 @@ final class Slope {
 
     /** Signed speed at the time {@link #agoSeconds}; 0 where nothing shows. */
     double perSecond() {
+        if (!known) {
+            measure();
+        }
         return perSecond;
     }
 
@@ -44,13 +65,14 @@ final class Slope {
      * over the speed at which it shrinks.
      */
     double secondsToTop(double top) {
-        if (perSecond <= 0) {
+        if (perSecond() <= 0) {
             return Double.POSITIVE_INFINITY;
         }
         return 2 * (top - middle) / perSecond - agoSeconds;
     }
 
     void clear() {
+        known = true;
         perSecond = 0;
     }
 }

@@ -48,7 +48,7 @@ final class StepSize {
         double large = Math.max(a, b);
         double small = Math.min(a, b);
         while (small > finest) {
-            double rest = Math.abs(Math.IEEEremainder(large, small));
+            double rest = Math.abs(large - small * Math.rint(large / small));
             if (rest <= TOLERANCE * small) {
                 return small;
             }

@@ -47,6 +47,8 @@ final class TurnTest {
     private static final double NEVER_LESS = 5;
     /** Longest averaging; turning slower than this shows is indistinguishable from drift. */
     private static final double LONGEST_SECONDS = 6;
+    /** A window of 2^n blocks is looked at after every 2^(n - {@value}) blocks: by then it has changed by a sixteenth. */
+    private static final int LOOKS_PER_WINDOW_LOG2 = 4;
     /** These many levels are used however slow the meter is. */
     private static final int ALWAYS = 3;
 
@@ -98,6 +100,9 @@ final class TurnTest {
     Turn look(Pyramid pyramid, Noise noise) {
         age++;
         for (int level = 0; level < levels && age >= Pyramid.length(level); level++) {
+            if (level > LOOKS_PER_WINDOW_LOG2 && (age & (Pyramid.length(level - LOOKS_PER_WINDOW_LOG2) - 1)) != 0) {
+                break;
+            }
             double mean = pyramid.mean(level);
             if (age == Pyramid.length(level)) {
                 high[level] = mean;
@@ -112,12 +117,13 @@ final class TurnTest {
     }
 
     private Turn look(int level, double mean, Noise noise) {
-        if (direction >= 0 && hasFallen(level, mean, noise)) {
+        double small = least * Math.abs(mean);
+        if (direction >= 0 && hasFallen(level, mean, small, noise)) {
             Turn turn = direction == 0 ? Turn.BEGAN_DOWN : Turn.DOWN;
             direction = -1;
             return turn;
         }
-        if (direction <= 0 && hasRisen(level, mean, noise)) {
+        if (direction <= 0 && hasRisen(level, mean, small, noise)) {
             Turn turn = direction == 0 ? Turn.BEGAN_UP : Turn.UP;
             direction = 1;
             return turn;
@@ -125,32 +131,34 @@ final class TurnTest {
         return Turn.NONE;
     }
 
-    private boolean hasRisen(int level, double mean, Noise noise) {
-        low[level] = Math.min(low[level], mean);
-        return beyond(level, mean - low[level], EQUAL, mean, noise);
+    private boolean hasRisen(int level, double mean, double small, Noise noise) {
+        if (mean < low[level]) {
+            low[level] = mean;
+        }
+        double change = mean - low[level];
+        return change > small && beyond(level, change, EQUAL, mean, noise);
     }
 
-    private boolean hasFallen(int level, double mean, Noise noise) {
+    private boolean hasFallen(int level, double mean, double small, Noise noise) {
         if (mean > high[level]) {
             if (mean > high[level] + noise.white(level, mean)) {
                 roseAt[level] = age;
             }
             high[level] = mean;
         }
-        return fallen(level, mean, noise);
-    }
-
-    private boolean fallen(int level, double mean, Noise noise) {
-        if (beyond(level, high[level] - mean, EQUAL, mean, noise)) {
+        double change = high[level] - mean;
+        if (change > small && beyond(level, change, EQUAL, mean, noise)) {
             return true;
         }
-        boolean longerKnown = level + 1 < levels && age > Pyramid.length(level + 1);
-        return longerKnown && beyond(level, high[level + 1] - mean, TWICE, mean, noise);
+        if (level + 1 >= levels || age <= Pyramid.length(level + 1)) {
+            return false;
+        }
+        double fromLonger = high[level + 1] - mean;
+        return fromLonger > small && beyond(level, fromLonger, TWICE, mean, noise);
     }
 
     private boolean beyond(int level, double change, double sigmas, double mean, Noise noise) {
-        return change > least * Math.abs(mean)
-                && change > NEVER_LESS * noise.white(level, mean)
+        return change > NEVER_LESS * noise.white(level, mean)
                 && noise.seen() > ALWAYS
                 && change > threshold(level, sigmas, mean, noise);
     }

@@ -30,7 +30,7 @@ final class ZeroHunt implements Seeker {
     private final PeakListener listener;
     private final long dwellNanos;
     private final Smoother level = new Smoother();
-    private final Slope slope = new Slope();
+    private final Slope slope;
 
     private State state = State.SEARCHING;
     private double swing;
@@ -47,6 +47,7 @@ final class ZeroHunt implements Seeker {
 
     ZeroHunt(Front front, long dwellNanos, PeakListener listener) {
         this.front = front;
+        this.slope = new Slope(front);
         this.listener = listener;
         this.dwellNanos = dwellNanos;
     }
@@ -54,7 +55,7 @@ final class ZeroHunt implements Seeker {
     @Override
     public void block(long tNanos) {
         level.look(front.pyramid, front.noise, front.pace.blockSeconds());
-        slope.look(front.pyramid, front.noise, front.pace.blockSeconds());
+        slope.moved();
         if (front.noise.seen() < 1) {
             return;
         }
