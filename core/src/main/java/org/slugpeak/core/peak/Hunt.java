@@ -30,8 +30,11 @@ final class Hunt implements Seeker {
 
     /** A fall that is smaller is not worth turning back for. */
     private static final double LEAST_FALL = Decibels.part(0.05);
-    /** So near the best is at it; more so for each time that the best had to be lowered. */
-    private static final double NEAR = Decibels.part(0.03);
+    /**
+     * So near the best is at it: what a set that drifts by 1 dB a minute loses in the 3 s of turning round, and no more than a
+     * fall that is not worth turning back for. More so for each time that the best had to be lowered.
+     */
+    private static final double NEAR = Decibels.part(0.05);
     /** Where nothing moves any more although the hand turns, it is at the top; only a lowered top is missed by so much. */
     private static final double STALLED_WITHIN = Decibels.part(0.1);
     /** After the return, so small a loss is good enough. */
@@ -112,7 +115,7 @@ final class Hunt implements Seeker {
     }
 
     private void lookAway(long tNanos) {
-        if (travel.turnsAway(tNanos, test, level)) {
+        if (travel.turnsAway(tNanos, test, level) && slope.fallsNow()) {
             travel.wrongWay(tNanos, belowBestDb());
         }
     }
@@ -165,6 +168,12 @@ final class Hunt implements Seeker {
     }
 
     private void fallen(long tNanos) {
+        if (level.value() >= local.value()) {
+            // A mean fell that the smoothed reading does not follow: without a drop there is nothing to turn back for
+            // yet.
+            test.assumeUp(front.pace.blockSeconds());
+            return;
+        }
         if (state == State.SEARCHING) {
             pass(tNanos);
             return;

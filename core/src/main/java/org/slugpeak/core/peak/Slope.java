@@ -12,6 +12,8 @@ final class Slope {
     private static final double SLOW_NOISE = 2;
     private static final double LONGEST_SECONDS = 1.5;
     private static final int ALWAYS = 2;
+    /** A movement that only longer means show may have ended meanwhile. */
+    private static final double RECENT_SECONDS = 0.7;
 
     private final Front front;
     private boolean known;
@@ -57,6 +59,11 @@ final class Slope {
             measure();
         }
         return perSecond;
+    }
+
+    /** Whether the level falls, as far as the newest readings tell. */
+    boolean fallsNow() {
+        return perSecond() < 0 && agoSeconds <= RECENT_SECONDS;
     }
 
     /**

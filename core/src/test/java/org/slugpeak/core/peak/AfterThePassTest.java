@@ -1,0 +1,83 @@
+package org.slugpeak.core.peak;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.slugpeak.core.peak.Readings.resonance;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is told at a pass and behind it, whatever the hand does. */
+class AfterThePassTest {
+
+    private static final int HANDS = 40;
+    private static final double[] RATES = {3, 10, 50};
+
+    /** Three adjusters one after the other, each turned to and fro with rests, at another height each time. */
+    private static Told threeAdjusters(double rate, double noise, long seed) {
+        Told told = new Told();
+        PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
+        Readings meter = new Readings(finder, rate, noise);
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int adjuster = 0; adjuster < 3; adjuster++) {
+            finder.restart();
+            turnToAndFro(meter, random);
+        }
+        return told;
+    }
+
+    private static void turnToAndFro(Readings meter, SplittableRandom random) {
+        double height = random.nextDouble(0.6, 1.2);
+        double place = random.nextDouble(-1.5, 1.5);
+        for (int stretch = 0; stretch < 8; stretch++) {
+            double from = place;
+            double begin = meter.seconds();
+            double speed = random.nextInt(3) == 0 ? 0 : random.nextDouble(-0.4, 0.4);
+            meter.follow(random.nextDouble(0.5, 3), t -> height / Math.hypot(1, from + speed * (t - begin)));
+            place = from + speed * (meter.seconds() - begin);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.000_5, 0.003_5, 0.02, 0.05})
+    void aPassIsNeverToldWithoutADrop(double noise) {
+        long passes = 0;
+        for (long seed = 1000; seed < 1000 + HANDS; seed++) {
+            for (double rate : RATES) {
+                Told told = threeAdjusters(rate, noise, seed);
+                for (Told.Word word : told.all) {
+                    assertTrue(!word.word().equals("passed") || word.db() > 0, "seed " + seed + ": " + word);
+                }
+                passes += told.count("passed");
+            }
+        }
+        assertTrue(passes > HANDS);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {10, 50})
+    void aSlugThatRestsBehindThePeakIsNotToldToTurn(double rate) {
+        for (int tenths = 100; tenths < 130; tenths++) {
+            double stop = tenths / 10.0;
+            Told told = new Told();
+            Readings meter = new Readings(PeakFinder.create(PeakSettings.defaults(), told), rate, 0.003_5);
+            meter.rest(1, resonance(9, 4).applyAsDouble(1)).follow(stop - 1, resonance(9, 4));
+            meter.rest(20, resonance(9, 4).applyAsDouble(stop));
+            long late = told.all.stream()
+                    .filter(w -> w.word().equals("wrong-way") && w.tNanos() / 1e9 > stop + 1)
+                    .count();
+            assertEquals(0, late, "stopped at " + stop + ": " + told.all);
+        }
+    }
+
+    @Test
+    void aSlugThatGoesOnFallingIsToldToTurn() {
+        Told told = new Told();
+        Readings meter = new Readings(PeakFinder.create(PeakSettings.defaults(), told), 50, 0.003_5);
+        meter.rest(1, resonance(9, 4).applyAsDouble(1)).follow(17, resonance(9, 4));
+        assertEquals(1, told.count("passed"));
+        assertTrue(told.count("wrong-way") >= 1);
+    }
+}
