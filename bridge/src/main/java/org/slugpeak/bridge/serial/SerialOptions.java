@@ -1,7 +1,6 @@
 package org.slugpeak.bridge.serial;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.slugpeak.bridge.instrument.MeterSetting;
 
@@ -42,25 +41,5 @@ public record SerialOptions(Optional<String> meter, OptionalInt baud, MeterSetti
      */
     public SerialOptions withBaud(int bitsPerSecond) {
         return new SerialOptions(meter, OptionalInt.of(bitsPerSecond), setting);
-    }
-
-    /**
-     * With a function.
-     *
-     * @param function DC or AC volts
-     * @return a copy
-     */
-    public SerialOptions withFunction(MeterSetting.Function function) {
-        return new SerialOptions(meter, baud, new MeterSetting(function, setting.rangeVolts()));
-    }
-
-    /**
-     * With a fixed range.
-     *
-     * @param volts positive
-     * @return a copy
-     */
-    public SerialOptions withRangeVolts(double volts) {
-        return new SerialOptions(meter, baud, new MeterSetting(setting.function(), OptionalDouble.of(volts)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.session.Adjuster;
 
 /** Sets one adjuster, with the simulated hand or with the user's, and notes what came of it. One thread at a time. */
 final class AdjusterChore implements Chore {
@@ -45,6 +46,7 @@ final class AdjusterChore implements Chore {
             // The tool alone moves the circuit: the adjuster begins when that is over.
             if (bench.nowNanos() - toolInNanos >= TOOL_NANOS) {
                 begun = true;
+                listener.adjusterEnded(Adjuster.Action.DONE);
                 listener.nextAdjuster(part.label());
                 turner.begin(part, bench);
             }

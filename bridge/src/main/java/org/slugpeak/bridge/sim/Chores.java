@@ -2,6 +2,7 @@ package org.slugpeak.bridge.sim;
 
 import java.util.function.Consumer;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.session.Adjuster;
 
 /** The simple chores there are. */
 final class Chores {
@@ -30,6 +31,7 @@ final class Chores {
         return new Chore() {
             @Override
             public void begin(Bench bench, SourceListener listener) {
+                listener.adjusterEnded(Adjuster.Action.DONE);
                 listener.nextAdjuster(name);
             }
 

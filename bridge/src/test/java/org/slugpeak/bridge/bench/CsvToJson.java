@@ -16,6 +16,7 @@ import org.slugpeak.bridge.file.CsvSource;
 import org.slugpeak.bridge.log.JsonLines;
 import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.log.SessionLog;
+import org.slugpeak.bridge.source.AnalysisListener;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
@@ -153,16 +154,10 @@ public final class CsvToJson {
         void run() throws Exception;
     }
 
-    private record Feeder(Analysis analysis) implements SourceListener {
+    private static final class Feeder extends AnalysisListener {
 
-        @Override
-        public void reading(Reading reading) {
-            analysis.reading(reading);
-        }
-
-        @Override
-        public void link(long tNanos, Link.State state, String detail) {
-            analysis.link(tNanos, state, detail);
+        Feeder(Analysis analysis) {
+            super(analysis);
         }
 
         @Override

@@ -13,10 +13,10 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.bridge.source.AnalysisListener;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
-import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
@@ -101,16 +101,13 @@ class ReplayTest {
     }
 
     /** Plays a log to an analysis. */
-    private record Played(Analysis analysis, Garbled garbled) implements SourceListener {
+    private static final class Played extends AnalysisListener {
 
-        @Override
-        public void reading(Reading reading) {
-            analysis.reading(reading);
-        }
+        private final Garbled garbled;
 
-        @Override
-        public void link(long tNanos, Link.State state, String detail) {
-            analysis.link(tNanos, state, detail);
+        Played(Analysis analysis, Garbled garbled) {
+            super(analysis);
+            this.garbled = garbled;
         }
 
         @Override
@@ -118,26 +115,6 @@ class ReplayTest {
             if (garbled == Garbled.REFUSED) {
                 fail(where + ": " + problem);
             }
-        }
-
-        @Override
-        public void mark(String text) {
-            analysis.mark(text);
-        }
-
-        @Override
-        public void nextAdjuster(String name) {
-            analysis.nextAdjuster(name);
-        }
-
-        @Override
-        public void notice(long tNanos, LinkNotice notice, String detail) {
-            analysis.interrupted(notice.code(), detail);
-        }
-
-        @Override
-        public void adjusterEnded(Adjuster.Action action) {
-            analysis.adjusterEnded(action);
         }
     }
 

@@ -11,9 +11,9 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.slugpeak.bridge.plan.PlanFiles;
+import org.slugpeak.bridge.source.AnalysisListener;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
-import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Order;
@@ -34,7 +34,7 @@ class PlannedAlignmentTest {
     private static final double LONGEST_SECONDS = 1200;
 
     /** One job: bench, analysis and plan, wired as a session is. */
-    private static final class Job implements SourceListener, Order.Matcher {
+    private static final class Job implements Order.Matcher {
 
         private final SimulatedReceiver receiver;
         private final SimSource source;
@@ -62,7 +62,8 @@ class PlannedAlignmentTest {
         }
 
         Job run() throws BridgeException {
-            while (!finished && source.poll(0, this) != Progress.ENDED) {
+            Feed feed = new Feed(this);
+            while (!finished && source.poll(0, feed) != Progress.ENDED) {
                 boolean tooLong = !log.isEmpty() && log.get(log.size() - 1).tNanos() > LONGEST_SECONDS * 1e9;
                 if (tooLong) {
                     break;
@@ -75,27 +76,6 @@ class PlannedAlignmentTest {
             for (Optional<Order> order = progress.nextOrder(); order.isPresent(); order = progress.nextOrder()) {
                 order.get().match(this);
             }
-        }
-
-        @Override
-        public void reading(Reading reading) {
-            analysis.reading(reading);
-            obey();
-        }
-
-        @Override
-        public void link(long tNanos, Link.State state, String detail) {
-            throw new AssertionError(detail);
-        }
-
-        @Override
-        public void garbled(String where, String problem) {
-            throw new AssertionError(problem);
-        }
-
-        @Override
-        public void mark(String text) {
-            analysis.mark(text);
         }
 
         @Override
@@ -128,6 +108,33 @@ class PlannedAlignmentTest {
             return log.stream()
                     .filter(record -> record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.DONE)
                     .count();
+        }
+    }
+
+    /** Lets the plan lead after each reading. */
+    private static final class Feed extends AnalysisListener {
+
+        private final Job job;
+
+        Feed(Job job) {
+            super(job.analysis);
+            this.job = job;
+        }
+
+        @Override
+        public void reading(Reading reading) {
+            super.reading(reading);
+            job.obey();
+        }
+
+        @Override
+        public void link(long tNanos, Link.State state, String detail) {
+            throw new AssertionError(detail);
+        }
+
+        @Override
+        public void garbled(String where, String problem) {
+            throw new AssertionError(problem);
         }
     }
 

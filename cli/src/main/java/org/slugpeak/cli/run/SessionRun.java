@@ -103,7 +103,9 @@ public final class SessionRun implements SessionControl {
     }
 
     private void give(SessionRecord record) {
-        advance.take(record);
+        if (policy == AdjusterPolicy.BY_DWELL) {
+            advance.take(record);
+        }
         guide.take(record);
         if (!guide.passesOn(record)) {
             return;

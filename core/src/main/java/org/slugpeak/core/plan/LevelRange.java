@@ -15,24 +15,4 @@ public record LevelRange(double low, double high, String unit) {
             throw new IllegalArgumentException("a working level ascends from above zero");
         }
     }
-
-    /**
-     * Whether a reading is above the range.
-     *
-     * @param value as read, of either sign
-     * @return true where the generator should be turned down
-     */
-    public boolean isAbove(double value) {
-        return Math.abs(value) > high;
-    }
-
-    /**
-     * Whether a reading is below the range.
-     *
-     * @param value as read, of either sign
-     * @return true where the generator may be turned up
-     */
-    public boolean isBelow(double value) {
-        return Math.abs(value) < low;
-    }
 }

@@ -1,0 +1,68 @@
+package org.slugpeak.bridge.source;
+
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Link;
+
+/**
+ * Carries what a source delivers into an analysis, each thing as it comes: live sessions, replays and tests all go through
+ * here. What is done with what was no reading is left to those who extend it. One thread at a time.
+ */
+public abstract class AnalysisListener implements SourceListener {
+
+    private final Analysis analysis;
+
+    /**
+     * A listener that feeds an analysis.
+     *
+     * @param analysis gets everything
+     */
+    protected AnalysisListener(Analysis analysis) {
+        this.analysis = analysis;
+    }
+
+    /**
+     * Asked for before each thing is passed on.
+     *
+     * @return the analysis
+     */
+    protected Analysis analysis() {
+        return analysis;
+    }
+
+    @Override
+    public void reading(Reading reading) {
+        analysis().reading(reading);
+    }
+
+    @Override
+    public void link(long tNanos, Link.State state, String detail) {
+        analysis().link(tNanos, state, detail);
+    }
+
+    @Override
+    public void notice(long tNanos, LinkNotice notice, String detail) {
+        analysis().interrupted(notice.code(), detail);
+    }
+
+    @Override
+    public void advice(long tNanos, String topic, String text, double amount) {
+        analysis().advise(topic, text, amount);
+    }
+
+    @Override
+    public void mark(String text) {
+        analysis().mark(text);
+    }
+
+    @Override
+    public void nextAdjuster(String name) {
+        analysis().nextAdjuster(name);
+    }
+
+    @Override
+    public void adjusterEnded(Adjuster.Action action) {
+        analysis().adjusterEnded(action);
+    }
+}
