@@ -18,38 +18,8 @@ fail() {
   exit 1
 }
 
-# until_true SECONDS COMMAND...: waits for a command to succeed.
-until_true() {
-  local left=$((10 * $1))
-  shift
-  until "$@" >/dev/null 2>&1; do
-    left=$((left - 1))
-    [ "$left" -gt 0 ] || return 1
-    sleep 0.1
-  done
-}
-
-mkdir -m 700 "$work/run"
-cat >"$work/pulse.pa" <<EOF
-load-module module-native-protocol-unix auth-anonymous=1 socket=$work/socket
-load-module module-null-sink sink_name=out rate=48000 norewinds=1
-set-default-sink out
-EOF
-cat >"$work/alsa.conf" <<EOF
-</usr/share/alsa/alsa.conf>
-pcm.!default { type pulse }
-ctl.!default { type pulse }
-EOF
-export PULSE_SERVER="unix:$work/socket" ALSA_CONFIG_PATH="$work/alsa.conf"
-
-serve() {
-  XDG_RUNTIME_DIR="$work/run" HOME="$work" pulseaudio -n -F "$work/pulse.pa" --daemonize=no --exit-idle-time=-1 \
-    --use-pid-file=no </dev/null >/dev/null 2>&1 &
-  daemon=$!
-  until_true 20 pactl info || fail "the sound server does not start"
-}
+. .ci/lib/pulse.sh
 
 ./slugpeak --version >/dev/null
-serve
+pulse_serve
 python3 .ci/bench/cue_latency.py
-

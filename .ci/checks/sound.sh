@@ -94,37 +94,11 @@ sox -q -D -n -r 48000 -b 16 -c 1 -t wav - synth 2 sine 412 vol 0.25 2>/dev/null 
 expect "from a pipe" "$(watch "$work/piped.wav" | last_value)" 0.25 0.01
 
 # A sound input of this machine: a null sink plays a tone, its monitor is the input; the server dies and comes back.
-mkdir -m 700 "$work/run"
-cat >"$work/pulse.pa" <<EOF
-load-module module-native-protocol-unix auth-anonymous=1 socket=$work/socket
-load-module module-null-sink sink_name=bench rate=48000 channels=1 norewinds=1
-set-default-sink bench
-set-default-source bench.monitor
-EOF
-cat >"$work/alsa.conf" <<EOF
-</usr/share/alsa/alsa.conf>
-pcm.!default { type pulse }
-ctl.!default { type pulse }
-EOF
-export PULSE_SERVER="unix:$work/socket" ALSA_CONFIG_PATH="$work/alsa.conf"
+. .ci/lib/pulse.sh
 sox -q -D -n -r 48000 -b 16 -c 1 "$work/long.wav" synth 60 sine 412 vol 0.25
 
-# until_true SECONDS COMMAND...: waits for a command to succeed.
-until_true() {
-  local left=$((10 * $1))
-  shift
-  until "$@" >/dev/null 2>&1; do
-    left=$((left - 1))
-    [ "$left" -gt 0 ] || return 1
-    sleep 0.1
-  done
-}
-
 serve() {
-  XDG_RUNTIME_DIR="$work/run" HOME="$work" pulseaudio -n -F "$work/pulse.pa" --daemonize=no --exit-idle-time=-1 \
-    --use-pid-file=no </dev/null >/dev/null 2>&1 &
-  daemon=$!
-  until_true 20 pactl info || fail "the sound server does not start"
+  pulse_serve
   paplay -d bench "$work/long.wav" 2>/dev/null &
   player=$!
 }
