@@ -127,7 +127,8 @@ final class Conductor implements RecordSink {
         announceScale(distanceDb);
         double hertz = PitchScale.hertz(tuning.bestHertz(), distanceDb);
         boolean offScale = gate == Gate.OPEN && hertz <= PitchScale.LOWEST_HERTZ;
-        aim(new Aim(hertz, offScale ? Gate.CHOPPED : gate, tuning.bestHertz(), reference(gate)));
+        // While the reading climbs, the steady tone goes with it: a beat is for what lies below the best.
+        aim(new Aim(hertz, offScale ? Gate.CHOPPED : gate, Math.max(hertz, tuning.bestHertz()), reference(gate)));
     }
 
     private void zero(ReadingTaken taken, Gate gate) {

@@ -36,12 +36,16 @@ final class PitchScale {
     private PitchScale() {}
 
     /**
-     * How far below the best a reading sounds.
+     * How far below the best a reading sounds. One that is better than the best is not taken for the best yet: it stands where
+     * the best will stand.
      *
-     * @param distanceDb on the wrong side of the best, dB, not negative
-     * @return octaves, not negative
+     * @param distanceDb on the wrong side of the best, dB; negative where the reading is better
+     * @return octaves; negative above the best
      */
     static double octavesBelowBest(double distanceDb) {
+        if (distanceDb < 0) {
+            return distanceDb / COARSE_DB_PER_OCTAVE;
+        }
         double fine = Math.min(distanceDb, FINE_WITHIN_DB) / FINE_DB_PER_OCTAVE;
         double coarse = Math.max(0, distanceDb - FINE_WITHIN_DB) / COARSE_DB_PER_OCTAVE;
         return fine + coarse;
@@ -51,7 +55,7 @@ final class PitchScale {
      * The pitch of a reading.
      *
      * @param bestHertz pitch of the best
-     * @param distanceDb on the wrong side of the best, dB, not negative
+     * @param distanceDb on the wrong side of the best, dB; negative where the reading is better
      * @return Hz, within the range
      */
     static double hertz(double bestHertz, double distanceDb) {

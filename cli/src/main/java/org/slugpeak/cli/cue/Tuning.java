@@ -51,10 +51,10 @@ final class Tuning {
         return bestHertz != before;
     }
 
-    /** How far on the wrong side of the best, dB. */
+    /** How far on the wrong side of the best, dB; negative where the best has not caught up with the reading. */
     static double distanceDb(ReadingTaken taken, Seek seek) {
         double decibels = 20 * Math.log10(Math.max(SMALLEST, taken.ofBest()));
-        return Math.max(0, seek == Seek.DIP ? decibels : -decibels);
+        return seek == Seek.DIP ? decibels : -decibels;
     }
 
     /** Magnitude of a reading over the largest one so far. */

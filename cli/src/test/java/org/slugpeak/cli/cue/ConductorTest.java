@@ -74,6 +74,18 @@ class ConductorTest {
     }
 
     @Test
+    void whileTheBestStillHasToBeMadeSureOfTheToneFollowsTheReadingAndDoesNotBeat() {
+        conductor.take(start(Seek.PEAK));
+        conductor.take(reading(0, 0.5, 0.5, Trend.RISING));
+        conductor.take(reading(0.1, 1.0, 0.8, Trend.RISING));
+        double ahead = aim.liveHertz();
+        assertEquals(20 * Math.log10(2) / 6, octaves(ahead, 800), 1e-9);
+        assertEquals(ahead, aim.referenceHertz(), 1e-9);
+        conductor.take(reading(0.2, 1.0, 1.0, Trend.RISING));
+        assertEquals(ahead, aim.liveHertz(), 1e-9, "the best that catches up moves nothing");
+    }
+
+    @Test
     void belowTheBestTheToneBeatsAgainstIt() {
         conductor.take(start(Seek.PEAK));
         conductor.take(reading(0, 1.0, 1.0, Trend.RISING));

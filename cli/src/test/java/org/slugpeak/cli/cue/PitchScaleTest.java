@@ -21,6 +21,11 @@ class PitchScaleTest {
     }
 
     @Test
+    void whatIsBetterThanTheBestStandsWhereTheBestWillStand() {
+        assertEquals(-200, cents(1000, PitchScale.hertz(1000, -1)), 1e-9);
+    }
+
+    @Test
     void aTenthOfADecibelIsAtLeastTwentyCentsEverywhereOnTheScale() {
         SplittableRandom random = new SplittableRandom(4);
         for (int i = 0; i < 1000; i++) {

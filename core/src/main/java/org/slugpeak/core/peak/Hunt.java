@@ -60,7 +60,8 @@ final class Hunt implements Seeker {
     private final Orientation orientation;
     private final long dwellNanos;
 
-    private final Smoother level = new Smoother();
+    private final Smoother level = Smoother.forVerdicts();
+    private final Smoother shown = Smoother.forShowing();
     private final Slope slope;
     private final TurnTest test = new TurnTest();
     private final Best best = new Best();
@@ -93,6 +94,7 @@ final class Hunt implements Seeker {
     @Override
     public void block(long tNanos) {
         level.look(front.pyramid, front.noise, front.pace.blockSeconds());
+        shown.look(front.pyramid, front.noise, front.pace.blockSeconds());
         slope.moved();
         if (front.noise.seen() < 1) {
             return;
@@ -259,7 +261,7 @@ final class Hunt implements Seeker {
             local.offer(level);
         }
         test.least(GOOD_ENOUGH);
-        listener.returned(tNanos, smoothed(), belowBestDb());
+        listener.returned(tNanos, orientation.asRead(level.value()), belowBestDb());
     }
 
     private void watchDwell(long tNanos) {
@@ -279,7 +281,7 @@ final class Hunt implements Seeker {
         double explained = SURELY * uncertainty(seconds);
         if (loss <= HELD_WITHIN * size(best.value()) + explained) {
             state = State.HELD;
-            listener.held(tNanos, smoothed(), belowBestDb());
+            listener.held(tNanos, orientation.asRead(level.value()), belowBestDb());
         } else if (dwelt >= 2.0 * dwellNanos) {
             state = State.PAST;
             deepest = loss;
@@ -340,6 +342,7 @@ final class Hunt implements Seeker {
     public void restart() {
         state = State.SEARCHING;
         level.clear();
+        shown.clear();
         slope.clear();
         best.forget();
         local.forget();
@@ -355,7 +358,7 @@ final class Hunt implements Seeker {
 
     @Override
     public double smoothed() {
-        return orientation.asRead(level.value());
+        return orientation.asRead(shown.value());
     }
 
     @Override

@@ -134,7 +134,7 @@ public final class PeakFinder {
     }
 
     /**
-     * The reading, smoothed as far as its noise asks for.
+     * The reading, smoothed as far as its white noise asks for, so that it follows a hand within a few readings.
      *
      * @return in the unit of the readings; NaN before the first trusted reading
      */
@@ -145,7 +145,8 @@ public final class PeakFinder {
     /**
      * The smoothed reading as a fraction of the best.
      *
-     * @return 1 at the best, less below it (more above it for a dip); NaN while there is no best, and for a zero
+     * @return 1 at the best, less below it (more above it for a dip), and for a moment beyond while the best still has to be made
+     *     sure of; NaN while there is no best, and for a zero
      */
     public double ofBest() {
         double ratio = seeker.smoothed() / seeker.best();

@@ -29,7 +29,8 @@ final class ZeroHunt implements Seeker {
     private final Front front;
     private final PeakListener listener;
     private final long dwellNanos;
-    private final Smoother level = new Smoother();
+    private final Smoother level = Smoother.forVerdicts();
+    private final Smoother shown = Smoother.forShowing();
     private final Slope slope;
 
     private State state = State.SEARCHING;
@@ -55,6 +56,7 @@ final class ZeroHunt implements Seeker {
     @Override
     public void block(long tNanos) {
         level.look(front.pyramid, front.noise, front.pace.blockSeconds());
+        shown.look(front.pyramid, front.noise, front.pace.blockSeconds());
         slope.moved();
         if (front.noise.seen() < 1) {
             return;
@@ -127,7 +129,7 @@ final class ZeroHunt implements Seeker {
         if (size <= (1 - RECOVERED) * deepest && (near || soon)) {
             state = State.BACK;
             quiet = false;
-            listener.returned(tNanos, smoothed(), Double.NaN);
+            listener.returned(tNanos, level.value(), Double.NaN);
         }
     }
 
@@ -135,7 +137,7 @@ final class ZeroHunt implements Seeker {
         if (quiet && dwelt(tNanos, quietSinceNanos) && slope.perSecond() == 0) {
             state = State.HELD;
             sigma = level.sigma();
-            listener.held(tNanos, smoothed(), Double.NaN);
+            listener.held(tNanos, level.value(), Double.NaN);
         } else if (size > 2 * OVERSHOT * swing && size > STANDS_OUT * level.sigma() && slope.perSecond() == 0) {
             state = State.PAST;
             deepest = size;
@@ -161,6 +163,7 @@ final class ZeroHunt implements Seeker {
     public void restart() {
         state = State.SEARCHING;
         level.clear();
+        shown.clear();
         slope.clear();
         swing = 0;
         side = 0;
@@ -173,7 +176,7 @@ final class ZeroHunt implements Seeker {
 
     @Override
     public double smoothed() {
-        return level.value();
+        return shown.value();
     }
 
     @Override
