@@ -22,6 +22,7 @@ final class SourceOpener {
     private SourceOpener() {}
 
     static OpenedSource open(SourceAddress address, SourceOptions options) throws BridgeException {
+        options.check(address);
         return switch (address.kind()) {
             case STANDARD_INPUT -> OpenedSource.of(CsvSource.standardInput(System.in, options.csv(), Ticker.system()));
             case CSV -> OpenedSource.of(CsvSource.open(Path.of(address.text()), options.csv()));

@@ -7,8 +7,11 @@ import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.serial.SerialOptions;
 import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.bridge.source.SourceAddress;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** How to understand what a source sends. */
@@ -63,6 +66,14 @@ final class SourceOptions {
 
     @Mixin
     private AudioOptions audio = new AudioOptions();
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command = CommandSpec.create();
+
+    /** Refuses what was said about another kind of source than the one that is opened. */
+    void check(SourceAddress address) {
+        OptionScope.check(command.commandLine().getParseResult(), address);
+    }
 
     /** What was said about text with readings. */
     CsvOptions csv() {

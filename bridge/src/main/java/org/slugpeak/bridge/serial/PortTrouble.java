@@ -29,9 +29,14 @@ final class PortTrouble {
     static PortUnavailable explain(String path, int code) {
         Optional<Path> file = file(path);
         boolean exists = file.filter(Files::exists).isPresent();
-        boolean isFile = file.filter(each -> Files.isRegularFile(each) || Files.isDirectory(each))
-                .isPresent();
-        if (isFile || (exists && code == NOT_A_TERMINAL)) {
+        if (file.filter(Files::isDirectory).isPresent()) {
+            return new PortUnavailable(path + " is a folder: name a port or a file");
+        }
+        if (file.filter(Files::isRegularFile).isPresent()) {
+            return new PortUnavailable(path
+                    + " is a file of an unknown kind: readings end in .csv, session logs in .jsonl, audio in .wav");
+        }
+        if (exists && code == NOT_A_TERMINAL) {
             return new PortUnavailable(path + " is no serial port: " + SEE_PORTS);
         }
         if (exists && (code == PERMISSION_DENIED || !Files.isReadable(file.get()) || !Files.isWritable(file.get()))) {

@@ -57,10 +57,12 @@ class PortTroubleTest {
 
     @Test
     void filesFoldersAndOtherDevicesAreNoSerialPorts() throws IOException {
-        Path file = Files.createFile(folder.resolve("readings.csv"));
+        Path file = Files.createFile(folder.resolve("readings.txt"));
         String rest = " is no serial port: see 'slugpeak ports' for what is there";
-        assertEquals(file + rest, said(file.toString(), ENOTTY));
-        assertEquals(folder + rest, said(folder.toString(), EACCES));
+        assertEquals(
+                file + " is a file of an unknown kind: readings end in .csv, session logs in .jsonl, audio in .wav",
+                said(file.toString(), ENOTTY));
+        assertEquals(folder + " is a folder: name a port or a file", said(folder.toString(), EACCES));
         assertEquals("/dev/zero" + rest, said("/dev/zero", ENOTTY));
     }
 
