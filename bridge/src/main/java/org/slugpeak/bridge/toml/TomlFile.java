@@ -25,7 +25,8 @@ public final class TomlFile {
             throws BadConfiguration {
         Problems problems = new Problems(file, kind);
         TomlParseResult toml = Toml.parse(text);
-        toml.errors().forEach(error -> problems.add(error.position(), firstLine(String.valueOf(error.getMessage()))));
+        toml.errors()
+                .forEach(error -> problems.add(error.position(), PlainWords.of(String.valueOf(error.getMessage()))));
         problems.throwIfAny();
         T value;
         try (Section top = new Section(toml, "", 1, problems)) {
@@ -33,9 +34,5 @@ public final class TomlFile {
         }
         problems.throwIfAny();
         return value;
-    }
-
-    private static String firstLine(String message) {
-        return message.lines().findFirst().orElse("not TOML");
     }
 }
