@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
         header = AlignCommand.HEADER,
         description = {
             "Says what to set and what to turn, follows the peak, goes on when it was held, and repeats each",
-            "round until it gains less than 0.2 dB. The maker's own procedure outranks every plan."
+            "round until it changes the reading by less than 0.2 dB. The maker's own procedure outranks every plan."
         },
         footer = {
             "",
@@ -87,7 +87,7 @@ final class AlignCommand implements Callable<Integer> {
     @Option(
             names = "--round-limit",
             paramLabel = "DB",
-            description = "Repeat each round until it gains less than this. Usual: as the plan says, or 0.2.")
+            description = "Repeat each round until it changes less than this. Usual: as the plan says, or 0.2.")
     private Optional<Double> roundLimitDb = Optional.empty();
 
     @Option(

@@ -7,6 +7,7 @@ package org.slugpeak.bridge.sim;
  * @param slowestSeconds longest reaction
  * @param seekDegreesPerSecond while the peak is still to come
  * @param returnDegreesPerSecond on the way back
+ * @param creepDegreesPerSecond after the word to stop, while the two tones still beat
  * @param slipDegrees the slug sticks and then slips by this much on average
  * @param backlashDegrees play of the tool in the slot
  */
@@ -15,12 +16,13 @@ record HandModel(
         double slowestSeconds,
         double seekDegreesPerSecond,
         double returnDegreesPerSecond,
+        double creepDegreesPerSecond,
         double slipDegrees,
         double backlashDegrees) {
 
     /** A practised hand. */
-    static final HandModel PRACTISED = new HandModel(0.25, 0.45, 75, 30, 1.5, 6);
+    static final HandModel PRACTISED = new HandModel(0.25, 0.45, 75, 30, 10, 1.5, 6);
 
     /** The same hand, slow enough for a meter with three readings a second: an eighth of a turn a second at most. */
-    static final HandModel PATIENT = new HandModel(0.25, 0.45, 30, 12, 1.5, 6);
+    static final HandModel PATIENT = new HandModel(0.25, 0.45, 30, 12, 4, 1.5, 6);
 }

@@ -7,11 +7,12 @@ import org.slugpeak.core.receiver.Backlash;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
  * A hand with a trimming tool. It knows nothing of the circuit: it starts one way, and obeys what it hears after its reaction
- * time. One thread at a time.
+ * time. After the word to stop it listens to the two tones, and creeps on while they beat. One thread at a time.
  */
 final class SimulatedHand implements AdjusterChore.Turner {
 
@@ -20,6 +21,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         NOTHING,
         SEEKING,
         RETURNING,
+        CREEPING,
         WAITING,
         LEAVING
     }
@@ -27,7 +29,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
     /** How long it tries before it gives an adjuster up. */
     private static final double PATIENCE_SECONDS = 45;
 
-    /** How long it turns back without hearing a verdict before it turns again. */
+    /** How long it turns back, or waits at the best, without hearing a verdict before it turns again. */
     private static final double LOST_SECONDS = 7;
 
     private final SimulatedReceiver receiver;
@@ -38,6 +40,8 @@ final class SimulatedHand implements AdjusterChore.Turner {
     private Part part = Part.T2_TOP;
     private Backlash slug = new Backlash(0, 0);
     private int direction = 1;
+    private int lastMoved = 1;
+    private final BeatEar ear = new BeatEar();
     private double owedDegrees;
     private long beganNanos;
     private long turnedNanos;
@@ -62,6 +66,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         long tNanos = bench.nowNanos();
         part = newPart;
         direction = random.nextBoolean() ? 1 : -1;
+        lastMoved = direction;
         owedDegrees = 0;
         slug = new Backlash(model.backlashDegrees(), receiver.turns(newPart) * 360);
         beganNanos = tNanos;
@@ -90,10 +95,29 @@ final class SimulatedHand implements AdjusterChore.Turner {
         }
         record.match(new Verdicts()
                 .onPassed(() -> intend(tNanos, 0, () -> turnBack(Doing.RETURNING)))
-                .onReturned(() -> intend(tNanos, 0, () -> doing = Doing.WAITING))
+                .onReturned(() -> intend(tNanos, 0, this::stop))
                 .onHeld(() -> leave(tNanos))
                 .onNoPeak(reason -> noPeak(reason, tNanos))
-                .onAdvice(advice -> advised(advice, tNanos)));
+                .onAdvice(advice -> advised(advice, tNanos))
+                .onReading(reading -> listen(reading, tNanos)));
+    }
+
+    private void stop() {
+        doing = Doing.WAITING;
+        ear.forget();
+    }
+
+    /** At the best nothing beats; as long as something does, it goes on by a hair, and turns round where that is worse. */
+    private void listen(ReadingTaken reading, long tNanos) {
+        ear.hear(reading);
+        if (intention.isPresent() || !isAtBest()) {
+            return;
+        }
+        if (ear.takeWorse()) {
+            intend(tNanos, 0, () -> turnBack(Doing.CREEPING));
+        } else if (ear.beats() != (doing == Doing.CREEPING)) {
+            intend(tNanos, 0, () -> doing = ear.beats() ? Doing.CREEPING : Doing.WAITING);
+        }
     }
 
     private void leave(long tNanos) {
@@ -102,8 +126,9 @@ final class SimulatedHand implements AdjusterChore.Turner {
     }
 
     private void advised(Advice advice, long tNanos) {
-        if (advice.topic().equals("wrong-way") && doing == Doing.SEEKING) {
-            intend(tNanos, 0, () -> turnBack(Doing.SEEKING));
+        if (advice.topic().equals("wrong-way") && (doing == Doing.SEEKING || doing == Doing.RETURNING)) {
+            Doing turning = doing;
+            intend(tNanos, 0, () -> turnBack(turning));
         }
     }
 
@@ -140,27 +165,35 @@ final class SimulatedHand implements AdjusterChore.Turner {
         } else if (doing == Doing.RETURNING && tNanos - turnedNanos > LOST_SECONDS * 1e9) {
             turnedNanos = tNanos;
             turnBack(Doing.RETURNING);
-        } else if (doing == Doing.WAITING && tNanos - turnedNanos > LOST_SECONDS * 1e9) {
-            letGo();
+        } else if (isAtBest() && tNanos - turnedNanos > LOST_SECONDS * 1e9) {
+            turnedNanos = tNanos;
+            doing = Doing.RETURNING;
         }
+    }
+
+    private boolean isAtBest() {
+        return doing == Doing.WAITING || doing == Doing.CREEPING;
     }
 
     private void turn(double seconds) {
         double speed = switch (doing) {
             case SEEKING -> model.seekDegreesPerSecond();
             case RETURNING -> model.returnDegreesPerSecond();
+            case CREEPING -> model.creepDegreesPerSecond();
             default -> 0;
         };
         owedDegrees += speed * seconds;
         if (speed > 0 && owedDegrees > model.slipDegrees() * random.nextDouble(0.3, 1.7)) {
             slug.move(direction * owedDegrees);
+            lastMoved = direction;
             owedDegrees = 0;
             receiver.set(part, slug.position() / 360);
         }
     }
 
+    /** Back is against the way it has turned last, however often it is said. */
     private void turnBack(Doing next) {
-        direction = -direction;
+        direction = -lastMoved;
         owedDegrees = 0;
         doing = next;
     }

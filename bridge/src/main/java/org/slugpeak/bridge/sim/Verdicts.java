@@ -29,6 +29,7 @@ final class Verdicts implements SessionRecord.Matcher<Boolean> {
     private Runnable twoPeaks = () -> {};
     private Consumer<NoPeakReason> noPeak = reason -> {};
     private Consumer<Advice> advice = it -> {};
+    private Consumer<ReadingTaken> reading = it -> {};
 
     Verdicts onPassed(Runnable what) {
         passed = what;
@@ -57,6 +58,11 @@ final class Verdicts implements SessionRecord.Matcher<Boolean> {
 
     Verdicts onAdvice(Consumer<Advice> what) {
         advice = what;
+        return this;
+    }
+
+    Verdicts onReading(Consumer<ReadingTaken> what) {
+        reading = what;
         return this;
     }
 
@@ -138,7 +144,8 @@ final class Verdicts implements SessionRecord.Matcher<Boolean> {
 
     @Override
     public Boolean readingTaken(ReadingTaken it) {
-        return false;
+        reading.accept(it);
+        return true;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.sim;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -154,10 +155,12 @@ class PlannedAlignmentTest {
     void endsWithinATenthOfADecibelInNinetyFiveOfAHundredSets(TestReporter reporter) throws BridgeException {
         Plan plan = ifPlan();
         int good = 0;
+        int endless = 0;
         List<String> bad = new ArrayList<>();
         for (int seed = 0; seed < SEEDS; seed++) {
             Job job = new Job(plan, seed).run();
             double leftDb = job.receiver.lossDb();
+            endless += job.finished ? 0 : 1;
             if (job.finished && job.adjustersDone() >= 8 && leftDb < 0.1) {
                 good++;
             } else {
@@ -170,6 +173,7 @@ class PlannedAlignmentTest {
                         leftDb));
             }
         }
+        assertEquals(0, endless, "jobs that did not come to an end; " + bad);
         reporter.publishEntry("sets within 0.1 dB, of " + SEEDS, String.valueOf(good));
         assertTrue(
                 good >= 95, good + " of 100 were good; " + bad.stream().limit(6).toList());

@@ -13,8 +13,10 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.TwoPeaks;
 
@@ -27,7 +29,8 @@ import org.slugpeak.core.session.TwoPeaks;
  *      ^                            |  rocked: sweeps back at the best                             |
  *      |                            +--two maxima--&gt; CHOOSING --stays, or key--&gt; HANDS_OFF         |
  *      +------------------------------------------------------------------------------------------+
- *   end of a round: again until it gains less than the rule; then CHECKING (skirts) where the plan wants it; then OVER
+ *   TURNING, told to turn back or stop, and nothing moves: the user is told, then the adjuster is begun again
+ *   end of a round: again until it changes less than the rule says; then CHECKING (skirts) where the plan wants it; then OVER
  *   CHECKING (resting reading) comes before everything where {@link #restFirst} was called
  * </pre>
  *
@@ -81,11 +84,13 @@ public final class AlignmentProgress implements RecordSink {
     private boolean mustChange;
     private boolean twoPeaks;
     private boolean skirtsWanted;
+    private boolean begunAgain;
     private double levelAtEntry = Double.NaN;
     private double withHand = Double.NaN;
     private long phaseNanos;
     private long nowNanos;
     private SweepMeter sweeps = new SweepMeter();
+    private final StuckWatch stuck = new StuckWatch();
 
     /**
      * Progress at the beginning of a plan.
@@ -195,6 +200,8 @@ public final class AlignmentProgress implements RecordSink {
             reading(taken);
         } else if (record instanceof Held) {
             held();
+        } else if (record instanceof Passed || record instanceof Returned) {
+            stuck.verdict();
         } else if (record instanceof TwoPeaks two) {
             twoPeaks(two);
         } else if (record instanceof NoPeak none) {
@@ -214,7 +221,7 @@ public final class AlignmentProgress implements RecordSink {
         lastSecond.see(nowNanos, taken.smoothed());
         switch (phase) {
             case SETTLING -> settle(taken.smoothed());
-            case TURNING -> rock(taken.reading().value());
+            case TURNING -> turning(taken);
             case CHOOSING -> choose();
             case HANDS_OFF -> compareHands();
             default -> {}
@@ -251,9 +258,26 @@ public final class AlignmentProgress implements RecordSink {
         PlanStep step = route.step();
         phase = Phase.TURNING;
         twoPeaks = false;
+        stuck.begin();
         sweeps = new SweepMeter();
         orders.add(new Order.Begin(step.adjuster(), step.goal().seek()));
         say(Topics.TURN, Directions.turn(step), Double.NaN);
+    }
+
+    private void turning(ReadingTaken taken) {
+        if (route.step().rock()) {
+            rock(taken.reading().value());
+            return;
+        }
+        switch (stuck.see(nowNanos, taken.smoothed(), taken.ofBest())) {
+            case NOTHING -> {}
+            case TELL -> say(Topics.GUARD, stuck.words(), Double.NaN);
+            case BEGIN_AGAIN -> {
+                begunAgain = true;
+                say(Topics.GUARD, "nothing has moved for 20 s: that best is forgotten, begin again", Double.NaN);
+                beginTurning();
+            }
+        }
     }
 
     private void held() {
@@ -304,9 +328,6 @@ public final class AlignmentProgress implements RecordSink {
     }
 
     private void rock(double value) {
-        if (!route.step().rock()) {
-            return;
-        }
         OptionalDouble sweep = sweeps.see(value);
         if (sweep.isPresent()) {
             double belowDb = sweeps.belowBestDb(sweep.getAsDouble());
@@ -360,8 +381,12 @@ public final class AlignmentProgress implements RecordSink {
         } else {
             boolean skirts = route.stage().steps().stream().anyMatch(each -> each.acceptance() == Acceptance.SKIRTS);
             double gainDb = it.action() == Adjuster.Action.DONE ? gainDb(step.goal(), it.gainDb()) : 0;
+            if (begunAgain) {
+                route.unsettled();
+            }
             route.advance(gainDb).ifPresent(end -> roundEnd(end, skirts));
         }
+        begunAgain = false;
         goOn();
     }
 

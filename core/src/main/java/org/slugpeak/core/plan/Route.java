@@ -13,6 +13,7 @@ final class Route {
     private final Plan plan;
     private Position here = Position.START;
     private double roundGainDb;
+    private double roundChangeDb;
     private double lastRoundGainDb = Double.NaN;
     private boolean over;
 
@@ -47,9 +48,17 @@ final class Route {
         return stage().steps().get(here.step());
     }
 
+    /** What the present step gained in all is not known: the round does not count as the last one. */
+    void unsettled() {
+        roundChangeDb += stage().repeat().belowDb();
+    }
+
     /** Goes on after a step; the end of a round is told. */
     Optional<RoundEnd> advance(double gainDb) {
-        roundGainDb += Double.isNaN(gainDb) ? 0 : gainDb;
+        if (!Double.isNaN(gainDb)) {
+            roundGainDb += gainDb;
+            roundChangeDb += Math.abs(gainDb);
+        }
         if (here.step() + 1 < stage().steps().size()) {
             here = new Position(here.stage(), here.round(), here.step() + 1);
             return Optional.empty();
@@ -58,6 +67,7 @@ final class Route {
         boolean again = end.verdict() == Verdict.AGAIN || end.verdict() == Verdict.CREEPING;
         lastRoundGainDb = again ? roundGainDb : Double.NaN;
         roundGainDb = 0;
+        roundChangeDb = 0;
         if (again) {
             here = new Position(here.stage(), here.round() + 1, 0);
         } else if (here.stage() + 1 < plan.stages().size()) {
@@ -70,7 +80,8 @@ final class Route {
 
     private Verdict verdict() {
         RepeatRule rule = stage().repeat();
-        if (rule.isOnce() || roundGainDb < rule.belowDb()) {
+        // What one adjuster lost does not make up for what another gained: both say that it is not over.
+        if (rule.isOnce() || roundChangeDb < rule.belowDb()) {
             return Verdict.CONVERGED;
         }
         if (here.round() >= rule.mostRounds()) {

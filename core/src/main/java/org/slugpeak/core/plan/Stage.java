@@ -22,7 +22,7 @@ public record Stage(String name, List<PlanStep> steps, RepeatRule repeat) {
     /**
      * The same with another limit.
      *
-     * @param limitDb done when a whole round gains less than this, dB, positive
+     * @param limitDb done when a whole round changes less than this, dB, positive
      * @return a copy
      */
     public Stage repeatedUntil(double limitDb) {

@@ -17,7 +17,7 @@ class AlignmentProgressTest {
         return new Session(plan).stand(1, 2);
     }
 
-    /** Common practice: from the detector back, repeated until a whole round gains less than 0.2 dB. */
+    /** Common practice: from the detector back, repeated until a whole round changes less than 0.2 dB. */
     @Nested
     class Rounds {
 
@@ -36,6 +36,16 @@ class AlignmentProgressTest {
                             "IF, round 2 gained 0.25 dB: once more",
                             "IF, round 3 gained 0.07 dB: done"),
                     session.said(Topics.ROUND));
+        }
+
+        @Test
+        void countALossAsMuchAsAGain() {
+            Session session = started(Plans.plan(Plans.slugs("T2 top", "T2 bottom")));
+            session.peak(8).stand(1, 2).peak(1).stand(1, 2);
+            session.peak(0.12).stand(1, 2).peak(-0.11).stand(1, 2);
+            assertFalse(session.isFinished(), "the one was left worse than it had been");
+            session.peak(0.11).stand(1, 2).peak(0.02).stand(1, 2);
+            assertTrue(session.isFinished());
         }
 
         @Test
@@ -113,6 +123,56 @@ class AlignmentProgressTest {
             session.read(1);
             session.key(session.progress::next);
             assertEquals(List.of("T1"), session.begun());
+        }
+    }
+
+    /** Nobody must wait for a word that cannot come. */
+    @Nested
+    class Stuck {
+
+        private final Session session = started(Plans.plan(Plans.slugs("T1 top")));
+
+        @Test
+        void shortOfTheBestSaysWhatIsMissing() {
+            session.best(1.05).returned().stand(1, 5);
+            assertTrue(session.said(Topics.GUARD).isEmpty(), "it may still be held");
+            session.stand(1, 2);
+            assertEquals(List.of("still 0.4 dB from the best: turn on, to where it was"), session.said(Topics.GUARD));
+        }
+
+        @Test
+        void belowABestThatIsOutOfReachIsBegunAgain() {
+            session.best(1.05).passed().stand(1, 21);
+            assertEquals(List.of("T1 top", "T1 top"), session.begun());
+            assertTrue(session.said(Topics.GUARD).get(1).contains("begin again"));
+            session.best(1).stand(1, 60);
+            assertEquals(2, session.begun().size(), "without a new word to turn back nobody waits for anything");
+        }
+
+        @Test
+        void meansAnotherRoundSinceNobodyKnowsWhatWasGained() {
+            session.best(1.05).passed().stand(1, 21).best(1);
+            session.peak(0.1).stand(1, 2);
+            assertFalse(session.isFinished());
+            session.peak(0.1).stand(1, 2);
+            assertTrue(session.isFinished());
+        }
+
+        @Test
+        void isNobodyWhoTurnsSlowly() {
+            session.best(2).passed();
+            for (int i = 0; i < 40 * Session.READINGS_PER_SECOND; i++) {
+                session.read(Math.pow(10, i * 0.1 / 20 / Session.READINGS_PER_SECOND));
+            }
+            assertEquals(List.of("T1 top"), session.begun());
+            assertTrue(session.said(Topics.GUARD).isEmpty());
+        }
+
+        @Test
+        void isNotSaidWhereNothingWasFoundYet() {
+            session.stand(1, 60);
+            assertEquals(List.of("T1 top"), session.begun());
+            assertTrue(session.said(Topics.GUARD).isEmpty());
         }
     }
 

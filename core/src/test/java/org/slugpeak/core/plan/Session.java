@@ -12,7 +12,9 @@ import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.TwoPeaks;
 
@@ -30,6 +32,7 @@ final class Session implements Order.Matcher {
     private double gainDb = Double.NaN;
     private double seconds;
     private double level = 1;
+    private double best = 1;
     private String adjuster = "";
     private boolean finished;
 
@@ -52,7 +55,23 @@ final class Session implements Order.Matcher {
 
     void read(double value) {
         seconds += 1 / READINGS_PER_SECOND;
-        give(new ReadingTaken(Reading.of(now(), value), value, value, Double.NaN, 1, Trend.STEADY));
+        give(new ReadingTaken(Reading.of(now(), value), value, best, Double.NaN, value / best, Trend.STEADY));
+    }
+
+    /** From here on the best stands there, whatever is read. */
+    Session best(double newBest) {
+        best = newBest;
+        return this;
+    }
+
+    Session passed() {
+        give(new Passed(now(), best, now(), 0.1));
+        return this;
+    }
+
+    Session returned() {
+        give(new Returned(now(), level, 0.1));
+        return this;
     }
 
     /** The user peaks the adjuster and takes the hand away: this is what it brings. */
