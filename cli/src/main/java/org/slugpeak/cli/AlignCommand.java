@@ -123,8 +123,10 @@ final class AlignCommand implements Callable<Integer> {
         }
         PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
         OpenedSource source = SourceOpener.open(address, sourceOptions);
-        return SessionRunner.runGuided(
+        int code = SessionRunner.runGuided(
                 address.text(), source, PeakSettings.defaults(), guide, outputOptions.openLive(KeyAction.PREVIOUS));
+        spec.commandLine().getErr().println("slugpeak align: " + guide.outcome(outputOptions.logFile()));
+        return code;
     }
 
     private Plan chosen(Plan plan) {

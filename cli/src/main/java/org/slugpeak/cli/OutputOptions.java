@@ -50,6 +50,11 @@ final class OutputOptions {
         return json;
     }
 
+    /** Where the session is kept; empty where it is not. */
+    Optional<Path> logFile() {
+        return log;
+    }
+
     /** Opens everything that was asked for, for readings that come faster than they can be heard. */
     List<SessionOutput> open() throws BridgeException {
         return open(Set.of(KeyAction.AGAIN), Map.of(), false);

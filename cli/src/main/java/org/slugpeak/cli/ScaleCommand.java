@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.slugpeak.bridge.scale.PointFile;
 import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.cli.arithmetic.ScaleText;
 import org.slugpeak.cli.quantity.DialBeat;
 import org.slugpeak.cli.quantity.DialPoint;
@@ -32,7 +33,9 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  slugpeak scale generator --point 400:397.2 --point 450:452.6 --point 500:503.1 --get 455",
-            "  slugpeak scale receiver --if 455 --point 582:600 --point 1016:1000 --point 1438:1400"
+            "  slugpeak scale receiver --if 455 --point 582:600 --point 1016:1000 --point 1438:1400",
+            "  slugpeak scale receiver ... --log before.jsonl    and after the work    ... --after --log after.jsonl",
+            "  slugpeak report before.jsonl work.jsonl after.jsonl"
         },
         description = "Corrects the dial of a generator or receiver from points whose true frequency is known.",
         synopsisSubcommandLabel = "(generator | receiver)")
@@ -218,13 +221,29 @@ public final class ScaleCommand implements Runnable {
                             paramLabel = "PERCENT",
                             description = "what is good enough, above 0 to 5 %% of the frequency (default:"
                                     + " ${DEFAULT-VALUE}, common practice)")
-                    double percent) {
+                    double percent,
+            @Option(
+                            names = "--log",
+                            paramLabel = "FILE",
+                            description = "keep the dial errors in a new session log, for slugpeak report")
+                    @Nullable
+                    Path log,
+            @Option(names = "--after", description = "in the log they are those after the work; usual: before it")
+                    boolean after)
+            throws BadLog {
+        if (after && log == null) {
+            throw new ParameterException(spec.commandLine(), "--after says how --log FILE is meant: give both");
+        }
         ReceiverDial dial = receiverDial(typed, intermediateHz, lowEnd);
         if (!(percent > 0 && percent <= 5)) {
             throw new ParameterException(spec.commandLine(), "--tolerance is above 0 and at most 5 per cent");
         }
+        List<KnownPoint> points = List.of(dial.low(), dial.middle(), dial.high());
+        if (log != null) {
+            DialLog.write(log, points, after, spec.commandLine().getErr());
+        }
         PrintWriter out = spec.commandLine().getOut();
-        out.println(ScaleText.points(List.of(dial.low(), dial.middle(), dial.high())));
+        out.println(ScaleText.points(points));
         out.println(ScaleText.advice(dial.advice(percent / 100)));
         return 0;
     }

@@ -3,7 +3,9 @@ package org.slugpeak.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,5 +92,38 @@ class ScaleCommandTest {
         CommandRun run = ask(commandLine);
         assertEquals(2, run.exitCode());
         assertTrue(run.err().toLowerCase(java.util.Locale.ROOT).contains(why), run.err());
+    }
+
+    private static final String OFF = "receiver --if 455 --point 582:600 --point 1016:1000 --point 1438:1400";
+    private static final String RIGHT = "receiver --if 455 --point 600:600 --point 1001:1000 --point 1400:1400";
+
+    @Test
+    void dialErrorsBeforeAndAfterTheWorkStandSideBySideInEveryReport(@TempDir Path folder) throws Exception {
+        Path before = folder.resolve("before.jsonl");
+        Path after = folder.resolve("after.jsonl");
+        assertEquals(0, ask(OFF + " --log " + before).exitCode());
+        assertEquals(0, ask(RIGHT + " --after --log " + after).exitCode());
+        String markdown = report(before, after, "--markdown").out();
+        assertTrue(markdown.contains("| 600 kHz | -18.0 kHz (-3.00 %) | +0.0 kHz (+0.00 %) |"), markdown);
+        assertTrue(markdown.contains("| 1400 kHz | +38.0 kHz (+2.71 %) | +0.0 kHz (+0.00 %) |"), markdown);
+        assertEquals(0, report(before, after).exitCode());
+        String page = Files.readString(folder.resolve("before.html"));
+        assertTrue(page.contains("<td>+16.0 kHz (+1.60 %)</td><td>+1.0 kHz (+0.10 %)</td>"), page);
+        String csv = report(before, after, "--csv").out();
+        assertTrue(csv.startsWith("signalHz,dialErrorHz,when,session\n600000.0,-18000.0,before,before.jsonl\n"), csv);
+        assertTrue(csv.contains("\n1000000.0,1000.0,after,after.jsonl\n"), csv);
+    }
+
+    @Test
+    void aLogIsNeverOverwrittenAndAfterNeedsOne(@TempDir Path folder) {
+        Path log = folder.resolve("dial.jsonl");
+        assertEquals(0, ask(OFF + " --log " + log).exitCode());
+        assertEquals(1, ask(OFF + " --log " + log).exitCode());
+        assertEquals(2, ask(OFF + " --after").exitCode());
+    }
+
+    private static CommandRun report(Object... args) {
+        return CommandRun.of(
+                new ReportCommand(), Arrays.stream(args).map(Object::toString).toArray(String[]::new));
     }
 }

@@ -20,9 +20,12 @@ import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.receiver.CoupledPair;
+import org.slugpeak.core.receiver.ReceiverDesign;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.SeekCommand;
@@ -44,9 +47,9 @@ class PlannedAlignmentTest {
         private final List<SessionRecord> log = new ArrayList<>();
         private boolean finished;
 
-        Job(Plan plan, long seed) {
+        Job(Plan plan, ReceiverDesign design, long seed) {
             SplittableRandom random = new SplittableRandom(seed);
-            receiver = new SimulatedReceiver(Tarnfield.design(), Set.of(), random.nextLong());
+            receiver = new SimulatedReceiver(design, Set.of(), random.nextLong());
             Script.prepare(receiver, false, Optional.empty());
             SimulatedMeter meter = new SimulatedMeter(MeterModel.CONVERTER, random.split());
             SimulatedHand hand = new SimulatedHand(receiver, HandModel.PRACTISED, random.split());
@@ -158,7 +161,7 @@ class PlannedAlignmentTest {
         int endless = 0;
         List<String> bad = new ArrayList<>();
         for (int seed = 0; seed < SEEDS; seed++) {
-            Job job = new Job(plan, seed).run();
+            Job job = new Job(plan, Tarnfield.design(), seed).run();
             double leftDb = job.receiver.lossDb();
             endless += job.finished ? 0 : 1;
             if (job.finished && job.adjustersDone() >= 8 && leftDb < 0.1) {
@@ -177,5 +180,53 @@ class PlannedAlignmentTest {
         reporter.publishEntry("sets within 0.1 dB, of " + SEEDS, String.valueOf(good));
         assertTrue(
                 good >= 95, good + " of 100 were good; " + bad.stream().limit(6).toList());
+    }
+
+    /** The same set with other transformers; the coupling is in units of the critical one. */
+    private static ReceiverDesign coupled(double kappa) {
+        ReceiverDesign usual = Tarnfield.design();
+        double critical = CoupledPair.criticalCoupling(
+                usual.first().primary().q(), usual.first().secondary().q());
+        CoupledPair pair = usual.first().withCoupling(kappa * critical);
+        return new ReceiverDesign(
+                usual.intermediateHz(),
+                pair,
+                pair,
+                usual.conversionSiemens(),
+                usual.stageSiemens(),
+                usual.detector(),
+                usual.gainControl(),
+                usual.slug(),
+                usual.front(),
+                usual.audio(),
+                usual.noiseOhm(),
+                usual.handFraction(),
+                usual.misalignment());
+    }
+
+    private static long warned(double kappa, int firstSeed, int sets) throws BridgeException {
+        Plan plan = ifPlan();
+        long count = 0;
+        for (int seed = firstSeed; seed < firstSeed + sets; seed++) {
+            Job job = new Job(plan, coupled(kappa), seed).run();
+            count += job.log.stream()
+                            .anyMatch(record -> record instanceof Advice advice
+                                    && advice.text().contains("over-coupled"))
+                    ? 1
+                    : 0;
+        }
+        return count;
+    }
+
+    /** Peaking slug by slug cannot be right there; where it does not creep to its hump, only the skirts tell. */
+    @Test
+    void warnsOfTwoAndAHalfTimesCriticalCouplingInMostSets() throws BridgeException {
+        long count = warned(2.5, 7000, 12);
+        assertTrue(count >= 6, count + " of 12");
+    }
+
+    @Test
+    void isSilentAtCriticalCoupling() throws BridgeException {
+        assertEquals(0, warned(1, 7000, 25));
     }
 }

@@ -1,12 +1,15 @@
 package org.slugpeak.cli.align;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionRecord;
@@ -17,6 +20,8 @@ public final class PlanGuide implements Guide {
     private final String planName;
     private final List<String> safety;
     private final AlignmentProgress progress;
+    private int adjustments;
+    private double gainDb;
 
     /**
      * A guide at the place where the progress stands.
@@ -40,6 +45,25 @@ public final class PlanGuide implements Guide {
     @Override
     public void take(SessionRecord record) {
         progress.take(record);
+        if (record instanceof Adjuster it && it.action() == Adjuster.Action.DONE) {
+            adjustments++;
+            gainDb += Double.isFinite(it.gainDb()) ? it.gainDb() : 0;
+        }
+    }
+
+    /**
+     * What came of it, for whoever has watched nothing.
+     *
+     * @param log where the session was kept
+     * @return one line
+     */
+    public String outcome(Optional<Path> log) {
+        String done = String.format(Locale.ROOT, "%d adjustments, %+.1f dB in all", adjustments, gainDb);
+        String kept = log.map(file -> "; the record is in " + file).orElse("; no record was kept: give --log FILE");
+        String goOn = log.map(file -> "; go on with --resume " + file).orElse(kept);
+        return progress.isOver()
+                ? "the plan is through: " + done + kept
+                : "ended before the plan was through: " + done + goOn;
     }
 
     @Override

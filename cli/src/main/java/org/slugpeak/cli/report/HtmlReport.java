@@ -31,6 +31,7 @@ public final class HtmlReport {
                 .append(Html.escape(title))
                 .append("</h1>\n");
         stories.forEach(story -> session(page, story, stories.size() > 1));
+        ReportTables.dials(stories).ifPresent(dials -> table(page, dials));
         figure(page, "Response curve", CurveChart.svg(stories));
         page.append(
                         "<footer>Decibels are ratios of readings, 20 lg, at the meter point; a reading that was not trusted")
@@ -48,6 +49,7 @@ public final class HtmlReport {
         figure(page, "Gain of each adjuster", GainChart.svg(story.turns()));
         figure(page, "Reading over time", LevelChart.svg(story));
         ReportTables.of(story).forEach(each -> table(page, each));
+        ReportTables.course(story).ifPresent(course -> folded(page, course));
         page.append("</section>\n");
     }
 
@@ -61,8 +63,24 @@ public final class HtmlReport {
         }
     }
 
+    /** Closed until somebody opens it, on paper too. */
+    private static void folded(StringBuilder page, ReportTable table) {
+        page.append("<details>\n<summary>")
+                .append(Html.escape(table.title()))
+                .append(", ")
+                .append(table.rows().size())
+                .append(" lines</summary>\n");
+        rows(page, table);
+        page.append("</details>\n");
+    }
+
     private static void table(StringBuilder page, ReportTable table) {
-        page.append("<h3>").append(Html.escape(table.title())).append("</h3>\n<table>\n");
+        page.append("<h3>").append(Html.escape(table.title())).append("</h3>\n");
+        rows(page, table);
+    }
+
+    private static void rows(StringBuilder page, ReportTable table) {
+        page.append("<table>\n");
         row(page, "th", table.columns());
         table.rows().forEach(row -> row(page, "td", row));
         page.append("</table>\n");

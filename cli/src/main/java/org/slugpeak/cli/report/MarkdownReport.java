@@ -20,8 +20,10 @@ public final class MarkdownReport {
             text.append("# ").append(escape(Summary.title(story))).append("\n\n");
             Summary.lines(story).forEach(line -> text.append(escape(line)).append("  \n"));
             ReportTables.of(story).forEach(table -> table(text, table));
+            ReportTables.course(story).ifPresent(course -> table(text, course));
             text.append('\n');
         }
+        ReportTables.dials(stories).ifPresent(dials -> table(text, dials));
         return text.toString();
     }
 

@@ -3,7 +3,10 @@ package org.slugpeak.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
@@ -11,18 +14,27 @@ import org.slugpeak.core.session.Adjuster;
 /** What page and plain text both say, as tables. */
 final class ReportTables {
 
+    /** Kinds that belong to the course of every job and warn of nothing. */
+    private static final Set<String> COURSE =
+            Set.of("mark", "wrong way", "cut generator", "generator changed", "negative going", "set up", "sweep");
+
     private ReportTables() {}
 
     /** Every table of a session that has something to say, in the order of the report. */
     static List<ReportTable> of(SessionStory story) {
         List<ReportTable> tables = new ArrayList<>();
         tables.add(work(story));
-        tables.add(dials(story));
-        tables.add(notices(story));
+        tables.add(notices("Warnings and notes", story, notice -> !COURSE.contains(notice.kind())));
         tables.add(safety(story));
         tables.add(instrument(story));
         tables.removeIf(ReportTable::isEmpty);
         return tables;
+    }
+
+    /** What was said and done on the way, line by line: for whoever wants to follow the work. */
+    static Optional<ReportTable> course(SessionStory story) {
+        return Optional.of(notices("Course of the work", story, notice -> COURSE.contains(notice.kind())))
+                .filter(table -> !table.isEmpty());
     }
 
     private static ReportTable work(SessionStory story) {
@@ -50,22 +62,39 @@ final class ReportTables {
         return action == Adjuster.Action.SKIP ? "skipped" : "done";
     }
 
-    private static ReportTable dials(SessionStory story) {
-        List<List<String>> rows = story.dials().stream()
-                .map(each -> List.of(
-                        Numbers.kHz(each.hz()),
-                        each.after() ? "after" : "before",
-                        String.format(Locale.ROOT, "%+.1f kHz", each.errorHz() / 1e3),
-                        String.format(Locale.ROOT, "%+.2f %%", 100 * each.errorHz() / each.hz())))
+    /** Dial errors of all sessions, before beside after: mostly they are kept in logs of their own. */
+    static Optional<ReportTable> dials(List<SessionStory> stories) {
+        List<DialPoint> points =
+                stories.stream().flatMap(story -> story.dials().stream()).toList();
+        List<List<String>> rows = points.stream()
+                .map(DialPoint::hz)
+                .distinct()
+                .sorted()
+                .map(hz -> List.of(Numbers.kHz(hz), dialError(points, hz, false), dialError(points, hz, true)))
                 .toList();
-        return new ReportTable("Dial", List.of("signal", "when", "dial is off by", ""), rows);
+        return Optional.of(new ReportTable("Dial errors", List.of("signal", "before", "after"), rows))
+                .filter(table -> !table.isEmpty());
     }
 
-    private static ReportTable notices(SessionStory story) {
+    /** Where it was taken more than once the last one counts. */
+    private static String dialError(List<DialPoint> points, double hz, boolean after) {
+        return points.stream()
+                .filter(point -> point.hz() == hz && point.after() == after)
+                .reduce((earlier, later) -> later)
+                .map(point -> String.format(
+                        Locale.ROOT,
+                        "%+.1f kHz (%+.2f %%)",
+                        point.errorHz() / 1e3 + 0.0,
+                        100 * point.errorHz() / hz + 0.0))
+                .orElse("");
+    }
+
+    private static ReportTable notices(String title, SessionStory story, Predicate<Notice> which) {
         List<List<String>> rows = story.notices().stream()
+                .filter(which)
                 .map(each -> List.of(Numbers.clock(each.tNanos()), each.kind(), each.text(), each.times() + " x"))
                 .toList();
-        return new ReportTable("Warnings and notes", List.of("at", "what", "", "times"), rows);
+        return new ReportTable(title, List.of("at", "what", "", "times"), rows);
     }
 
     private static ReportTable safety(SessionStory story) {

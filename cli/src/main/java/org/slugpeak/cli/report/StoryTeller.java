@@ -213,7 +213,7 @@ public final class StoryTeller implements RecordSink {
         @Override
         public Boolean advice(Advice it) {
             switch (it.topic()) {
-                case "turn", "hands-off", "plan-over", "back", "set-generator", "curve-over" -> {
+                case "turn", "hands-off", "plan-over", "back", "set-generator", "curve-over", "ask", "check-over" -> {
                     // Directions of a guided alignment: they were for the moment.
                 }
                 case "plan" -> plan = it.text();

@@ -12,10 +12,17 @@ final class Summary {
                     "d MMMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
             .withZone(ZoneOffset.UTC);
 
+    /** The set behind every address that begins so. */
+    private static final String SIMULATED = "Tarnfield 54A, simulated";
+
     private Summary() {}
 
     static String title(SessionStory story) {
-        return story.plan().isEmpty() ? story.name() : story.plan();
+        if (!story.plan().isEmpty()) {
+            return story.plan();
+        }
+        String source = story.start().source();
+        return source.equals("sim") || source.startsWith("sim:") ? SIMULATED : story.name();
     }
 
     static List<String> lines(SessionStory story) {

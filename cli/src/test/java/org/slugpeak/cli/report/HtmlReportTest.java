@@ -5,11 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
+import java.time.Instant;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.SessionStart;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 
@@ -120,5 +126,19 @@ class HtmlReportTest {
             teller.take(Sessions.reading(i / 50.0, 1 + 0.5 * Math.sin(i / 500.0), 1.5));
         }
         assertTrue(HtmlReport.of(List.of(teller.story(""))).length() < 60_000);
+    }
+
+    @Test
+    void theCourseOfTheWorkIsFoldedAndTheSimulatedSetHasItsName() {
+        SessionStart start = new SessionStart(
+                1, Instant.EPOCH, "sim", Measurand.DC_VOLTS, PeakSettings.defaults(), "slugpeak 0.1.0");
+        StoryTeller teller = new StoryTeller("demo.jsonl", start);
+        teller.take(new Mark(0, "from the detector back"));
+        teller.take(new Advice(0, "possible-hum", "possible: mains hum", Double.NaN));
+        String page = HtmlReport.of(List.of(teller.story("")));
+        assertTrue(page.contains("<h1>Alignment report: Tarnfield 54A, simulated</h1>"), page);
+        String folded = page.substring(page.indexOf("<details>"), page.indexOf("</details>"));
+        assertTrue(folded.contains("<summary>Course of the work, 1 lines</summary>"), folded);
+        assertTrue(folded.contains("from the detector back") && !folded.contains("mains hum"), folded);
     }
 }

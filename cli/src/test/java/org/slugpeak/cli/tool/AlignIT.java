@@ -37,6 +37,9 @@ final class AlignIT {
                 "no round was the last");
         assertTrue(records.stream().anyMatch(line -> line.contains("\"topic\":\"plan-over\"")), "never through");
         assertTrue(records.get(records.size() - 1).contains("\"reason\":\"plan through\""));
+        assertEquals(1, result.errors().lines().count(), result.errors());
+        assertTrue(result.errors().contains("the plan is through: "), result.errors());
+        assertTrue(result.errors().contains(log.toString()), result.errors());
         Result again = align("--only", "AM IF", "--resume", log.toString());
         assertEquals(0, again.exitCode(), again.errors());
         assertTrue(again.errors().contains("through already"), again.errors());

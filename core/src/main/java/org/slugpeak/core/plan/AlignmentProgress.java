@@ -91,6 +91,7 @@ public final class AlignmentProgress implements RecordSink {
     private long nowNanos;
     private SweepMeter sweeps = new SweepMeter();
     private final StuckWatch stuck = new StuckWatch();
+    private final CouplingWatch coupling = new CouplingWatch();
 
     /**
      * Progress at the beginning of a plan.
@@ -381,6 +382,8 @@ public final class AlignmentProgress implements RecordSink {
         } else {
             boolean skirts = route.stage().steps().stream().anyMatch(each -> each.acceptance() == Acceptance.SKIRTS);
             double gainDb = it.action() == Adjuster.Action.DONE ? gainDb(step.goal(), it.gainDb()) : 0;
+            coupling.ended(route.stage(), step, route.here().round(), it.action(), gainDb)
+                    .ifPresent(words -> say(Topics.GUARD, words, gainDb));
             if (begunAgain) {
                 route.unsettled();
             }

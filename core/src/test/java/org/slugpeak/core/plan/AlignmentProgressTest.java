@@ -126,6 +126,43 @@ class AlignmentProgressTest {
         }
     }
 
+    /** A pair that is not over-coupled has nothing left to gain after a round; the bound is derived in CouplingWatch. */
+    @Nested
+    class OverCoupling {
+
+        private Session rounds(Plan plan, double... gains) {
+            Session session = started(plan);
+            for (double gain : gains) {
+                session.peak(gain).stand(1, 2);
+            }
+            return session;
+        }
+
+        @Test
+        void showsWhereLaterRoundsGainDecibelsAgainAndAgain() {
+            Session session = rounds(Plans.plan(Plans.slugs("T1 top", "T1 bottom")), 5, 3, 2.4, 0.1, 2.5, 0.1);
+            assertEquals(1, session.said(Topics.GUARD).size());
+            assertTrue(session.said(Topics.GUARD).get(0).startsWith("T1 top gained 2.5 dB in round 3"));
+        }
+
+        @Test
+        void isNotSuspectedForOneSlugThatHadBeenLeftInTheWrongPlace() {
+            Session session = rounds(Plans.plan(Plans.slugs("T1 top", "T1 bottom")), 5, 1, 0.1, 2.2, 0.1, 0.1, 0, 0);
+            assertTrue(session.said(Topics.GUARD).isEmpty());
+        }
+
+        @Test
+        void isNotSuspectedWhereAdjustersOfDifferentFrequenciesWorkUponEachOther() {
+            PlanStep low = Plans.with(Plans.step("C3"), Goal.PEAK, Plans.setup(600e3), false, Acceptance.MAXIMUM);
+            Stage stage = Plans.stage("MW", RepeatRule.USUAL, Plans.step("C1"), low);
+            Session session = started(Plans.plan(stage));
+            for (double gain : new double[] {5, 3, 2.4, 0.8, 1.5, 0.7}) {
+                session.peak(gain).stand(1, 2).stand(3, 2).stand(1, 2);
+            }
+            assertTrue(session.said(Topics.GUARD).isEmpty());
+        }
+    }
+
     /** Nobody must wait for a word that cannot come. */
     @Nested
     class Stuck {
