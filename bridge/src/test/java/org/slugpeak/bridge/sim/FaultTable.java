@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.session.SessionRecord;
@@ -57,7 +58,7 @@ final class FaultTable {
         List<String> topics = new ArrayList<>();
         for (SessionRecord record : records) {
             record.match(new Verdicts().onAdvice(advice -> {
-                if (advice.topic().startsWith("possible-")) {
+                if (advice.topic().startsWith("possible-") || advice.topic().equals(LevelWatch.WIDE_PEAK)) {
                     topics.add(advice.topic());
                 }
             }));

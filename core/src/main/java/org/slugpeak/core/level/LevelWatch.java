@@ -3,6 +3,7 @@ package org.slugpeak.core.level;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.slugpeak.core.level.CheckJudge.Following;
 import org.slugpeak.core.level.StepCheck.Level;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -18,6 +19,9 @@ import org.slugpeak.core.reading.Condition;
  */
 public final class LevelWatch {
 
+    /** Topic of the advice that a peak was much wider than the earlier ones; the amount is how many times. */
+    public static final String WIDE_PEAK = "wide-peak";
+
     private final LevelListener listener;
     private final boolean seeksPeak;
     private final ConditionWatch conditions;
@@ -25,6 +29,7 @@ public final class LevelWatch {
     private final NoiseWatch noise;
     private final DriftWatch drift;
     private final JumpWatch jumps = new JumpWatch();
+    private final WidthWatch widths = new WidthWatch();
     private final CheckJudge judge;
     private final Standing standing;
 
@@ -98,6 +103,7 @@ public final class LevelWatch {
     }
 
     private void passiveGap() {
+        widths.gap();
         noise.gap();
         drift.gap();
         jumps.gap();
@@ -119,6 +125,23 @@ public final class LevelWatch {
      */
     public boolean letsFinderSee() {
         return check.isEmpty() && !generator.isStepping() && following != Following.REFUSED;
+    }
+
+    /** Says that the stream was interrupted: what comes next need not follow on what came before. */
+    public void gap() {
+        widths.gap();
+    }
+
+    /**
+     * Takes what the finder has made of a reading that it was let see, after it did.
+     *
+     * @param tNanos when it was read
+     * @param smoothed on the finder's scale; NaN where there is nothing yet
+     */
+    public void smoothed(long tNanos, double smoothed) {
+        if (seeksPeak) {
+            widths.level(tNanos, Math.abs(smoothed));
+        }
     }
 
     /**
@@ -198,6 +221,7 @@ public final class LevelWatch {
     public void adjusterBegun(String name) {
         adjuster = name;
         generator.forgetScale();
+        widths.begin(name);
         jumps.gap();
         drift.gap();
     }
@@ -206,12 +230,26 @@ public final class LevelWatch {
      * The finder has seen a pass.
      *
      * @param tNanos time of the reading that decided it
+     * @param best on the finder's scale
      */
-    public void passed(long tNanos) {
+    public void passed(long tNanos, double best) {
+        watchWidth(tNanos, Math.abs(best));
         if (point.isPresent() && point.get() != MeterPoint.VOICE_COIL && !restKnown && !doubtSaid) {
             doubtSaid = true;
             listener.advice(
                     tNanos, "no-rest", "no resting reading was taken: decibels are doubtful by up to 2 dB", Double.NaN);
+        }
+    }
+
+    private void watchWidth(long tNanos, double best) {
+        OptionalDouble times = widths.passed(best, best * generator.scale());
+        if (times.isPresent() && standing.isClear()) {
+            String text = String.format(
+                    Locale.ROOT,
+                    "this peak was %.1f times as wide as the earlier ones; possible: too strong a signal flattens it;"
+                            + " next: press x to check the level",
+                    times.getAsDouble());
+            listener.advice(tNanos, WIDE_PEAK, text, times.getAsDouble());
         }
     }
 

@@ -15,6 +15,11 @@ final class Standing {
         this.listener = listener;
     }
 
+    /** Whether no suspicion stands. */
+    boolean isClear() {
+        return present.isEmpty();
+    }
+
     /** Raises a suspicion, unless one stands. */
     void raise(long tNanos, Suspicion suspicion, double amount) {
         if (present.isEmpty()) {

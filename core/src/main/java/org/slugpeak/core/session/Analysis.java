@@ -88,8 +88,9 @@ public final class Analysis {
         boolean sees = level.letsFinderSee();
         if (sees) {
             finder.accept(tNanos, level.toFinder(value), condition);
+            level.smoothed(tNanos, finder.smoothed());
         } else if (saw) {
-            finder.gap();
+            gap();
         }
         saw = sees;
     }
@@ -102,7 +103,7 @@ public final class Analysis {
      * @param detail one line for the user; may be empty
      */
     public void link(long tNanos, Link.State state, String detail) {
-        finder.gap();
+        gap();
         sink.take(new Link(eventTime(tNanos), state, detail));
     }
 
@@ -114,8 +115,13 @@ public final class Analysis {
      * @param detail one line for the user
      */
     public void interrupted(String topic, String detail) {
-        finder.gap();
+        gap();
         advise(topic, detail, Double.NaN);
+    }
+
+    private void gap() {
+        finder.gap();
+        level.gap();
     }
 
     /**

@@ -20,7 +20,7 @@ final class FinderRecords implements PeakListener {
     @Override
     public void passed(long tNanos, double best, long bestAtNanos, double dropDb) {
         sink.take(new Passed(tNanos, level.fromFinder(best), bestAtNanos, dropDb));
-        level.passed(tNanos);
+        level.passed(tNanos, best);
     }
 
     @Override

@@ -48,15 +48,15 @@ class LevelWatchTest {
         @Test
         void withoutItThePassAtTheDetectorIsCalledDoubtfulOnce() {
             Meter meter = new Meter(1, Meter.NOISE).command(LevelCommand.at(MeterPoint.DETECTOR));
-            meter.read(1, -1).watch.passed(1);
-            meter.watch.passed(2);
+            meter.read(1, -1).watch.passed(1, -1);
+            meter.watch.passed(2, -1);
             assertEquals(1, meter.told.all("no-rest").size());
         }
 
         @Test
         void nothingIsDoubtfulWhereNobodySaidWhereTheMeterIs() {
             Meter meter = new Meter(1, Meter.NOISE).read(1, -1);
-            meter.watch.passed(1);
+            meter.watch.passed(1, -1);
             assertFalse(meter.told.heard("no-rest"));
         }
 
