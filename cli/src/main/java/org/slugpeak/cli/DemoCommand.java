@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.sim.Demo;
 import org.slugpeak.bridge.sim.DemoSettings;
@@ -79,8 +80,13 @@ final class DemoCommand implements Callable<Integer> {
         Demo demo = Demo.create(settings, Pace.ofClock(Ticker.system(), speed));
         OpenedSource source = new OpenedSource(
                 demo.source(), List.of(new SinkOutput(demo.source().hand())));
+        Set<KeyAction> more = fault.isPresent() ? Set.of(KeyAction.REPAIRED) : Set.of();
         int exitCode = SessionRunner.run(
-                "sim", source, PeakSettings.defaults(), AdjusterPolicy.FROM_SOURCE, outputOptions.openLive(keys(demo)));
+                "sim",
+                source,
+                PeakSettings.defaults(),
+                AdjusterPolicy.FROM_SOURCE,
+                outputOptions.openLive(more, keys(demo)));
         PrintStream table = outputOptions.isJson() ? System.err : System.out;
         table.println();
         demo.outcome().table().forEach(table::println);

@@ -68,8 +68,10 @@ final class OutputOptions {
     }
 
     /** Opens everything that was asked for, for readings of a simulated set with keys of its own. */
-    List<SessionOutput> openLive(Map<KeyAction, Runnable> keys) throws BridgeException {
-        return open(Set.of(KeyAction.AGAIN), keys, true);
+    List<SessionOutput> openLive(Set<KeyAction> more, Map<KeyAction, Runnable> keys) throws BridgeException {
+        Set<KeyAction> useful = EnumSet.of(KeyAction.AGAIN);
+        useful.addAll(more);
+        return open(useful, keys, true);
     }
 
     /**

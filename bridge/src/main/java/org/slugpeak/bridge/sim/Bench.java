@@ -1,12 +1,15 @@
 package org.slugpeak.bridge.sim;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -24,6 +27,7 @@ final class Bench implements RecordSink {
     private final SimulatedHand hand;
     private final OtherHand other;
     private final Deque<Chore> chores;
+    private final List<Advice> suspicions = new ArrayList<>();
     private Optional<Chore> present = Optional.empty();
     private long nowNanos;
 
@@ -52,6 +56,11 @@ final class Bench implements RecordSink {
     void seriesResistor(double ohm) {
         meter.series(ohm);
         receiver.load(meter.totalOhm());
+    }
+
+    /** What was said to be possibly wrong, in order. */
+    List<Advice> suspicions() {
+        return List.copyOf(suspicions);
     }
 
     long nowNanos() {
@@ -87,6 +96,9 @@ final class Bench implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
+        if (record instanceof Advice advice && Suspicion.isTopic(advice.topic())) {
+            suspicions.add(advice);
+        }
         hand.hear(record, nowNanos);
         other.hear(record, nowNanos);
         present.ifPresent(chore -> chore.hear(record, this));

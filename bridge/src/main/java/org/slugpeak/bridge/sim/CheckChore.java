@@ -97,7 +97,7 @@ final class CheckChore implements Chore {
             case EFFECT -> receiver.set(part, turnsBefore + HALF_A_TURN);
             case SKIRTS -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 5e3 : -5e3)));
             case OTHER_IF -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
-            case HARMONIC -> receiver.feed(before.withFrequency(before.frequencyHz() + 2e3));
+            case HARMONIC -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 2e3 : -2e3)));
             case IMAGE -> receiver.tune(dialBeforeHz - 2 * Tarnfield.IF_HZ);
         }
     }

@@ -24,6 +24,7 @@ public final class Demo {
     private final KeyHand keys;
     private final List<DemoOutcome.Step> steps = new ArrayList<>();
     private final IfPerformance before;
+    private final Bench bench;
     private final SimSource source;
 
     private Demo(DemoSettings settings, Pace pace, boolean everything) {
@@ -45,8 +46,8 @@ public final class Demo {
         } else {
             script.forFault();
         }
-        source = new SimSource(
-                new Bench(receiver, new SimulatedMeter(meter, random.split()), hand, other, script.chores()), pace);
+        bench = new Bench(receiver, new SimulatedMeter(meter, random.split()), hand, other, script.chores());
+        source = new SimSource(bench, pace);
     }
 
     /**
@@ -95,6 +96,7 @@ public final class Demo {
      * @return as the simulation knows it
      */
     public DemoOutcome outcome() {
-        return new DemoOutcome(steps, before, receiver.performance(), receiver.lossDb(), settings.fault());
+        return new DemoOutcome(
+                steps, before, receiver.performance(), receiver.lossDb(), settings.fault(), bench.suspicions());
     }
 }

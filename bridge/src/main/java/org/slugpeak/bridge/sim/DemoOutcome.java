@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.receiver.IfPerformance;
+import org.slugpeak.core.session.Advice;
 
 /**
- * What a demonstration came to, as the simulation knows it; nothing here was measured by the tool. Immutable; any thread may
+ * What a demonstration came to, as the simulation knows it; nothing here was measured by the tool, but beside the fault that was
+ * seeded stands what the tool said. Immutable; any thread may
  * use it.
  *
  * @param steps what each turn of an adjuster brought, in order
@@ -16,12 +18,19 @@ import org.slugpeak.core.receiver.IfPerformance;
  * @param after the set as it is left
  * @param leftDb what the set as it is left has less than the best there is
  * @param fault what was seeded
+ * @param suspicions what the tool said was possibly wrong, in order
  */
 public record DemoOutcome(
-        List<Step> steps, IfPerformance before, IfPerformance after, double leftDb, Optional<Fault> fault) {
+        List<Step> steps,
+        IfPerformance before,
+        IfPerformance after,
+        double leftDb,
+        Optional<Fault> fault,
+        List<Advice> suspicions) {
 
     public DemoOutcome {
         steps = List.copyOf(steps);
+        suspicions = List.copyOf(suspicions);
     }
 
     /**
@@ -54,8 +63,42 @@ public record DemoOutcome(
         lines.add(row("6 dB centre, kHz", before.centreHz() / 1e3, after.centreHz() / 1e3));
         lines.add("");
         lines.add(String.format(Locale.ROOT, "left on the table: %.2f dB", Math.max(0, leftDb)));
-        fault.ifPresent(it -> lines.add("seeded fault: " + it.code()));
+        fault.ifPresent(it -> lines.addAll(verdict(it)));
         return lines;
+    }
+
+    private List<String> verdict(Fault seeded) {
+        List<String> lines = new ArrayList<>();
+        String meant = Seeded.meantBy(seeded).topic();
+        Optional<Advice> right =
+                suspicions.stream().filter(it -> it.topic().equals(meant)).findFirst();
+        lines.add("seeded: " + seeded.code() + "; "
+                + right.map(it -> "slugpeak said at " + minutes(it.tNanos()) + ":")
+                        .orElse("slugpeak missed it."));
+        right.ifPresent(it -> lines.addAll(quoted(it)));
+        for (Advice wrong : suspicions) {
+            if (!wrong.topic().equals(meant)) {
+                lines.add("slugpeak also said, wrongly, at " + minutes(wrong.tNanos()) + ":");
+                lines.addAll(quoted(wrong));
+            }
+        }
+        return lines;
+    }
+
+    /** In two lines: what is possible, and what to do next. */
+    private static List<String> quoted(Advice advice) {
+        List<String> parts = List.of(advice.text().split("(?<=;) ", 2));
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            lines.add((i == 0 ? "  '" : "   ") + parts.get(i) + (i == parts.size() - 1 ? "'" : ""));
+        }
+        return lines;
+    }
+
+    /** Minutes and seconds from the first reading. */
+    private static String minutes(long tNanos) {
+        long seconds = Math.round(tNanos / 1e9);
+        return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
     }
 
     private static String row(String what, double from, double to) {

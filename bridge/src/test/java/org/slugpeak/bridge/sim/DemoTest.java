@@ -10,8 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.ReadingTaken;
@@ -64,6 +67,28 @@ class DemoTest {
         List<String> table = outcome.table();
         assertTrue(table.stream().allMatch(line -> line.length() <= 72));
         assertTrue(table.stream().anyMatch(line -> line.startsWith("left on the table: 0.")));
+    }
+
+    @Test
+    void theTableSaysWhatWasSeededAndWhatTheToolSaidAndWhen() throws Exception {
+        Demo demo = Demo.create(DemoSettings.ofSeed(50_003).withFault(Fault.HUM), Pace.unlimited());
+        Advice said = play(demo).stream()
+                .filter(record -> record instanceof Advice it && it.topic().equals(Suspicion.HUM.topic()))
+                .map(Advice.class::cast)
+                .findFirst()
+                .orElseThrow();
+        List<String> table = demo.outcome().table();
+        long seconds = Math.round(said.tNanos() / 1e9);
+        String head = String.format("seeded: hum; slugpeak said at %d:%02d:", seconds / 60, seconds % 60);
+        assertTrue(table.contains(head), table.toString());
+        assertTrue(String.join(" ", table).replaceAll(" +", " ").contains("'" + Suspicion.HUM.text() + "'"));
+        assertTrue(table.stream().allMatch(line -> line.length() <= 72), table.toString());
+    }
+
+    @Test
+    void theTableOwnsUpToAFaultThatWasMissed() {
+        Demo demo = Demo.create(DemoSettings.ofSeed(1).withFault(Fault.HUM), Pace.unlimited());
+        assertTrue(demo.outcome().table().contains("seeded: hum; slugpeak missed it."));
     }
 
     /** A replay has nothing but the log: readings, marks and begun adjusters, in their order. */

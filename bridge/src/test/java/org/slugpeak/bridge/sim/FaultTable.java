@@ -28,24 +28,7 @@ final class FaultTable {
     private static final String BEGIN = "<!-- table -->";
     private static final String END = "<!-- end of table -->";
 
-    private static final Map<Fault, Suspicion> MEANT = Map.ofEntries(
-            Map.entry(Fault.STRONG, Suspicion.TOO_STRONG),
-            Map.entry(Fault.WRONG_IF, Suspicion.WRONG_IF),
-            Map.entry(Fault.IMAGE, Suspicion.IMAGE),
-            Map.entry(Fault.HARMONIC, Suspicion.HARMONIC),
-            Map.entry(Fault.SLUG_END, Suspicion.SLUG_END),
-            Map.entry(Fault.MICA, Suspicion.MICA),
-            Map.entry(Fault.PADDER, Suspicion.PADDER),
-            Map.entry(Fault.SECONDARY, Suspicion.WINDING),
-            Map.entry(Fault.LOADING, Suspicion.LOADING),
-            Map.entry(Fault.REGENERATION, Suspicion.REGENERATION),
-            Map.entry(Fault.HUM, Suspicion.HUM));
-
     private FaultTable() {}
-
-    static Suspicion meant(Fault fault) {
-        return MEANT.getOrDefault(fault, Suspicion.TOO_STRONG);
-    }
 
     /** All that the tool suspects in one job. */
     static List<String> suspected(Optional<Fault> fault, long seed) throws BridgeException {
@@ -58,7 +41,7 @@ final class FaultTable {
         List<String> topics = new ArrayList<>();
         for (SessionRecord record : records) {
             record.match(new Verdicts().onAdvice(advice -> {
-                if (advice.topic().startsWith("possible-") || advice.topic().equals(LevelWatch.WIDE_PEAK)) {
+                if (Suspicion.isTopic(advice.topic()) || advice.topic().equals(LevelWatch.WIDE_PEAK)) {
                     topics.add(advice.topic());
                 }
             }));
@@ -76,7 +59,7 @@ final class FaultTable {
         }
         StringBuilder row = new StringBuilder("| " + fault.map(Fault::code).orElse("(none)") + " |");
         for (Fault column : Fault.values()) {
-            Integer count = counts.get(meant(column).topic());
+            Integer count = counts.get(Seeded.meantBy(column).topic());
             row.append(' ').append(count == null ? "" : count).append(" |");
         }
         return row.append(' ').append(silent == 0 ? "" : silent).append(" |").toString();
@@ -89,7 +72,7 @@ final class FaultTable {
         StringBuilder rule = new StringBuilder("|---|");
         for (Fault column : Fault.values()) {
             head.append(' ')
-                    .append(meant(column).topic().substring("possible-".length()))
+                    .append(Seeded.meantBy(column).topic().substring("possible-".length()))
                     .append(" |");
             rule.append("---|");
         }

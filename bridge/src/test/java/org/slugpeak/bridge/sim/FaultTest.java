@@ -20,7 +20,7 @@ class FaultTest {
     @ParameterizedTest
     @EnumSource(Fault.class)
     void everyFaultIsToldByItsOwnMessageAndNoOther(Fault fault) throws Exception {
-        assertEquals(List.of(FaultTable.meant(fault).topic()), FaultTable.suspected(Optional.of(fault), 101));
+        assertEquals(List.of(Seeded.meantBy(fault).topic()), FaultTable.suspected(Optional.of(fault), 101));
     }
 
     @ParameterizedTest

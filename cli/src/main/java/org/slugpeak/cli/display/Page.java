@@ -31,15 +31,11 @@ final class Page {
     Grid draw(Scene scene, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
         List<String> keyRows = keyRows(grid.width() - 2 * MARGIN, grid.height());
-        List<String> bannerRows = Wrapped.text(banner(scene, aside.told()), grid.width() - 2 * MARGIN);
-        int room = Layout.bannerRows(grid.height(), bannerRows.size());
+        Banner banner = Banner.of(scene, aside.told(), keys, grid.width() - 2 * MARGIN);
+        int room = Layout.bannerRows(grid.height(), banner.needed());
         Layout layout = Layout.of(grid.width(), grid.height(), room, keyRows.size(), symbols);
         header(grid, scene, aside.status());
-        banner(
-                grid,
-                layout,
-                bannerRows.subList(0, Math.min(room, bannerRows.size())),
-                bannerStyle(scene, aside.told()));
+        banner.draw(grid, layout.banner(), room, MARGIN);
         boolean asks = scene.request().isPresent() && SceneWords.alarm(scene).isEmpty();
         if (asks) {
             request(grid, scene, layout.banner() + room, grid.height() - keyRows.size());
@@ -82,26 +78,6 @@ final class Page {
         int column = grid.width() - MARGIN - status.length();
         if (column > MARGIN) {
             grid.write(0, column - 1, " " + status, Grid.Style.PLAIN);
-        }
-    }
-
-    private static String banner(Scene scene, String told) {
-        String alarm = SceneWords.alarm(scene);
-        String note = scene.note().map(Scene.Note::text).orElse("");
-        return !alarm.isEmpty() ? alarm : !told.isEmpty() ? told : note;
-    }
-
-    private static Grid.Style bannerStyle(Scene scene, String told) {
-        if (!SceneWords.alarm(scene).isEmpty()) {
-            return Grid.Style.ALERT;
-        }
-        return told.isEmpty() ? Grid.Style.PLAIN : Grid.Style.STRONG;
-    }
-
-    private static void banner(Grid grid, Layout layout, List<String> rows, Grid.Style style) {
-        for (int i = 0; i < rows.size(); i++) {
-            grid.fill(layout.banner() + i, style);
-            grid.write(layout.banner() + i, MARGIN, rows.get(i), style);
         }
     }
 

@@ -15,6 +15,7 @@ import org.slugpeak.core.peak.Seek;
  * @param overload what is to be said while the reading cannot be trusted
  * @param link what is to be said while the instrument is gone or silent
  * @param request what the user is asked to do now
+ * @param warning a fault that is suspected, or something else that stands until it is answered
  * @param note the last thing that the user should know beside the verdict
  */
 record Scene(
@@ -27,6 +28,7 @@ record Scene(
         Optional<String> overload,
         Optional<String> link,
         Optional<Request> request,
+        Optional<Warning> warning,
         Optional<Note> note) {
 
     static final Scene EMPTY = new Scene(
@@ -36,6 +38,7 @@ record Scene(
             "",
             Level.NONE,
             Verdict.WAITING,
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
@@ -50,39 +53,53 @@ record Scene(
     record Note(long tNanos, String text) {}
 
     Scene withSession(String newSource, String newUnit, Seek newSeek) {
-        return new Scene(newSource, newUnit, newSeek, adjuster, level, verdict, overload, link, request, note);
+        return new Scene(newSource, newUnit, newSeek, adjuster, level, verdict, overload, link, request, warning, note);
     }
 
     Scene withAdjuster(String newAdjuster) {
         return new Scene(
-                source, unit, seek, newAdjuster, level.withSwing(0), Verdict.turn(seek), overload, link, request, note);
+                source,
+                unit,
+                seek,
+                newAdjuster,
+                level.withSwing(0),
+                Verdict.turn(seek),
+                overload,
+                link,
+                request,
+                warning,
+                note);
     }
 
     Scene withLevel(Level newLevel) {
-        return new Scene(source, unit, seek, adjuster, newLevel, verdict, overload, link, request, note);
+        return new Scene(source, unit, seek, adjuster, newLevel, verdict, overload, link, request, warning, note);
     }
 
     Scene withVerdict(Verdict newVerdict) {
-        return new Scene(source, unit, seek, adjuster, level, newVerdict, overload, link, request, note);
+        return new Scene(source, unit, seek, adjuster, level, newVerdict, overload, link, request, warning, note);
     }
 
     Scene withOverload(Optional<String> newOverload) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, newOverload, link, request, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, newOverload, link, request, warning, note);
     }
 
     Scene withLink(Optional<String> newLink) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, newLink, request, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, newLink, request, warning, note);
     }
 
     Scene withRequest(Optional<Request> newRequest) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, newRequest, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, newRequest, warning, note);
+    }
+
+    Scene withWarning(Optional<Warning> newWarning) {
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, request, newWarning, note);
     }
 
     Scene withSeek(Seek newSeek) {
-        return new Scene(source, unit, newSeek, adjuster, level, verdict, overload, link, request, note);
+        return new Scene(source, unit, newSeek, adjuster, level, verdict, overload, link, request, warning, note);
     }
 
     Scene withNote(Optional<Note> newNote) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, request, newNote);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, request, warning, newNote);
     }
 }

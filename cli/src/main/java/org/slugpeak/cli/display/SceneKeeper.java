@@ -109,11 +109,12 @@ final class SceneKeeper implements RecordSink {
         @Override
         public Change mark(Mark it) {
             Optional<Seek> sought = SeekCommand.parse(it.text());
-            boolean drops = LevelCommand.parse(it.text())
-                    .map(command -> command.verb() == LevelCommand.Verb.CANCEL)
-                    .orElse(false);
+            Optional<LevelCommand> command = LevelCommand.parse(it.text());
+            boolean drops = command.map(LevelCommand::verb).equals(Optional.of(LevelCommand.Verb.CANCEL));
             return (before, said) -> {
-                Scene seeking = before.withSeek(sought.orElse(before.seek()));
+                Optional<Warning> warning = command.map(given -> Warning.after(before.warning(), given))
+                        .orElse(before.warning());
+                Scene seeking = before.withSeek(sought.orElse(before.seek())).withWarning(warning);
                 return note(drops ? seeking.withRequest(Optional.empty()) : seeking, it.tNanos(), said);
             };
         }
@@ -125,7 +126,11 @@ final class SceneKeeper implements RecordSink {
             }
             return (before, said) -> {
                 Scene asked = before.withRequest(Request.after(before.request(), it));
-                return Request.isAsked(it) ? asked : note(asked, it.tNanos(), said);
+                Optional<Warning> warning = Warning.after(before.warning(), it);
+                boolean stands = warning.map(Warning::topic).equals(Optional.of(it.topic()));
+                return Request.isAsked(it) || stands
+                        ? asked.withWarning(warning)
+                        : note(asked.withWarning(warning), it.tNanos(), said);
             };
         }
 
@@ -145,7 +150,8 @@ final class SceneKeeper implements RecordSink {
         public Change adjuster(Adjuster it) {
             boolean begins = it.action() == Adjuster.Action.BEGIN;
             return (before, said) -> {
-                Scene asked = before.withRequest(Optional.empty());
+                Scene asked = before.withRequest(Optional.empty())
+                        .withWarning(before.warning().filter(warning -> !warning.isOfOnePeak()));
                 return note(begins ? asked.withAdjuster(it.name()) : asked, it.tNanos(), said);
             };
         }

@@ -57,6 +57,11 @@ final class SceneWords {
         if (scene.request().isPresent()) {
             return scene.request().get().text();
         }
+        return verdict(scene);
+    }
+
+    /** The verdict, with the distance as it is now. */
+    static String verdict(Scene scene) {
         if (scene.verdict().call() == Verdict.Call.BACK) {
             return EventWords.past(scene.level().distanceDb(), scene.seek());
         }

@@ -74,6 +74,45 @@ class LinesTest {
             assertEquals(before, said().size());
         }
 
+        /** As hum on the reading makes it: three verdicts a second for a minute. */
+        @Test
+        void verdictsThatKeepChangingAreSaidLessAndLess() {
+            lines.take(Sessions.start(Seek.PEAK));
+            for (int i = 0; i < 90; i++) {
+                double t = i * 2 / 3.0;
+                lines.take(new Passed(seconds(t), 0.9, seconds(t), 0.6));
+                lines.take(reading(t + 0.1, 0.8, 0.9, Trend.STEADY));
+                lines.take(new Advice(seconds(t + 0.2), "best-aged", "the old best is out of reach", 0.2));
+                lines.take(new Returned(seconds(t + 0.3), 0.899, 0.04));
+                lines.take(reading(t + 0.4, 0.9, 0.9, Trend.STEADY));
+            }
+            int inAMinute = said().size();
+            assertTrue(inAMinute >= 6 && inAMinute <= 24, said().toString());
+        }
+
+        @Test
+        void aVerdictThatWasHeldBackIsSaidWhenItStillHolds() {
+            lines.take(Sessions.start(Seek.PEAK));
+            lines.take(new Passed(seconds(1), 0.9, seconds(1), 0.6));
+            lines.take(new Returned(seconds(1.5), 0.899, 0.04));
+            lines.take(new Passed(seconds(2), 0.9, seconds(1), 0.6));
+            assertEquals("on the peak: stop, 0.04 dB short", said().get(2));
+            assertEquals(3, said().size());
+            lines.take(reading(2.6, 0.8, 0.9, Trend.STEADY));
+            assertEquals("past it: back, 1.0 dB", said().get(3));
+        }
+
+        @Test
+        void theNextAdjusterIsHeardAtOnceHoweverRestlessTheLastOneWas() {
+            for (int i = 0; i < 20; i++) {
+                lines.take(new Passed(seconds(i * 0.1), 0.9, 0, 0.6));
+            }
+            int before = said().size();
+            lines.take(new Adjuster(seconds(2), "T1 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN));
+            lines.take(new Passed(seconds(2.1), 0.9, 0, 0.6));
+            assertEquals(before + 2, said().size());
+        }
+
         @Test
         void eachEventIsOneShortSentence() {
             lines.take(Sessions.start(Seek.PEAK, "/dev/ttyUSB0"));

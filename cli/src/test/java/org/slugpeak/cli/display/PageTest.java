@@ -13,12 +13,16 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.LevelWatch;
+import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.SessionRecord;
@@ -305,5 +309,52 @@ class PageTest {
         String text = text(Scene.EMPTY, 80, 24);
         assertTrue(text.contains("waiting for the first reading"));
         assertTrue(text.contains("no best yet"));
+    }
+
+    private static Advice hum() {
+        return new Advice(Sessions.seconds(1), Suspicion.HUM.topic(), Suspicion.HUM.text(), 0.1);
+    }
+
+    private static Page pageWithRepaired() {
+        return new Page(Symbols.BLOCKS, KeyBindings.usual().phrases(EnumSet.of(KeyAction.REPAIRED, KeyAction.QUIT)));
+    }
+
+    private static String flat(Page page, Scene scene, int width, int height) {
+        return String.join(" ", page.draw(scene, Aside.NONE, width, height).lines())
+                .replaceAll(" +", " ");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80, 24", "40, 12"})
+    void aSuspicionStandsWithTheKeyThatAnswersItWhateverIsSaidAfterIt(int width, int height) {
+        Scene later = scene(
+                Seek.PEAK,
+                hum(),
+                new Mark(Sessions.seconds(2), "something else"),
+                new Passed(Sessions.seconds(3), 0.870, Sessions.seconds(1), 0.3),
+                reading(60, 0.812, 0.870, Trend.FALLING));
+        String shown = flat(pageWithRepaired(), later, width, height);
+        assertTrue(shown.contains(Suspicion.HUM.text() + " (f repaired)"), shown);
+        assertTrue(shown.contains("below best"), shown);
+    }
+
+    @Test
+    void aSuspicionGoesWhenTheUserHasLookedAfterItOrACheckHasProvedItWrong() {
+        Mark repaired = new Mark(Sessions.seconds(2), LevelCommand.repaired().text());
+        assertTrue(scene(Seek.PEAK, hum(), repaired).warning().isEmpty());
+        Advice cleared = new Advice(Sessions.seconds(2), Suspicion.CLEARED, Suspicion.HUM.clearedText(), Double.NaN);
+        assertTrue(scene(Seek.PEAK, hum(), cleared).warning().isEmpty());
+        Adjuster next = new Adjuster(Sessions.seconds(2), "T1 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN);
+        assertTrue(scene(Seek.PEAK, hum(), next).warning().isPresent());
+    }
+
+    @Test
+    void aPeakThatIsTooWideIsOfNoInterestForTheNextAdjusterOrAfterTheLevelCheck() {
+        Advice wide = new Advice(Sessions.seconds(1), LevelWatch.WIDE_PEAK, "this peak was wide", 2);
+        assertTrue(scene(Seek.PEAK, wide).warning().isPresent());
+        Adjuster next = new Adjuster(Sessions.seconds(2), "T1 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN);
+        assertTrue(scene(Seek.PEAK, wide, next).warning().isEmpty());
+        Advice checked = new Advice(Sessions.seconds(2), "level-check", "the reading follows the generator", 1);
+        assertTrue(scene(Seek.PEAK, wide, checked).warning().isEmpty());
     }
 }

@@ -15,7 +15,7 @@ final class CheckJudge {
     private static final double NO_EFFECT_DB = 0.2;
     private static final double NARROW_SKIRT_DB = 13;
     private static final double UNEQUAL_SKIRTS_DB = 1.5;
-    private static final double HARMONIC_DROP_DB = 2;
+    private static final double HARMONIC_DROP_DB = 3;
     private static final double NO_IMAGE_DB = 36;
 
     private final LevelListener listener;
@@ -44,7 +44,7 @@ final class CheckJudge {
             standing.raise(tNanos, Suspicion.TOO_STRONG, slope);
             return slope < REFUSE_SLOPE ? Following.REFUSED : Following.DOUBTFUL;
         }
-        standing.clear(Suspicion.TOO_STRONG);
+        standing.clear(tNanos, Suspicion.TOO_STRONG);
         String verdict = slope > WEAK_SLOPE
                 ? "the reading falls faster than the generator (%.2f): too weak, or the square law of the detector"
                 : "the reading follows the generator (%.2f)";
@@ -111,9 +111,12 @@ final class CheckJudge {
         decide(tNanos, Math.abs(offsetKilohertz) > 5, Suspicion.WRONG_IF, offsetKilohertz);
     }
 
-    void harmonic(long tNanos, double before, double after) {
-        double drop = db(before / after);
-        listener.advice(tNanos, "harmonic", say("2 kHz off costs %.1f dB", drop), drop);
+    /** The mean of both sides: what a set that is not quite on tune loses on one side it gains on the other. */
+    void harmonic(long tNanos, double centre, double above, double below) {
+        double up = db(centre / above);
+        double down = db(centre / below);
+        double drop = (up + down) / 2;
+        listener.advice(tNanos, "harmonic", say("2 kHz off costs %.1f dB above, %.1f dB below", up, down), drop);
         decide(tNanos, drop > HARMONIC_DROP_DB, Suspicion.HARMONIC, drop);
     }
 
@@ -129,7 +132,7 @@ final class CheckJudge {
         if (bad) {
             standing.raise(tNanos, suspicion, amount);
         } else {
-            standing.clear(suspicion);
+            standing.clear(tNanos, suspicion);
         }
     }
 

@@ -29,7 +29,11 @@ public enum CheckKind {
             "move the generator 10 kHz down, then say done",
             "now 10 kHz above its frequency, then say done"),
     /** Whether the generator's fundamental is what is heard. */
-    HARMONIC(false, "put the generator back on its frequency", "move the generator 2 kHz up, then say done"),
+    HARMONIC(
+            false,
+            "put the generator back on its frequency",
+            "move the generator 2 kHz up, then say done",
+            "now 2 kHz below its frequency, then say done"),
     /** Whether the oscillator is on the right side of the signal. */
     IMAGE(false, "put the dial back", "set the dial lower by twice the IF, then say done");
 

@@ -84,7 +84,7 @@ public final class LevelWatch {
         } else {
             if (wasStepping && following == Following.REFUSED) {
                 following = Following.GOOD;
-                standing.clear(Suspicion.TOO_STRONG);
+                standing.clear(tNanos, Suspicion.TOO_STRONG);
                 listener.cleared(tNanos);
             }
             watchPassively(tNanos, magnitude);
@@ -307,14 +307,18 @@ public final class LevelWatch {
             switch (kind) {
                 case REST -> takeRest(tNanos, levels.get(0), levels.get(1));
                 case LEVEL -> {
+                    boolean flattened = following != Following.GOOD;
                     following = judge.level(tNanos, before, first);
+                    if (flattened && following == Following.GOOD) {
+                        listener.cleared(tNanos);
+                    }
                     return following == Following.GOOD;
                 }
                 case LOADING -> judge.loading(tNanos, before, first);
                 case EFFECT -> judge.effect(tNanos, before, first, withoutEffect());
                 case SKIRTS -> judge.skirts(tNanos, before, first, above(levels.get(2)));
                 case OTHER_IF -> judge.otherIf(tNanos, before, first, above(levels.get(2)));
-                case HARMONIC -> judge.harmonic(tNanos, before, first);
+                case HARMONIC -> judge.harmonic(tNanos, before, first, above(levels.get(2)));
                 case IMAGE -> judge.image(tNanos, before, first);
             }
             return true;

@@ -29,9 +29,10 @@ final class Standing {
     }
 
     /** What caused this suspicion has gone. */
-    void clear(Suspicion suspicion) {
+    void clear(long tNanos, Suspicion suspicion) {
         if (present.isPresent() && present.get() == suspicion) {
             present = Optional.empty();
+            listener.advice(tNanos, Suspicion.CLEARED, suspicion.clearedText(), Double.NaN);
         }
     }
 

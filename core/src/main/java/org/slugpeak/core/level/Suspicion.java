@@ -30,6 +30,11 @@ public enum Suspicion {
     /** The reading wobbles without a signal. */
     HUM("mains hum in the reading", "check the filter capacitors and the ground of the meter lead");
 
+    /** Topic of the advice that what was suspected is so no longer. */
+    public static final String CLEARED = "no-longer-possible";
+
+    private static final String TOPIC = "possible-";
+
     private final String cause;
     private final String next;
 
@@ -44,7 +49,26 @@ public enum Suspicion {
      * @return {@code possible-} and the name, lower case, hyphenated
      */
     public String topic() {
-        return "possible-" + name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return TOPIC + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * Whether an advice names a suspicion.
+     *
+     * @param topic of any advice
+     * @return true for what {@link #topic()} gives
+     */
+    public static boolean isTopic(String topic) {
+        return topic.startsWith(TOPIC);
+    }
+
+    /**
+     * What the user is told when a check has shown that it is not, or no longer, so.
+     *
+     * @return one line
+     */
+    public String clearedText() {
+        return "no longer suspected: " + cause;
     }
 
     /**

@@ -1,0 +1,66 @@
+package org.slugpeak.cli.display;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The rows under the header, most urgent first: an alarm, a warning that stands until it is answered, then what the user was just
+ * told. Immutable; any thread may use it.
+ *
+ * @param rows from the top; those that do not fit are left out
+ * @param needed how many rows shall be kept free for them, so that a remark that comes and goes does not move the rest
+ */
+record Banner(List<Row> rows, int needed) {
+
+    /** So ends the phrase of the key that answers a warning. */
+    private static final String ANSWER = " " + KeyAction.REPAIRED.word();
+
+    /** One row. */
+    private record Row(String text, Grid.Style style) {}
+
+    /**
+     * What is to be said now.
+     *
+     * @param scene what is seen
+     * @param told something that comes from no record; may be empty
+     * @param keys what the keys do, one phrase each
+     * @param columns for a row
+     */
+    static Banner of(Scene scene, String told, List<String> keys, int columns) {
+        List<Row> rows = new ArrayList<>();
+        String alarm = SceneWords.alarm(scene);
+        add(rows, alarm, Grid.Style.ALERT, columns);
+        scene.warning().ifPresent(it -> add(rows, it.text() + answer(keys), Grid.Style.ALERT, columns));
+        boolean stands = scene.warning().isPresent();
+        int needed = rows.size() + (stands ? 1 : 0);
+        if (alarm.isEmpty() && !told.isEmpty()) {
+            add(rows, told, Grid.Style.STRONG, columns);
+        } else if (alarm.isEmpty()) {
+            add(rows, scene.note().map(Scene.Note::text).orElse(""), Grid.Style.PLAIN, columns);
+        }
+        return new Banner(List.copyOf(rows), stands ? needed : rows.size());
+    }
+
+    private static void add(List<Row> rows, String text, Grid.Style style, int columns) {
+        if (!text.isEmpty()) {
+            Wrapped.text(text, columns).forEach(row -> rows.add(new Row(row, style)));
+        }
+    }
+
+    private static String answer(List<String> keys) {
+        Optional<String> key =
+                keys.stream().filter(phrase -> phrase.endsWith(ANSWER)).findFirst();
+        return key.map(phrase -> " (" + phrase + ")").orElse("");
+    }
+
+    void draw(Grid grid, int top, int room, int left) {
+        for (int i = 0; i < Math.min(room, rows.size()); i++) {
+            Row row = rows.get(i);
+            if (row.style() != Grid.Style.PLAIN) {
+                grid.fill(top + i, row.style());
+            }
+            grid.write(top + i, left, row.text(), row.style());
+        }
+    }
+}
