@@ -147,7 +147,7 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
                     case DONE -> "done";
                     case CANCEL -> "the check is dropped";
                     case REPAIRED -> "looked after: other faults may be suspected again";
-                    case CUT -> "the generator is changed to " + command.detail() + " times";
+                    case CUT -> "now change the generator to " + command.detail() + " times";
                 });
     }
 

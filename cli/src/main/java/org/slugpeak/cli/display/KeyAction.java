@@ -27,6 +27,8 @@ public enum KeyAction {
     REST("rest", "0"),
     /** Check whether the reading follows the generator. */
     LEVEL("level", "x"),
+    /** Say, before it is done, that the generator will be halved. */
+    CUT("cut", "h"),
     /** Start the next of the other checks. */
     CHECK("check", "c"),
     /** Drop the check that is under way. */

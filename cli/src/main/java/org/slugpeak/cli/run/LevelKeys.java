@@ -16,12 +16,16 @@ final class LevelKeys {
             CheckKind.HARMONIC,
             CheckKind.IMAGE);
 
+    /** Every attenuator has such a step, and the level check asks for the same one. */
+    private static final double HALF = 0.5;
+
     private int next;
 
     LevelCommand command(KeyAction action) {
         return switch (action) {
             case REST -> LevelCommand.check(CheckKind.REST);
             case LEVEL -> LevelCommand.check(CheckKind.LEVEL);
+            case CUT -> LevelCommand.cut(HALF);
             case CHECK -> LevelCommand.check(SELDOM.get(next++ % SELDOM.size()));
             case DONE -> LevelCommand.done();
             case DROP -> LevelCommand.cancel();

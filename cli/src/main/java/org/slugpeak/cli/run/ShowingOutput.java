@@ -31,7 +31,13 @@ public final class ShowingOutput implements SessionOutput {
 
     /** The keys that every session on a real set sees to: the level checks. */
     public static final Set<KeyAction> LEVEL_KEYS = Set.of(
-            KeyAction.REST, KeyAction.LEVEL, KeyAction.CHECK, KeyAction.DONE, KeyAction.DROP, KeyAction.REPAIRED);
+            KeyAction.REST,
+            KeyAction.LEVEL,
+            KeyAction.CUT,
+            KeyAction.CHECK,
+            KeyAction.DONE,
+            KeyAction.DROP,
+            KeyAction.REPAIRED);
 
     /**
      * Sees to one more key, in the session's thread.
@@ -69,7 +75,7 @@ public final class ShowingOutput implements SessionOutput {
             case AGAIN -> control.sameAdjuster();
             case PREVIOUS -> control.previousAdjuster();
             case SKIP -> control.skipAdjuster();
-            case REST, LEVEL, CHECK, DONE, DROP, REPAIRED ->
+            case REST, LEVEL, CUT, CHECK, DONE, DROP, REPAIRED ->
                 control.mark(levelKeys.command(action).text());
             case QUIT -> control.quit("quit");
             case INTERRUPT -> control.quit("interrupted");

@@ -88,8 +88,23 @@ class KeysTest {
 
         @ParameterizedTest
         @CsvSource({
-            "r,NEXT", "n,NEXT", "enter,NEXT", "pagedown,NEXT", "b,AGAIN", "pageup,AGAIN", "p,PREVIOUS", "space,MARK",
-            "k,SKIP", "0,REST", "x,LEVEL", "c,CHECK", "d,DONE", "escape,DROP", "f,REPAIRED", "q,QUIT"
+            "r,NEXT",
+            "n,NEXT",
+            "enter,NEXT",
+            "pagedown,NEXT",
+            "b,AGAIN",
+            "pageup,AGAIN",
+            "p,PREVIOUS",
+            "space,MARK",
+            "k,SKIP",
+            "0,REST",
+            "x,LEVEL",
+            "h,CUT",
+            "c,CHECK",
+            "d,DONE",
+            "escape,DROP",
+            "f,REPAIRED",
+            "q,QUIT"
         })
         void isTheUsualOne(String key, KeyAction action) {
             assertEquals(Optional.of(action), KeyBindings.usual().action(key));

@@ -18,6 +18,7 @@ class LevelKeysTest {
     @CsvSource({
         "REST,level: check rest",
         "LEVEL,level: check level",
+        "CUT,level: cut 0.5",
         "DONE,level: done",
         "DROP,level: cancel",
         "REPAIRED,level: repaired"

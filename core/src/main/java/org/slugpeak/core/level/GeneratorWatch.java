@@ -39,6 +39,7 @@ final class GeneratorWatch {
     private double factor = 0.5;
     private double scale = 1;
     private boolean stepping;
+    private boolean announced;
     private long stepNanos;
     private double levelBefore;
     private boolean movingBefore;
@@ -78,6 +79,7 @@ final class GeneratorWatch {
     }
 
     void announceCut(long tNanos, double newFactor) {
+        announced = true;
         factor = newFactor;
         promptedNanos = tNanos;
         beginStep(tNanos);
@@ -142,7 +144,14 @@ final class GeneratorWatch {
                     String.format(
                             Locale.ROOT, "the reading followed the generator by %+.1f dB: the best goes on", db(ratio)),
                     db(ratio));
+        } else if (announced) {
+            listener.advice(
+                    tNanos,
+                    "generator-unchanged",
+                    "the reading did not change: announce a cut first, then make it within 6 s",
+                    Double.NaN);
         }
+        announced = false;
     }
 
     private void prompt(long tNanos, double magnitude) {

@@ -205,6 +205,15 @@ class LevelWatchTest {
         }
 
         @Test
+        void anAnnouncedCutThatNobodyMakesIsSaidAndTheScaleStays() {
+            Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.25));
+            assertFalse(meter.read(3, 0.8).watch.letsFinderSee());
+            assertTrue(meter.read(4, 0.8).watch.letsFinderSee());
+            assertEquals(1, meter.told.all("generator-unchanged").size());
+            assertEquals(1, meter.watch.scale());
+        }
+
+        @Test
         void theNextAdjusterStartsWithAFreshScale() {
             Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.5));
             meter.read(3, 0.4).watch.adjusterBegun("T1 top");
