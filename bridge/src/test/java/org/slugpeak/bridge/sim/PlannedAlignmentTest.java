@@ -200,7 +200,7 @@ class PlannedAlignmentTest {
                 usual.front(),
                 usual.audio(),
                 usual.noiseOhm(),
-                usual.handFraction(),
+                usual.hand(),
                 usual.misalignment());
     }
 
@@ -218,7 +218,10 @@ class PlannedAlignmentTest {
         return count;
     }
 
-    /** Peaking slug by slug cannot be right there; where it does not creep to its hump, only the skirts tell. */
+    /**
+     * Peaking slug by slug cannot be right there; where it does not creep to its hump, only the skirts tell. Two sets in three are
+     * expected (199 of 300), so that fewer than half of forty is a chance of one in a hundred.
+     */
     @Test
     void warnsOfTwoAndAHalfTimesCriticalCouplingInMostSets() throws BridgeException {
         long count = warned(2.5, 7000, 40);

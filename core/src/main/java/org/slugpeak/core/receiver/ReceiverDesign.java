@@ -16,7 +16,7 @@ import java.util.Map;
  * @param front aerial circuit and oscillator
  * @param audio from detector to voice coil
  * @param noiseOhm equivalent noise resistance at the converter grid
- * @param handFraction what a hand and tool in the can add to the inductance, as a fraction of it
+ * @param hand what hand and tool do to the circuit that they are at
  * @param misalignment where the parts stand at first, in turns from their working positions
  */
 public record ReceiverDesign(
@@ -31,10 +31,33 @@ public record ReceiverDesign(
         FrontEnd front,
         AudioStage audio,
         double noiseOhm,
-        double handFraction,
+        HandEffect hand,
         Map<Part, Double> misalignment) {
 
     public ReceiverDesign {
         misalignment = Map.copyOf(misalignment);
+    }
+
+    /**
+     * The same set in front of another hand.
+     *
+     * @param newHand and its tool
+     * @return a copy
+     */
+    public ReceiverDesign withHand(HandEffect newHand) {
+        return new ReceiverDesign(
+                intermediateHz,
+                first,
+                second,
+                conversionSiemens,
+                stageSiemens,
+                detector,
+                gainControl,
+                slug,
+                front,
+                audio,
+                noiseOhm,
+                newHand,
+                misalignment);
     }
 }

@@ -186,7 +186,7 @@ public final class SimulatedReceiver {
             double signalHz = n * generatorHz();
             double volts = generator.volts()
                     * HARMONICS[n - 1]
-                    * design.front().aerialResponse(signalHz, dialHz, turns(Part.C1))
+                    * design.front().aerialResponse(signalHz, dialHz, trimmerTurns(Part.C1))
                     * stripGain(Math.max(1e3, Math.abs(signalHz - oscillator)));
             power += volts * volts;
         }
@@ -204,8 +204,10 @@ public final class SimulatedReceiver {
      */
     public double oscillatorHz() {
         double padder = faults.contains(Fault.PADDER) ? 0 : turns(Part.C3);
+        // The padder stands in the same open circuit as the trimmer.
+        double trimmer = trimmerTurns(Part.C2) + (isHandAt(Part.C3) ? handTurns() : 0);
         double tuned =
-                design.front().oscillatorHz(dialHz, turns(Part.C2), padder, turns(Part.C5), design.intermediateHz());
+                design.front().oscillatorHz(dialHz, trimmer, padder, trimmerTurns(Part.C5), design.intermediateHz());
         double drift = design.front().drift().driftBetweenHz(1800, warmSeconds + lastNanos / 1e9);
         return tuned + drift * dialHz / 1e6;
     }
@@ -316,8 +318,21 @@ public final class SimulatedReceiver {
     }
 
     private double change(Part part) {
-        double hand = handAt.isPresent() && handAt.get() == part ? design.handFraction() : 0;
+        double hand = isHandAt(part) ? design.hand().inductanceFraction() : 0;
         return design.slug().inductanceChange(turns(part)) + hand;
+    }
+
+    private boolean isHandAt(Part part) {
+        return handAt.equals(Optional.of(part));
+    }
+
+    /** A trimmer of an open circuit; a hand there counts as so much more of it. */
+    private double trimmerTurns(Part part) {
+        return turns(part) + (isHandAt(part) ? handTurns() : 0);
+    }
+
+    private double handTurns() {
+        return design.hand().farad() / design.front().trimmerFaradPerTurn();
     }
 
     private DiodeDetector detector() {

@@ -44,11 +44,26 @@ public final class Tarnfield {
     /** Equivalent noise resistance of a 6BE6 as converter, about 0.2 megohm; from memory. */
     private static final double NOISE_OHM = 200e3;
 
+    /** A plastic tool in a closed can shifts the circuit by -0.03 kHz, the hand outside by nothing; made up. */
+    private static final double INSULATED_CAN_HZ = 0.03e3;
+
+    /** A metal blade in the coil shifts it by -0.8 kHz; the figure of the reference data set, from memory. */
+    private static final double METAL_CAN_HZ = 0.8e3;
+
     /**
-     * An insulated tool in the can shifts the circuit by -0.03 kHz; invented. A metal blade does so by twenty times as much,
-     * and a pair near critical coupling multiplies it: slugs peaked in turn drift by 1/(1 - c) times the shift.
+     * A hand on a metal tool adds this to an oscillator that stands open, which lowers it by 0.8 kHz with the dial at 1 MHz (the
+     * figure of the reference data set, from memory) and by more where there is less capacitance.
      */
-    private static final double HAND_FRACTION = 2 * 0.03e3 / IF_HZ;
+    private static final double METAL_OPEN_FARAD = 0.18e-12;
+
+    /** The length of an insulated tool keeps the hand away: a tenth of it; made up. */
+    private static final double INSULATED_OPEN_FARAD = 0.1 * METAL_OPEN_FARAD;
+
+    /** An insulated alignment tool, as everybody should use. */
+    public static final HandEffect INSULATED_TOOL = new HandEffect(2 * INSULATED_CAN_HZ / IF_HZ, INSULATED_OPEN_FARAD);
+
+    /** A screwdriver. */
+    public static final HandEffect METAL_TOOL = new HandEffect(2 * METAL_CAN_HZ / IF_HZ, METAL_OPEN_FARAD);
 
     private Tarnfield() {}
 
@@ -71,7 +86,7 @@ public final class Tarnfield {
                 frontEnd(),
                 new AudioStage(4.0, 3.2, 3e-3),
                 NOISE_OHM,
-                HAND_FRACTION,
+                INSULATED_TOOL,
                 misalignment(law));
     }
 

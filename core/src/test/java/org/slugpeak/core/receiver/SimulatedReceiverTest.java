@@ -308,6 +308,20 @@ class SimulatedReceiverTest {
         }
     }
 
+    /** The figure of the reference data set; the rest follows from less capacitance at the high end. */
+    @Test
+    void aScrewdriverAtTheOscillatorLowersItByEightHundredHertzAtOneMegahertz() {
+        SimulatedReceiver receiver =
+                new SimulatedReceiver(Tarnfield.design().withHand(Tarnfield.METAL_TOOL), Set.of(), 1);
+        for (double[] expected : new double[][] {{1000e3, -800, 50}, {1400e3, -2000, 200}}) {
+            receiver.tune(expected[0]);
+            receiver.hand(Optional.empty());
+            double without = receiver.oscillatorHz();
+            receiver.hand(Optional.of(Part.C2));
+            assertEquals(expected[1], receiver.oscillatorHz() - without, expected[2]);
+        }
+    }
+
     @Test
     void aHandInTheCanShiftsTheCircuitUntilItLeaves() {
         SimulatedReceiver receiver = aligned();
