@@ -50,6 +50,38 @@ done
 see 'left with 0'
 grep -q '"type":"end".*"reason":"quit"' "$work"/log.jsonl || fail "the log was not closed properly"
 
+echo "screen: a response curve by hand, whose points are taken with a key"
+open_window 80 24
+type_in "clear; cat '$work'/pipe | ./slugpeak curve --from - --span 454..456 --no-rest --dwell 0 --log '$work'/curve.jsonl; echo left with \$?" Enter
+exec 3<>"$work"/pipe
+steady() { for _ in $(seq 30); do awk -v level="$1" 'BEGIN { for (i = 0; i < 10; i++) print level + i % 2 / 1000 }' >&3; sleep 0.1; done; }
+steady 0.5
+see '1 of 3'
+see 'set 454.00 kHz, and let it stand'
+see 'r next'
+resize 40 12
+see 'q quit'
+type_in n
+steady 0.5
+see 'taken: 454.00 kHz'
+see '2 of 3'
+resize 200 60
+type_in n
+steady 0.8
+see '3 of 3'
+type_in p
+steady 0.8
+see '2 of 3'
+type_in n
+steady 0.8
+see '3 of 3'
+type_in n
+steady 0.4
+see 'left with 0'
+exec 3>&-
+never_see 'q quit'
+[ "$(grep -c '"topic":"curve-point"' "$work"/curve.jsonl)" = 4 ] || fail "the points are not in the log"
+
 echo "screen: without colour"
 open_window 80 24
 type_in "NO_COLOR=1 ./slugpeak demo --cue off; echo left with \$?" Enter

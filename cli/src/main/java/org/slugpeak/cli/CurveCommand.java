@@ -15,7 +15,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.curve.CurveGuide;
-import org.slugpeak.cli.curve.CurveLines;
+import org.slugpeak.cli.curve.CurveOutput;
 import org.slugpeak.cli.curve.CurveText;
 import org.slugpeak.cli.curve.GeneratorControl;
 import org.slugpeak.cli.quantity.Frequency;
@@ -137,6 +137,9 @@ final class CurveCommand implements Callable<Integer> {
             description = "Set beside an earlier curve: a session log, or a text with points.")
     private Optional<Path> compare = Optional.empty();
 
+    @Option(names = "--plain", description = "Lines instead of the screen, for a screen reader.")
+    private boolean plain;
+
     @Option(
             names = "--log",
             paramLabel = "FILE",
@@ -215,7 +218,7 @@ final class CurveCommand implements Callable<Integer> {
             source.source().close();
             throw refused;
         }
-        outputs.add(new CurveLines(System.err, source.source().measurand().unit()));
+        outputs.add(new CurveOutput(System.err, source.source().measurand().unit(), plain, generatorPort.isEmpty()));
         return outputs;
     }
 

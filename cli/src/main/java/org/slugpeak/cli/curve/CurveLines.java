@@ -2,43 +2,25 @@ package org.slugpeak.cli.curve;
 
 import java.io.PrintStream;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
-import org.slugpeak.cli.display.Console;
-import org.slugpeak.cli.display.KeyAction;
-import org.slugpeak.cli.display.KeyBindings;
-import org.slugpeak.cli.display.Keys;
-import org.slugpeak.cli.run.SessionControl;
-import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
-/**
- * Says in lines what to set and what was read, rings the terminal's bell at each point, and listens to the keys: r, n or Enter
- * takes the reading, p or b the one before again, k leaves the point out, q ends. One thread: the session's.
- */
-public final class CurveLines implements SessionOutput {
+/** Says in lines what to set and what was read. One thread: the session's. */
+final class CurveLines implements RecordSink {
 
     private static final Set<String> SAID = Set.of("ask", "rest", "no-signal", "curve-over");
 
     private final PrintStream error;
     private final String unit;
-    private final Keys keys = new Keys();
-    private final Optional<Console> console;
 
-    /**
-     * Lines on standard error.
-     *
-     * @param error where they go
-     * @param unit of the readings
-     */
-    public CurveLines(PrintStream error, String unit) {
+    CurveLines(PrintStream error, String unit) {
         this.error = error;
         this.unit = unit;
-        this.console = Console.isOutputTerminal() ? Console.open(KeyBindings.usual(), keys) : Optional.empty();
     }
 
     @Override
@@ -59,7 +41,6 @@ public final class CurveLines implements SessionOutput {
                 double hz = Double.parseDouble(it.text());
                 error.println(
                         String.format(Locale.ROOT, "    %s kHz reads %.4g %s", CurveText.kHz(hz), it.amount(), unit));
-                console.ifPresent(Console::bell);
             }
             case "check-dropped" ->
                 error.println(it.text() + "; without the resting reading the decibels are doubtful");
@@ -69,25 +50,5 @@ public final class CurveLines implements SessionOutput {
                 }
             }
         }
-    }
-
-    @Override
-    public void serve(SessionControl control) {
-        for (Optional<KeyAction> key = keys.poll(); key.isPresent(); key = keys.poll()) {
-            switch (key.get()) {
-                case NEXT -> control.nextAdjuster();
-                case AGAIN, PREVIOUS -> control.previousAdjuster();
-                case SKIP -> control.skipAdjuster();
-                case QUIT -> control.quit("quit");
-                case INTERRUPT -> control.quit("interrupted");
-                case HANG_UP -> control.quit("terminal closed");
-                default -> {}
-            }
-        }
-    }
-
-    @Override
-    public void close() {
-        console.ifPresent(Console::close);
     }
 }

@@ -1,6 +1,5 @@
 package org.slugpeak.cli.display;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.slugpeak.core.peak.Trend;
 
@@ -8,7 +7,6 @@ import org.slugpeak.core.peak.Trend;
 final class Page {
 
     private static final int MARGIN = 1;
-    private static final String KEY_GAP = "  ";
     private static final int ROWS_FOR_WORDS_BELOW = 12;
 
     private final Symbols symbols;
@@ -30,7 +28,7 @@ final class Page {
 
     Grid draw(Scene scene, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
-        List<String> keyRows = keyRows(grid.width() - 2 * MARGIN, grid.height());
+        List<String> keyRows = KeyRows.fitting(keys, grid.width() - 2 * MARGIN, grid.height());
         Banner banner = Banner.of(scene, aside.told(), keys, grid.width() - 2 * MARGIN);
         int room = Layout.bannerRows(grid.height(), banner.needed());
         Layout layout = Layout.of(grid.width(), grid.height(), room, keyRows.size(), symbols);
@@ -143,16 +141,5 @@ final class Page {
     private static char blockArrow(Scene scene) {
         Trend trend = scene.level().trend();
         return trend == Trend.RISING ? '^' : trend == Trend.FALLING ? 'v' : '=';
-    }
-
-    /** As many rows as the window can spare; what does not fit is left out before the last, which is the way out. */
-    private List<String> keyRows(int columns, int height) {
-        List<String> left = new ArrayList<>(keys);
-        List<String> rows = Wrapped.pieces(left, KEY_GAP, columns);
-        while (rows.size() > Layout.mostKeyRows(height) && left.size() > 1) {
-            left.remove(left.size() - 2);
-            rows = Wrapped.pieces(left, KEY_GAP, columns);
-        }
-        return rows;
     }
 }

@@ -3,9 +3,11 @@ package org.slugpeak.cli.display;
 import java.io.IOError;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import org.jline.terminal.Sized;
 import org.jline.terminal.Terminal;
 import org.jline.utils.AttributedString;
@@ -28,10 +30,9 @@ public final class Screen implements RecordSink, AutoCloseable {
     private static final long TOLD_NANOS = 10_000_000_000L;
     private static final long CLOSING_MILLIS = 1000;
 
-    private final SceneKeeper keeper = new SceneKeeper();
     private final Terminal terminal;
     private final Look look;
-    private final Page page;
+    private final Sheet sheet;
     private final Display display;
     private final Thread painter;
     private final CountDownLatch closed = new CountDownLatch(1);
@@ -39,17 +40,17 @@ public final class Screen implements RecordSink, AutoCloseable {
     private Aside aside = Aside.NONE;
     private final Ticker ticker;
     private long toldUntilNanos;
-    private Drawn drawn = new Drawn(Scene.EMPTY, Aside.NONE, 0, 0);
+    private Optional<Drawn> drawn = Optional.empty();
 
     /** What the window shows now. */
-    private record Drawn(Scene scene, Aside aside, int width, int height) {
+    private record Drawn(Sheet.Sight sight, Aside aside, int width, int height) {
 
         boolean fills(Sized window) {
             return width == window.getColumns() && height == window.getRows();
         }
 
-        boolean shows(Scene newScene, Aside newAside) {
-            return scene.equals(newScene) && aside.equals(newAside);
+        boolean shows(Sheet.Sight newSight, Aside newAside) {
+            return sight.equals(newSight) && aside.equals(newAside);
         }
     }
 
@@ -62,17 +63,36 @@ public final class Screen implements RecordSink, AutoCloseable {
      */
     public Screen(Console console, KeyBindings bindings, Set<KeyAction> useful) {
         this(console.terminal(), bindings.phrases(useful), Ticker.system());
+        begin();
+    }
+
+    Screen(Terminal terminal, List<String> keyPhrases, Ticker ticker) {
+        this(terminal, look -> Sheet.ofSession(new Page(look.symbols(), keyPhrases)), ticker);
+    }
+
+    /** A screen for a response curve; the rest as above. */
+    static Screen ofCurve(Console console, KeyBindings bindings, Set<KeyAction> useful, boolean byHand) {
+        List<String> phrases = bindings.phrases(useful);
+        Screen screen = new Screen(
+                console.terminal(),
+                look -> Sheet.ofCurve(new CurvePage(look.symbols(), phrases), byHand),
+                Ticker.system());
+        screen.begin();
+        return screen;
+    }
+
+    private void begin() {
         terminal.puts(Capability.enter_ca_mode);
         terminal.puts(Capability.cursor_invisible);
         painter.start();
     }
 
-    Screen(Terminal terminal, List<String> keyPhrases, Ticker ticker) {
+    private Screen(Terminal terminal, Function<Look, Sheet> sheets, Ticker ticker) {
         this.ticker = ticker;
         toldUntilNanos = ticker.nowNanos();
         this.terminal = terminal;
         look = Look.of(terminal, System.getenv());
-        page = new Page(look.symbols(), keyPhrases);
+        sheet = sheets.apply(look);
         display = new Display(terminal, true);
         painter = new Thread(this::paint, "screen");
         painter.setDaemon(true);
@@ -93,7 +113,7 @@ public final class Screen implements RecordSink, AutoCloseable {
 
     @Override
     public void take(SessionRecord record) {
-        keeper.take(record);
+        sheet.take(record);
     }
 
     /**
@@ -117,13 +137,14 @@ public final class Screen implements RecordSink, AutoCloseable {
 
     /** Draws what is new; does nothing where nothing is. */
     void redraw() {
-        Scene scene = keeper.scene();
+        Sheet.Sight sight = sheet.sight();
         Sized size = terminal.getSize();
         Aside beside = aside();
         boolean visible = size.getColumns() > 0 && size.getRows() > 0;
-        boolean fresh = !drawn.fills(size) || !drawn.shows(scene, beside);
-        if (visible && fresh) {
-            draw(scene, beside, size);
+        boolean stands =
+                drawn.map(it -> it.fills(size) && it.shows(sight, beside)).orElse(false);
+        if (visible && !stands) {
+            draw(sight, beside, size);
         }
     }
 
@@ -134,15 +155,15 @@ public final class Screen implements RecordSink, AutoCloseable {
         return aside;
     }
 
-    private void draw(Scene scene, Aside beside, Sized size) {
-        if (!drawn.fills(size)) {
+    private void draw(Sheet.Sight sight, Aside beside, Sized size) {
+        if (!drawn.map(it -> it.fills(size)).orElse(false)) {
             display.resize(size);
             display.clear();
         }
-        Grid grid = page.draw(scene, beside, size.getColumns(), size.getRows());
+        Grid grid = sight.draw(beside, size.getColumns(), size.getRows());
         display.update(lines(grid), 0);
         terminal.flush();
-        drawn = new Drawn(scene, beside, grid.width(), grid.height());
+        drawn = Optional.of(new Drawn(sight, beside, grid.width(), grid.height()));
     }
 
     private List<AttributedString> lines(Grid grid) {

@@ -38,7 +38,6 @@ class PageTest {
                     KeyAction.LOUDER,
                     KeyAction.SOFTER,
                     KeyAction.QUIT));
-    private static final BlockLetters LETTERS = BlockLetters.load();
 
     private final Page page = new Page(Symbols.BLOCKS, KEYS);
 
@@ -63,39 +62,13 @@ class PageTest {
                 "\n", page.draw(scene, new Aside("sound 5", ""), width, height).lines());
     }
 
-    /** Whether a text stands somewhere on the page in block letters of some size. */
-    private static boolean showsInBlocks(Grid page, String text, int scale) {
-        int width = BlockLetters.columns(text, scale);
-        int height = BlockLetters.rows(scale, Symbols.BLOCKS);
-        Grid wanted = new Grid(width, height);
-        LETTERS.draw(wanted, 0, 0, text, scale, Symbols.BLOCKS, Grid.Style.PLAIN);
-        for (int row = 0; row + height <= page.height(); row++) {
-            for (int column = 0; column + width <= page.width(); column++) {
-                if (matches(page, row, column, wanted)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private static boolean matches(Grid page, int top, int left, Grid wanted) {
-        for (int row = 0; row < wanted.height(); row++) {
-            String part = page.line(top + row).substring(left, left + wanted.width());
-            if (!part.equals(wanted.line(row))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     @ParameterizedTest
     @CsvSource({"40,12,1,0", "60,18,1,1", "80,24,2,1", "100,30,2,1", "120,40,3,2", "160,50,4,2", "200,60,5,3"})
     void readingAndVerdictGrowWithTheWindow(int width, int height, int digitScale, int callScale) {
         Grid grid = page.draw(past(), Aside.NONE, width, height);
-        assertTrue(showsInBlocks(grid, "0.812", digitScale), () -> String.join("\n", grid.lines()));
+        assertTrue(BlockText.stands(grid, "0.812", digitScale), () -> String.join("\n", grid.lines()));
         if (callScale > 0) {
-            assertTrue(showsInBlocks(grid, "BACK 0.6", callScale), () -> String.join("\n", grid.lines()));
+            assertTrue(BlockText.stands(grid, "BACK 0.6", callScale), () -> String.join("\n", grid.lines()));
         } else {
             assertTrue(String.join("\n", grid.lines()).contains("BACK 0.6"));
         }
@@ -136,7 +109,7 @@ class PageTest {
                 .count();
         assertTrue(alertRows >= 2, "the banner and the verdict");
         int scale = width / 36;
-        assertTrue(showsInBlocks(grid, "OVER", Math.min(scale, 5)));
+        assertTrue(BlockText.stands(grid, "OVER", Math.min(scale, 5)));
     }
 
     @Test
@@ -147,16 +120,16 @@ class PageTest {
                 new Link(Sessions.seconds(3), Link.State.LOST, "/dev/ttyUSB0 has gone"));
         Grid grid = page.draw(scene, Aside.NONE, 80, 24);
         assertTrue(grid.line(1).contains("LINK LOST: /dev/ttyUSB0 has gone"));
-        assertTrue(showsInBlocks(grid, "NO LINK", 1));
-        assertTrue(showsInBlocks(grid, "----", 2));
-        assertFalse(showsInBlocks(grid, "0.870", 2));
+        assertTrue(BlockText.stands(grid, "NO LINK", 1));
+        assertTrue(BlockText.stands(grid, "----", 2));
+        assertFalse(BlockText.stands(grid, "0.870", 2));
     }
 
     @ParameterizedTest
     @CsvSource({"80,24,1", "120,40,2", "200,60,3"})
     void aQuestionIsWrittenAcrossTheScreen(int width, int height, int scale) {
         Grid grid = page.draw(asked("halve the generator"), Aside.NONE, width, height);
-        assertTrue(showsInBlocks(grid, "GENERATOR", scale), () -> String.join("\n", grid.lines()));
+        assertTrue(BlockText.stands(grid, "GENERATOR", scale), () -> String.join("\n", grid.lines()));
         String text = String.join("\n", grid.lines());
         assertTrue(text.contains("halve the generator"), "and once more with small letters for its units");
         assertTrue(text.contains("q quit"));
@@ -169,7 +142,7 @@ class PageTest {
                         + " detector load, DC, reading 0.5 to 1.5 V";
         Grid grid = page.draw(asked(setUp), Aside.NONE, 80, 24);
         assertTrue(
-                showsInBlocks(grid, "GENERATOR 455", 1) && showsInBlocks(grid, "KHZ", 1),
+                BlockText.stands(grid, "GENERATOR 455", 1) && BlockText.stands(grid, "KHZ", 1),
                 () -> String.join("\n", grid.lines()));
         String text = String.join("\n", grid.lines()).replaceAll("\\s+", " ");
         assertTrue(text.contains(setUp), text);

@@ -44,7 +44,7 @@ class HtmlReportTest {
                 "<td>T2 top</td><td>1</td><td>0.4 V</td><td>1.014 V</td><td>1.014 V</td><td>+8.08 dB</td>",
                 "<td>chassis: mains transformer</td>",
                 "<td>over range: turn the generator down</td><td>2 x</td>",
-                "<td>1400 kHz</td><td>before</td><td>+38.0 kHz</td><td>+2.71 %</td>",
+                "<td>1400 kHz</td><td>+38.0 kHz (+2.71 %)</td><td>+0.0 kHz (+0.00 %)</td>",
                 "<td>source</td><td>sim:tarnfield</td>",
                 "800 in 1:20, 9.988 a second")) {
             assertTrue(page.contains(said), () -> "no '" + said + "' in\n" + page);

@@ -1,0 +1,70 @@
+package org.slugpeak.cli.curve;
+
+import java.io.PrintStream;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.core.curve.CurveRecords;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.SessionRecord;
+
+/**
+ * Shows what to set and what was read, on a screen or in lines, rings the terminal's bell at each point, and listens to the keys:
+ * r, n or Enter takes the reading, p or b the one before again, k leaves the point out, d says that what was asked is done, q ends.
+ * One thread: the session's.
+ */
+public final class CurveOutput implements SessionOutput {
+
+    private static final Set<KeyAction> KEYS =
+            EnumSet.of(KeyAction.NEXT, KeyAction.DONE, KeyAction.PREVIOUS, KeyAction.SKIP, KeyAction.QUIT);
+
+    private final Showing showing;
+
+    /**
+     * Takes over the terminal, where there is one.
+     *
+     * @param error where lines go
+     * @param unit of the readings
+     * @param plain whether lines are wanted even on a terminal
+     * @param byHand whether the user sets the generator
+     */
+    public CurveOutput(PrintStream error, String unit, boolean plain, boolean byHand) {
+        showing = Showing.ofCurve(new CurveLines(error, unit), plain, byHand, KEYS, error);
+    }
+
+    @Override
+    public void take(SessionRecord record) {
+        showing.show(record);
+        if (record instanceof Advice advice && advice.topic().equals(CurveRecords.POINT)) {
+            showing.bell();
+        }
+    }
+
+    @Override
+    public void serve(SessionControl control) {
+        for (Optional<KeyAction> key = showing.keys().poll();
+                key.isPresent();
+                key = showing.keys().poll()) {
+            switch (key.get()) {
+                case NEXT -> control.nextAdjuster();
+                case AGAIN, PREVIOUS -> control.previousAdjuster();
+                case SKIP -> control.skipAdjuster();
+                case DONE -> control.mark(LevelCommand.done().text());
+                case QUIT -> control.quit("quit");
+                case INTERRUPT -> control.quit("interrupted");
+                case HANG_UP -> control.quit("terminal closed");
+                default -> {}
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        showing.close();
+    }
+}
