@@ -1,12 +1,17 @@
 package org.slugpeak.cli.display;
 
 import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
 
 /**
  * One plain line a reading, and one for each event, for standard output that is a pipe or a file. Programs are better served
@@ -17,6 +22,11 @@ public final class PipeLines implements RecordSink {
     private final PrintStream out;
     private final SceneKeeper keeper = new SceneKeeper();
     private final EventWords words = new EventWords();
+
+    /** How the session opened; a session that fails before anything came is told by the one line on standard error. */
+    private final List<String> opening = new ArrayList<>();
+
+    private boolean opened;
 
     /**
      * Lines that nobody has written yet.
@@ -30,8 +40,16 @@ public final class PipeLines implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         keeper.take(record);
+        boolean opens = record instanceof SessionStart || record instanceof Adjuster;
+        boolean failsUnopened =
+                !opened && record instanceof SessionEnd end && end.reason().equals("failed");
+        if (!opens && !failsUnopened) {
+            opened = true;
+            opening.forEach(out::println);
+            opening.clear();
+        }
         Optional<String> event = record.match(words);
-        if (event.isPresent()) {
+        if (event.isPresent() && !failsUnopened) {
             say(record.tNanos(), "* " + event.get());
         } else if (record instanceof ReadingTaken taken) {
             say(record.tNanos(), line(taken));
@@ -50,7 +68,12 @@ public final class PipeLines implements RecordSink {
     }
 
     private void say(long tNanos, String words) {
-        out.println(String.format(Locale.ROOT, "%8.2f s  %s", tNanos / 1e9, words));
-        out.flush();
+        String line = String.format(Locale.ROOT, "%8.2f s  %s", tNanos / 1e9, words);
+        if (opened) {
+            out.println(line);
+            out.flush();
+        } else {
+            opening.add(line);
+        }
     }
 }

@@ -222,6 +222,21 @@ class LinesTest {
         }
 
         @Test
+        void aSessionThatFailsBeforeAnythingCameLeavesTheWordToStandardError() {
+            lines.take(Sessions.start(Seek.PEAK));
+            lines.take(new SessionEnd(0, 0, "failed"));
+            assertTrue(said().isEmpty(), said().toString());
+        }
+
+        @Test
+        void aSessionThatFailsLaterSaysWhereItEnded() {
+            lines.take(Sessions.start(Seek.PEAK));
+            lines.take(reading(0, 0.5, 0.5, Trend.STEADY));
+            lines.take(new SessionEnd(seconds(1), 1, "failed"));
+            assertEquals(3, said().size(), said().toString());
+        }
+
+        @Test
         void noReadingIsHeldBackInABuffer() {
             ByteArrayOutputStream raw = new ByteArrayOutputStream();
             PrintStream buffered =
