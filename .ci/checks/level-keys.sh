@@ -3,7 +3,7 @@
 # them at the bench. The set is played here: it rests at -0.22 V, and each move is answered by the reading that it should cause.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
-. .ci/terminal.sh
+. .ci/lib/terminal.sh
 
 mkfifo "$work"/meter
 now=0

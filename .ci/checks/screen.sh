@@ -4,7 +4,7 @@
 # goes. Then two whole demonstrations: one with the sound off, one with the screen off.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
-. .ci/terminal.sh
+. .ci/lib/terminal.sh
 
 # Readings past a peak and back, as they would come through a pipe; then silence until the pipe is closed.
 awk 'BEGIN { for (i = 0; i <= 400; i++) { t = i / 50; x = t < 4 ? -1.5 + t / 1.6 : 1 - (t - 4) / 4;
