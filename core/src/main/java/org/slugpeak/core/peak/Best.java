@@ -1,78 +1,122 @@
 package org.slugpeak.core.peak;
 
 /**
- * The highest level that was surely reached. The highest of several noisy means is too high by what the greatest of so many
- * normal deviates is expected to be; so a mean counts only less that. The shorter the mean, the more of them fit on the top
- * of a pass. While the reading stays at the top the mean gets longer, its sigma goes to zero, and the best approaches the
- * true level from below.
- *
- * <p>Expected greatest of n normal deviates: Tippett, Biometrika 17 (1925) 364; the values for n = 1, 2, 4 ... 256.
+ * The best so far: what the tops of earlier passes say together, and the top of the present stretch. Two looks at the same top
+ * are joined, each weighted by the inverse of its variance; so every pass makes the best surer.
  */
 final class Best {
 
-    private static final double[] GREATEST_OF_POWERS_OF_TWO = {
-        0, 0.5642, 1.0294, 1.4236, 1.7660, 2.0697, 2.3437, 2.5944, 2.8269
-    };
-    /** How long a hand takes across the top, about. */
-    private static final double TOP_SECONDS = 2;
+    /** A level is surely higher than the best beyond so many sigma of the difference. */
+    private static final double SURELY = 2;
 
-    private double value = Double.NaN;
-    private double sigma = Double.NaN;
-    private long atNanos;
+    /** How the present top is joined with those before. */
+    private enum How {
+        /** It counts only where it is higher. */
+        RAISES,
+        /** It is the same top seen again. */
+        SAME,
+        /** Nothing before counts. */
+        ALONE
+    }
 
-    void offer(Smoother level) {
-        double sure = level.value() - selection(level.lengthSeconds()) * level.sigma();
-        boolean better = sure > value && (level.sigma() <= sigma || sure - value > level.sigma());
-        if (Double.isNaN(value) || better) {
-            value = sure;
-            sigma = level.sigma();
-            atNanos = level.middleNanos();
+    private final Top top;
+    private How how = How.ALONE;
+    private double before = Double.NaN;
+    private double sigmaBefore = Double.NaN;
+    private long atBefore;
+
+    Best(Front front) {
+        top = new Top(front);
+    }
+
+    Top top() {
+        return top;
+    }
+
+    /** The present top is lower than the best, but the best is no longer to be had. */
+    void lower() {
+        how = How.ALONE;
+    }
+
+    /** The present top is the same as that of the pass before. */
+    void same() {
+        if (how == How.RAISES) {
+            how = How.SAME;
         }
     }
 
-    private static double selection(double lengthSeconds) {
-        double means = TOP_SECONDS / lengthSeconds;
-        int doublings = means >= 2 ? Math.min(Math.getExponent(means), GREATEST_OF_POWERS_OF_TWO.length - 1) : 1;
-        return GREATEST_OF_POWERS_OF_TWO[doublings];
+    /** What is higher than this by chance alone. */
+    double missing() {
+        return how == How.ALONE ? 0 : before - top.value();
     }
 
-    /** Takes over another best. */
-    void copy(Best other) {
-        value = other.value;
-        sigma = other.sigma;
-        atNanos = other.atNanos;
+    double sigmaOfMissing() {
+        return how == How.ALONE ? top.sigma() : Sigma.ofDifference(sigmaBefore, top.sigma());
     }
 
-    /** Joins a second look at the same top, each look weighted by the inverse of its variance. */
-    void blend(Best other) {
-        double larger = Math.max(sigma, other.sigma);
-        if (larger > 0) {
-            double own = other.sigma / larger;
-            double its = sigma / larger;
-            double weight = its * its / (own * own + its * its);
-            value += weight * (other.value - value);
-            sigma = own * sigma / Math.sqrt(own * own + its * its);
-        }
+    /** A new stretch begins. */
+    void settle() {
+        double value = value();
+        double sigma = sigma();
+        long at = atNanos();
+        top.forget();
+        before = value;
+        sigmaBefore = sigma;
+        atBefore = at;
+        how = Double.isNaN(value) ? How.ALONE : How.RAISES;
     }
 
     void forget() {
-        value = Double.NaN;
-        sigma = Double.NaN;
+        top.forget();
+        how = How.ALONE;
+        before = Double.NaN;
     }
 
     boolean known() {
-        return !Double.isNaN(value);
+        return !Double.isNaN(value());
+    }
+
+    private boolean alone() {
+        return how == How.ALONE || (how == How.SAME && -missing() > SURELY * sigmaOfMissing());
+    }
+
+    private boolean idle() {
+        return how == How.RAISES && !(top.value() > before);
     }
 
     double value() {
-        return value;
+        if (alone()) {
+            return top.value();
+        }
+        if (idle()) {
+            return before;
+        }
+        double joined = Math.min(before - weight() * missing(), Math.max(before, top.value()));
+        return how == How.SAME ? joined : Math.max(joined, top.value() - SURELY * sigmaOfMissing());
+    }
+
+    /** Of the present top, when joined with those before. */
+    private double weight() {
+        double larger = Math.max(sigmaBefore, top.sigma());
+        if (!(larger > 0)) {
+            return 0.5;
+        }
+        double own = top.sigma() / larger;
+        double its = sigmaBefore / larger;
+        return its * its / (own * own + its * its);
     }
 
     double sigma() {
-        return sigma;
+        if (alone()) {
+            return top.sigma();
+        }
+        if (idle()) {
+            return sigmaBefore;
+        }
+        return Math.sqrt(weight()) * top.sigma();
     }
 
     long atNanos() {
-        return atNanos;
+        return alone() || (!idle() && top.sigma() < sigmaBefore) ? top.atNanos() : atBefore;
     }
 }

@@ -22,6 +22,7 @@ final class Front {
     final Pace pace = new Pace();
     private final Despiker despiker = new Despiker();
 
+    private boolean behind;
     private boolean begun;
     private long lastNanos;
     private double lastGood;
@@ -69,6 +70,7 @@ final class Front {
             seeker.jump(now, before);
         }
         for (int i = 0; i < despiker.held(); i++) {
+            behind = i + 1 < despiker.held();
             take(despiker.tNanos(i), despiker.value(i), seeker);
         }
         despiker.release();
@@ -97,6 +99,11 @@ final class Front {
             sum = 0;
             seeker.block(tNanos);
         }
+    }
+
+    /** Whether the newest block has been set aside and others follow at once: nobody sees what is made of it. */
+    boolean isBehind() {
+        return behind;
     }
 
     /** The level of the longest window that is filled and not longer than this. */

@@ -41,7 +41,7 @@ final class Hunt implements Seeker {
     private static final double GOOD_ENOUGH = Decibels.part(0.2);
     /** What may be missing after the dwell, beyond what noise explains. */
     private static final double HELD_WITHIN = Decibels.part(0.15);
-    /** A hand needs this long to stop. */
+    /** A hand needs this long to stop, or to turn round: what comes sooner after a word does not follow from it. */
     private static final double REACTION_SECONDS = 0.3;
     /** A return has to make good this part of what was lost. */
     private static final double RECOVERED = 0.5;
@@ -64,12 +64,12 @@ final class Hunt implements Seeker {
     private final Smoother shown = Smoother.forShowing();
     private final Slope slope;
     private final TurnTest test = new TurnTest();
-    private final Best best = new Best();
-    private final Best local = new Best();
+    private final Best best;
     private final Travel travel;
     private final Jump jump = new Jump();
 
     private State state = State.SEARCHING;
+    private long passedAtNanos;
     private double bestAtPass;
     private double sigmaAtPass;
     private double deepest;
@@ -84,6 +84,7 @@ final class Hunt implements Seeker {
     Hunt(Front front, Orientation orientation, long dwellNanos, PeakListener listener) {
         this.front = front;
         this.slope = new Slope(front);
+        this.best = new Best(front);
         this.orientation = orientation;
         this.dwellNanos = dwellNanos;
         this.listener = listener;
@@ -129,8 +130,7 @@ final class Hunt implements Seeker {
             }
             settleJump(tNanos);
         }
-        best.offer(level);
-        local.offer(level);
+        best.top().look(level.value());
     }
 
     private void settleJump(long tNanos) {
@@ -158,8 +158,8 @@ final class Hunt implements Seeker {
             }
             case UP -> {
                 test.restart(front.pace.blockSeconds());
-                local.forget();
-                local.offer(level);
+                best.settle();
+                best.top().look(level.value());
             }
             case DOWN -> {
                 test.restart(front.pace.blockSeconds());
@@ -170,23 +170,16 @@ final class Hunt implements Seeker {
     }
 
     private void fallen(long tNanos) {
-        if (level.value() >= local.value()) {
+        if (level.value() >= Math.min(best.top().value(), best.value())) {
             // A mean fell that the smoothed reading does not follow: without a drop there is nothing to turn back for
             // yet.
             test.assumeUp(front.pace.blockSeconds());
             return;
         }
-        if (state == State.SEARCHING) {
-            pass(tNanos);
-            return;
-        }
-        double missing = best.value() - local.value();
-        double explained =
-                SURELY_SAME * Sigma.ofDifference(best.sigma(), local.sigma()) + LEAST_FALL * size(best.value());
-        if (missing <= explained) {
-            if (missing > 0) {
-                best.blend(local);
-            }
+        double missing = best.missing();
+        double explained = SURELY_SAME * best.sigmaOfMissing() + LEAST_FALL * size(best.value());
+        if (state == State.SEARCHING || missing <= explained) {
+            best.same();
             pass(tNanos);
         } else {
             lowerTop(tNanos, missing);
@@ -195,22 +188,23 @@ final class Hunt implements Seeker {
 
     /** A maximum below the best: the best is out of reach by now, or it is another maximum, or the hand dithers. */
     private void lowerTop(long tNanos, double missing) {
-        double missingDb = Decibels.apart(local.value(), best.value());
-        boolean cameBack = local.value() - bottom >= Tops.CAME_BACK * (best.value() - bottom);
-        boolean again = !Double.isNaN(lowerTop) && Decibels.apart(local.value(), lowerTop) <= Tops.SAME_TOP_DB;
+        double missingDb = Decibels.apart(best.top().value(), best.value());
+        boolean cameBack = best.top().value() - bottom >= Tops.CAME_BACK * (best.value() - bottom);
+        boolean again = !Double.isNaN(lowerTop) && Decibels.apart(best.top().value(), lowerTop) <= Tops.SAME_TOP_DB;
         if (again || (cameBack && missingDb <= Tops.AGES_BY_DB) || state != State.PAST) {
-            best.copy(local);
+            best.lower();
             aged++;
             listener.hint(tNanos, Hint.BEST_AGED, missingDb);
             pass(tNanos);
-        } else if (Decibels.apart(bottom, local.value()) >= Tops.LEAST_DIP_DB && missing > 0) {
-            lowerTop = local.value();
-            twoPeaks(tNanos, best.value(), local.value(), bottom);
+        } else if (Decibels.apart(bottom, best.top().value()) >= Tops.LEAST_DIP_DB && missing > 0) {
+            lowerTop = best.top().value();
+            twoPeaks(tNanos, best.value(), best.top().value(), bottom);
         }
     }
 
     private void pass(long tNanos) {
         state = State.PAST;
+        passedAtNanos = tNanos;
         bestAtPass = best.value();
         sigmaAtPass = best.sigma();
         deepest = best.value() - level.value();
@@ -235,7 +229,8 @@ final class Hunt implements Seeker {
             return;
         }
         double good = (1 - RECOVERED) * deepest;
-        if (loss <= good && rising() && lossOver(STEADY_SECONDS) <= good && isBack(loss)) {
+        boolean heard = Elapsed.seconds(passedAtNanos, tNanos) >= REACTION_SECONDS;
+        if (heard && loss <= good && rising() && lossOver(STEADY_SECONDS) <= good && isBack(loss)) {
             returned(tNanos);
         }
     }
@@ -257,8 +252,8 @@ final class Hunt implements Seeker {
         backSinceNanos = tNanos;
         if (test.direction() < 0) {
             test.assumeUp(front.pace.blockSeconds());
-            local.forget();
-            local.offer(level);
+            best.settle();
+            best.top().look(level.value());
         }
         test.least(GOOD_ENOUGH);
         listener.returned(tNanos, orientation.asRead(level.value()), belowBestDb());
@@ -273,7 +268,7 @@ final class Hunt implements Seeker {
             backSinceNanos = tNanos;
         }
         long dwelt = Elapsed.nanos(backSinceNanos, tNanos);
-        if (dwelt < dwellNanos || slope.perSecond() != 0) {
+        if (dwelt < dwellNanos || slope.movedWithin(0.5e-9 * dwellNanos)) {
             return;
         }
         double seconds = 0.75e-9 * dwellNanos;
@@ -345,7 +340,6 @@ final class Hunt implements Seeker {
         shown.clear();
         slope.clear();
         best.forget();
-        local.forget();
         jump.clear();
         travel.restart();
         aged = 0;

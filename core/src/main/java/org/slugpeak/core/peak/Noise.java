@@ -22,6 +22,13 @@ final class Noise {
     private static final double SPREAD = 1.4;
     /** Uneven turning looks like slow noise in proportion to how far the reading moves meanwhile. */
     private static final double UNEVEN_TURNING = 0.03;
+    /**
+     * Slow noise shows only where the reading moves, during four means, by less than this part of itself times one second over the
+     * length of a mean: the longer a mean, the more starts and stops of the hand fall into four of them.
+     */
+    private static final double FARTHEST = 0.032;
+    /** Of three movements the same way, one that is less than this part of their sum: the hand starts or stops. */
+    private static final double STOPPED = 0.1;
     /** Slow noise is looked for in windows up to this long; what is slower is drift. */
     private static final double SLOWEST_SECONDS = 1;
     /** Hum beats and flicker of a sound set stay below this part of the reading; more is the hand. */
@@ -84,15 +91,35 @@ final class Noise {
             if ((pyramid.blocks() & (half - 1)) != 0 || blockSeconds * 2 * half > SLOWEST_SECONDS) {
                 break;
             }
-            double moved = pyramid.mean(level) - pyramid.mean(level, 6 * half);
-            double deviation = Math.abs(thirdDifference(pyramid, level)) - UNEVEN_TURNING * Math.abs(moved);
-            slow[level].add(Math.max(0, deviation), 0);
+            double deviation = slowDeviation(pyramid, level, 2 * half * blockSeconds);
+            if (Double.isNaN(deviation)) {
+                continue;
+            }
+            slow[level].add(deviation, 0);
             longestSlow = Math.max(longestSlow, level);
             changed = true;
         }
         if (changed) {
             findExcess(MOST_SLOW * Math.abs(pyramid.mean(0)));
         }
+    }
+
+    /** What may be slow noise in four means; NaN where they move too far, or where the hand starts or stops. */
+    private static double slowDeviation(Pyramid pyramid, int level, double seconds) {
+        int n = Pyramid.length(level);
+        double newest = pyramid.mean(level) - pyramid.mean(level, n);
+        double middle = pyramid.mean(level, n) - pyramid.mean(level, 2 * n);
+        double oldest = pyramid.mean(level, 2 * n) - pyramid.mean(level, 3 * n);
+        double path = Math.abs(newest) + Math.abs(middle) + Math.abs(oldest);
+        double least = Math.min(newest, Math.min(middle, oldest));
+        double most = Math.max(newest, Math.max(middle, oldest));
+        double none = STEADIEST * Math.abs(pyramid.mean(0));
+        boolean oneWay = least >= -none || most <= none;
+        boolean stops = oneWay && Math.min(Math.abs(least), Math.abs(most)) < STOPPED * path - none;
+        if (stops || path * seconds > FARTHEST * Math.abs(pyramid.mean(0))) {
+            return Double.NaN;
+        }
+        return Math.max(0, Math.abs(thirdDifference(pyramid, level)) - UNEVEN_TURNING * path);
     }
 
     private void findExcess(double limit) {
