@@ -6,7 +6,7 @@ package org.slugpeak.core.peak;
  */
 final class Best {
 
-    /** A level is surely higher than the best beyond so many sigma of the difference. */
+    /** A top is surely higher than the best beyond so many sigma of the difference: then it stands alone. */
     private static final double SURELY = 2;
 
     /** How the present top is joined with those before. */
@@ -21,14 +21,20 @@ final class Best {
 
     private final Top top;
     private How how = How.ALONE;
-    private double before = Double.NaN;
-    private double sigmaBefore = Double.NaN;
+    private double before;
+    private double sigmaBefore;
     private long atBefore;
+    private boolean stale = true;
+    private long changes;
+    private double value;
+    private double sigma;
+    private long atNanos;
 
     Best(Front front) {
         top = new Top(front);
     }
 
+    /** The top of the present stretch. */
     Top top() {
         return top;
     }
@@ -36,16 +42,24 @@ final class Best {
     /** The present top is lower than the best, but the best is no longer to be had. */
     void lower() {
         how = How.ALONE;
+        stale = true;
     }
 
-    /** The present top is the same as that of the pass before. */
+    /** The present top is the same as that of the passes before. */
     void same() {
         if (how == How.RAISES) {
             how = How.SAME;
+            stale = true;
         }
     }
 
-    /** What is higher than this by chance alone. */
+    /** Whether a level is lower than the best and the present top, by more than rounding. */
+    boolean isMissedBy(double level) {
+        double lower = Math.min(value(), top.value());
+        return lower - level > Top.ROUNDING * Math.abs(lower);
+    }
+
+    /** By how much the present top is lower than those before. */
     double missing() {
         return how == How.ALONE ? 0 : before - top.value();
     }
@@ -56,47 +70,44 @@ final class Best {
 
     /** A new stretch begins. */
     void settle() {
-        double value = value();
-        double sigma = sigma();
-        long at = atNanos();
-        top.forget();
+        join();
         before = value;
         sigmaBefore = sigma;
-        atBefore = at;
-        how = Double.isNaN(value) ? How.ALONE : How.RAISES;
+        atBefore = atNanos;
+        top.forget();
+        how = Double.isNaN(before) ? How.ALONE : How.RAISES;
+        stale = true;
     }
 
     void forget() {
         top.forget();
         how = How.ALONE;
-        before = Double.NaN;
+        stale = true;
     }
 
-    boolean known() {
-        return !Double.isNaN(value());
-    }
-
-    private boolean alone() {
-        return how == How.ALONE || (how == How.SAME && -missing() > SURELY * sigmaOfMissing());
-    }
-
-    private boolean idle() {
-        return how == How.RAISES && !(top.value() > before);
-    }
-
-    double value() {
-        if (alone()) {
-            return top.value();
+    private void join() {
+        if (!stale && top.changes() == changes) {
+            return;
         }
-        if (idle()) {
-            return before;
+        changes = top.changes();
+        boolean raises = how == How.RAISES;
+        stale = raises && !(top.reached() > before);
+        if (stale || (raises && !(top.value() > before))) {
+            take(before, sigmaBefore, atBefore);
+            return;
         }
-        double joined = Math.min(before - weight() * missing(), Math.max(before, top.value()));
-        return how == How.SAME ? joined : Math.max(joined, top.value() - SURELY * sigmaOfMissing());
+        double apart = SURELY * sigmaOfMissing();
+        if (how == How.ALONE || (how == How.SAME && -missing() > apart)) {
+            take(top.value(), top.sigma(), top.atNanos());
+            return;
+        }
+        double weight = weightOfTop();
+        double joined = Math.min(before - weight * missing(), Math.max(before, top.value()));
+        double raised = raises ? Math.max(joined, top.value() - apart) : joined;
+        take(raised, Math.sqrt(weight) * top.sigma(), top.sigma() < sigmaBefore ? top.atNanos() : atBefore);
     }
 
-    /** Of the present top, when joined with those before. */
-    private double weight() {
+    private double weightOfTop() {
         double larger = Math.max(sigmaBefore, top.sigma());
         if (!(larger > 0)) {
             return 0.5;
@@ -106,17 +117,28 @@ final class Best {
         return its * its / (own * own + its * its);
     }
 
+    private void take(double newValue, double newSigma, long newAtNanos) {
+        value = newValue;
+        sigma = newSigma;
+        atNanos = newAtNanos;
+    }
+
+    boolean known() {
+        return !Double.isNaN(value());
+    }
+
+    double value() {
+        join();
+        return value;
+    }
+
     double sigma() {
-        if (alone()) {
-            return top.sigma();
-        }
-        if (idle()) {
-            return sigmaBefore;
-        }
-        return Math.sqrt(weight()) * top.sigma();
+        join();
+        return sigma;
     }
 
     long atNanos() {
-        return alone() || (!idle() && top.sigma() < sigmaBefore) ? top.atNanos() : atBefore;
+        join();
+        return atNanos;
     }
 }

@@ -122,6 +122,7 @@ final class Front {
         despiker.gap();
         begun = false;
         clearBlocks(seeker);
+        seeker.interrupted();
     }
 
     private void clearBlocks(Seeker seeker) {

@@ -39,8 +39,12 @@ final class Hunt implements Seeker {
     private static final double STALLED_WITHIN = Decibels.part(0.1);
     /** After the return, so small a loss is good enough. */
     private static final double GOOD_ENOUGH = Decibels.part(0.2);
-    /** What may be missing after the dwell, beyond what noise explains. */
+    /** What may be missing after the dwell, noise included. */
     private static final double HELD_WITHIN = Decibels.part(0.15);
+    /** Where noise leaves that open the verdict waits, but not longer than so many dwells: then what noise explains may be missing. */
+    private static final double MOST_DWELLS = 1.75;
+    /** The mean over this part of the dwell counts: the hand comes to rest in the first quarter. */
+    private static final double OF_DWELL = 0.75;
     /** A hand needs this long to stop, or to turn round: what comes sooner after a word does not follow from it. */
     private static final double REACTION_SECONDS = 0.3;
     /** A return has to make good this part of what was lost. */
@@ -170,7 +174,7 @@ final class Hunt implements Seeker {
     }
 
     private void fallen(long tNanos) {
-        if (level.value() >= Math.min(best.top().value(), best.value())) {
+        if (!best.isMissedBy(level.value())) {
             // A mean fell that the smoothed reading does not follow: without a drop there is nothing to turn back for
             // yet.
             test.assumeUp(front.pace.blockSeconds());
@@ -271,13 +275,15 @@ final class Hunt implements Seeker {
         if (dwelt < dwellNanos || slope.movedWithin(0.5e-9 * dwellNanos)) {
             return;
         }
-        double seconds = 0.75e-9 * dwellNanos;
+        double seconds = OF_DWELL * 1e-9 * dwelt;
         double loss = lossOver(seconds);
-        double explained = SURELY * uncertainty(seconds);
-        if (loss <= HELD_WITHIN * size(best.value()) + explained) {
+        double unsure = uncertainty(seconds);
+        boolean late = dwelt >= MOST_DWELLS * dwellNanos;
+        double within = HELD_WITHIN * size(best.value()) - SURELY * unsure;
+        if (loss <= (late ? Math.max(within, unsure) : within)) {
             state = State.HELD;
             listener.held(tNanos, orientation.asRead(level.value()), belowBestDb());
-        } else if (dwelt >= 2.0 * dwellNanos) {
+        } else if (late) {
             state = State.PAST;
             deepest = loss;
             test.least(LEAST_FALL);
@@ -326,6 +332,11 @@ final class Hunt implements Seeker {
         slope.clear();
         dwellBegins = true;
         test.restart(front.pace.blockSeconds());
+    }
+
+    @Override
+    public void interrupted() {
+        test.forget(front.pace.blockSeconds());
     }
 
     @Override

@@ -119,7 +119,7 @@ final class Noise {
         if (stops || path * seconds > FARTHEST * Math.abs(pyramid.mean(0))) {
             return Double.NaN;
         }
-        return Math.max(0, Math.abs(thirdDifference(pyramid, level)) - UNEVEN_TURNING * path);
+        return Math.max(0, Math.abs(newest - 2 * middle + oldest) / WEIGHTS - UNEVEN_TURNING * path);
     }
 
     private void findExcess(double limit) {

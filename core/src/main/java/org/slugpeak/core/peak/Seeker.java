@@ -9,6 +9,9 @@ interface Seeker {
     /** The blocks before do not join those that follow. */
     void gap();
 
+    /** The stream was interrupted: nobody knows which way the level has gone meanwhile. */
+    void interrupted();
+
     /** The level has jumped faster than any adjuster moves; it had been {@code before}. */
     void jump(long tNanos, double before);
 

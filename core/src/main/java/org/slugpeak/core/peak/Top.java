@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak;
 
+import java.util.Arrays;
+
 /**
  * The height of the maximum of one stretch, from the highest mean of every length. The highest of several short means is too
  * high by chance; a long mean is too low because the top is round. The longest that agrees with all shorter ones is taken
@@ -29,9 +31,11 @@ final class Top {
     /** What takes longer than this is no hand crossing a top. */
     private static final double LONGEST_SECONDS = 3;
     /** Part of a level by which sums of the same readings may differ. */
-    private static final double ROUNDING = 1e-12;
+    static final double ROUNDING = 1e-12;
     /** These many levels are used however slow the meter is. */
     private static final int ALWAYS = 2;
+    /** A window of 2^n blocks is looked at after every 2^(n - {@value}) blocks: by then it has changed by a sixteenth. */
+    private static final int LOOKS_PER_WINDOW_LOG2 = 4;
     /** The greatest of 1, 2, 4 ... 256 normal deviates: Tippett, Biometrika 17 (1925) 364. */
     private static final double[] GREATEST_OF_POWERS_OF_TWO = {
         0, 0.5642, 1.0294, 1.4236, 1.7660, 2.0697, 2.3437, 2.5944, 2.8269
@@ -41,12 +45,16 @@ final class Top {
 
     private final Front front;
     private final double[] high = new double[Pyramid.LEVELS];
+    /** Means above these are higher, and not by rounding alone. */
+    private final double[] above = new double[Pyramid.LEVELS];
+
     private final long[] highNanos = new long[Pyramid.LEVELS];
     private final double[] round = new double[Pyramid.LEVELS];
     private int levels;
     private long age;
     private double reached;
     private boolean stale;
+    private long changes;
     private double value;
     private double sigma;
     private long atNanos;
@@ -64,19 +72,27 @@ final class Top {
     void look(double smoothed) {
         Pyramid pyramid = front.pyramid;
         age++;
-        for (int level = 0; level < Pyramid.LEVELS && age >= Pyramid.length(level) && pyramid.has(level, 1); level++) {
-            double mean = pyramid.mean(level);
-            if (level >= levels || isHigher(mean, high[level])) {
-                high[level] = mean;
-                highNanos[level] = pyramid.middleNanos(level);
-                levels = Math.max(levels, level + 1);
-                stale = true;
+        int filled = Math.min(Pyramid.LEVELS, Long.SIZE - Long.numberOfLeadingZeros(Math.min(age, pyramid.blocks())));
+        int due = Math.min(filled, LOOKS_PER_WINDOW_LOG2 + 1 + Long.numberOfTrailingZeros(age));
+        for (int level = 0; level < due; level++) {
+            if (pyramid.mean(level) > above[level]) {
+                rise(level, pyramid);
             }
         }
         if (!front.isBehind() && (Double.isNaN(reached) || isHigher(smoothed, reached))) {
             reached = smoothed;
             stale = true;
+            changes++;
         }
+    }
+
+    private void rise(int level, Pyramid pyramid) {
+        high[level] = pyramid.mean(level);
+        above[level] = high[level] + ROUNDING * Math.abs(high[level]);
+        highNanos[level] = pyramid.middleNanos(level);
+        levels = Math.max(levels, level + 1);
+        stale = true;
+        changes++;
     }
 
     private static boolean isHigher(double mean, double than) {
@@ -110,9 +126,9 @@ final class Top {
         if (level == 0 || level + 1 == levels) {
             return isAllowed(level);
         }
-        double part = Math.scalb(round[level], 2 * level) / Math.abs(high[level]);
-        double sigmaPart = front.noise.white(level, high[level]) / Math.abs(high[level]);
-        return isAllowed(level) && NO_PARABOLA * part * part <= sigmaPart;
+        double lost = lost(level);
+        double white = front.noise.white(level, high[level]);
+        return NO_PARABOLA * lost * (lost / Math.abs(high[level])) <= white && isAllowed(level);
     }
 
     private boolean isAllowed(int level) {
@@ -124,10 +140,19 @@ final class Top {
         double least = Double.POSITIVE_INFINITY;
         for (int level = levels - 1; level >= 0; level--) {
             if (level + 1 < levels) {
-                least = Math.min(least, Math.scalb(Math.max(0, high[level] - high[level + 1]), -2 * level));
+                least = Math.min(least, Math.max(0, high[level] - high[level + 1]) / square(level));
             }
             round[level] = least;
         }
+    }
+
+    /** M(L) - M(2 L) at a level. */
+    private double lost(int level) {
+        return round[level] * square(level);
+    }
+
+    private static double square(int level) {
+        return 1 << (2 * level);
     }
 
     private double whiteFactor(int level) {
@@ -138,7 +163,7 @@ final class Top {
     private double sure(int level) {
         double height = level + 1 < levels ? high[level] + (high[level] - high[level + 1]) / 3 : high[level];
         double white = front.noise.white(level, high[level]);
-        double means = 1 + Math.sqrt(white / Math.scalb(round[level], 2 * level));
+        double means = 1 + Math.sqrt(white / lost(level));
         double most = Math.min(1L << (GREATEST_OF_POWERS_OF_TWO.length - 1), age >> level);
         double byChance = greatest(Math.min(means, most)) * whiteFactor(level) * white;
         return height - byChance - GREATEST_SLOW * front.noise.excess(level);
@@ -154,6 +179,7 @@ final class Top {
     }
 
     void forget() {
+        Arrays.fill(above, Double.NEGATIVE_INFINITY);
         levels = 0;
         age = 0;
         reached = Double.NaN;
@@ -166,6 +192,16 @@ final class Top {
         if (stale) {
             judge();
         }
+    }
+
+    /** Grows whenever the value may have changed. */
+    long changes() {
+        return changes;
+    }
+
+    /** The value is never above this. */
+    double reached() {
+        return reached;
     }
 
     double value() {

@@ -47,6 +47,8 @@ final class TurnTest {
     private static final double NEVER_LESS = 5;
     /** Longest averaging; turning slower than this shows is indistinguishable from drift. */
     private static final double LONGEST_SECONDS = 6;
+    /** Blocks that come this quickly must show a fall twice: a small spike looks like a fall in one of them. */
+    private static final double CONFIRM_SECONDS = 0.06;
     /** A window of 2^n blocks is looked at after every 2^(n - {@value}) blocks: by then it has changed by a sixteenth. */
     private static final int LOOKS_PER_WINDOW_LOG2 = 4;
     /** These many levels are used however slow the meter is. */
@@ -56,6 +58,8 @@ final class TurnTest {
     private final double[] low = new double[Pyramid.LEVELS];
     private final long[] roseAt = new long[Pyramid.LEVELS];
     private final double[] quantile = new double[Pyramid.LEVELS];
+    private boolean confirms;
+    private boolean fellBefore;
     private int levels = 1;
     private long age;
     private int direction;
@@ -69,6 +73,8 @@ final class TurnTest {
     void restart(double blockSeconds) {
         age = 0;
         levels = 0;
+        fellBefore = false;
+        confirms = blockSeconds <= CONFIRM_SECONDS;
         Arrays.fill(roseAt, 0);
         for (int level = 0; level < Pyramid.LEVELS; level++) {
             double seconds = blockSeconds * Pyramid.length(level);
@@ -118,7 +124,7 @@ final class TurnTest {
 
     private Turn look(int level, double mean, Noise noise) {
         double small = least * Math.abs(mean);
-        if (direction >= 0 && hasFallen(level, mean, small, noise)) {
+        if (direction >= 0 && isConfirmed(level, hasFallen(level, mean, small, noise))) {
             Turn turn = direction == 0 ? Turn.BEGAN_DOWN : Turn.DOWN;
             direction = -1;
             return turn;
@@ -129,6 +135,15 @@ final class TurnTest {
             return turn;
         }
         return Turn.NONE;
+    }
+
+    private boolean isConfirmed(int level, boolean fallen) {
+        if (level > 0 || !confirms) {
+            return fallen;
+        }
+        boolean twice = fallen && fellBefore;
+        fellBefore = fallen;
+        return twice;
     }
 
     private boolean hasRisen(int level, double mean, double small, Noise noise) {

@@ -155,6 +155,9 @@ final class ZeroHunt implements Seeker {
     }
 
     @Override
+    public void interrupted() {}
+
+    @Override
     public void jump(long tNanos, double before) {
         side = 0;
     }
