@@ -41,6 +41,8 @@ final class Hunt implements Seeker {
     private static final double GOOD_ENOUGH = Decibels.part(0.2);
     /** What may be missing after the dwell, noise included. */
     private static final double HELD_WITHIN = Decibels.part(0.15);
+    /** Where noise explains less than this part of that, the dwell is enough. */
+    private static final double QUIET = 0.25;
     /** Where noise leaves that open the verdict waits, but not longer than so many dwells: then what noise explains may be missing. */
     private static final double MOST_DWELLS = 1.75;
     /** The mean over this part of the dwell counts: the hand comes to rest in the first quarter. */
@@ -272,15 +274,17 @@ final class Hunt implements Seeker {
             backSinceNanos = tNanos;
         }
         long dwelt = Elapsed.nanos(backSinceNanos, tNanos);
-        if (dwelt < dwellNanos || slope.movedWithin(0.5e-9 * dwellNanos)) {
+        if (dwelt < dwellNanos || slope.perSecond() != 0) {
             return;
         }
         double seconds = OF_DWELL * 1e-9 * dwelt;
         double loss = lossOver(seconds);
-        double unsure = uncertainty(seconds);
+        double unsure = SURELY * uncertainty(seconds);
+        double within = HELD_WITHIN * size(best.value());
         boolean late = dwelt >= MOST_DWELLS * dwellNanos;
-        double within = HELD_WITHIN * size(best.value()) - SURELY * unsure;
-        if (loss <= (late ? Math.max(within, unsure) : within)) {
+        boolean quiet = unsure <= QUIET * within;
+        double allowed = quiet ? within + unsure : late ? Math.max(within - unsure, unsure / SURELY) : within - unsure;
+        if (loss <= allowed) {
             state = State.HELD;
             listener.held(tNanos, orientation.asRead(level.value()), belowBestDb());
         } else if (late) {
@@ -336,7 +340,9 @@ final class Hunt implements Seeker {
 
     @Override
     public void interrupted() {
-        test.forget(front.pace.blockSeconds());
+        if (state != State.SEARCHING) {
+            test.assumeDown(front.pace.blockSeconds());
+        }
     }
 
     @Override

@@ -61,14 +61,9 @@ final class Slope {
         return perSecond;
     }
 
-    /** Whether the level has moved within the last seconds; what only a longer mean shows may have ended before. */
-    boolean movedWithin(double seconds) {
-        return perSecond() != 0 && agoSeconds <= seconds;
-    }
-
     /** Whether the level falls, as far as the newest readings tell. */
     boolean fallsNow() {
-        return perSecond() < 0 && movedWithin(RECENT_SECONDS);
+        return perSecond() < 0 && agoSeconds <= RECENT_SECONDS;
     }
 
     /**

@@ -97,6 +97,12 @@ final class TurnTest {
         restart(blockSeconds);
     }
 
+    /** Nobody knows which way the level has gone: a fall is none before a rise has been seen. */
+    void assumeDown(double blockSeconds) {
+        direction = -1;
+        restart(blockSeconds);
+    }
+
     /** Falls and rises smaller than this part of the level are none. */
     void least(double part) {
         least = part;
