@@ -219,13 +219,13 @@ class PlannedAlignmentTest {
     }
 
     /**
-     * Peaking slug by slug cannot be right there; where it does not creep to its hump, only the skirts tell. Two sets in three are
-     * expected (199 of 300), so that fewer than half of forty is a chance of one in a hundred.
+     * Peaking slug by slug cannot be right there; where the first round ends on a hump already, only the skirts tell. Five sets in six
+     * are expected (51 of 60, seeds from 7000).
      */
     @Test
     void warnsOfTwoAndAHalfTimesCriticalCouplingInMostSets() throws BridgeException {
         long count = warned(2.5, 7000, 40);
-        assertTrue(count >= 20, count + " of 40");
+        assertTrue(count >= 30, count + " of 40");
     }
 
     @Test

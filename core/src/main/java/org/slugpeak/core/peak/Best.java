@@ -91,8 +91,9 @@ final class Best {
         }
         changes = top.changes();
         boolean raises = how == How.RAISES;
-        stale = raises && !(top.reached() > before);
-        if (stale || (raises && !(top.value() > before))) {
+        stale = false;
+        // The top is never higher than what was reached; most of the time that is enough to know.
+        if (raises && (!(top.reached() > before) || !(top.value() > before))) {
             take(before, sigmaBefore, atBefore);
             return;
         }

@@ -66,8 +66,7 @@ final class Hunt implements Seeker {
     private final Orientation orientation;
     private final long dwellNanos;
 
-    private final Smoother level = Smoother.forVerdicts();
-    private final Smoother shown = Smoother.forShowing();
+    private final Smoother level = new Smoother();
     private final Slope slope;
     private final TurnTest test = new TurnTest();
     private final Best best;
@@ -101,7 +100,6 @@ final class Hunt implements Seeker {
     @Override
     public void block(long tNanos) {
         level.look(front.pyramid, front.noise, front.pace.blockSeconds());
-        shown.look(front.pyramid, front.noise, front.pace.blockSeconds());
         slope.moved();
         if (front.noise.seen() < 1) {
             return;
@@ -354,7 +352,6 @@ final class Hunt implements Seeker {
     public void restart() {
         state = State.SEARCHING;
         level.clear();
-        shown.clear();
         slope.clear();
         best.forget();
         jump.clear();
@@ -369,7 +366,7 @@ final class Hunt implements Seeker {
 
     @Override
     public double smoothed() {
-        return orientation.asRead(shown.value());
+        return orientation.asRead(level.shown());
     }
 
     @Override

@@ -100,6 +100,15 @@ public final class PeakFinder {
         front.gap(seeker);
     }
 
+    /**
+     * Says that the readings come on another scale from now on, because the generator was turned and they are multiplied to go on where
+     * the earlier ones ended: the meter's own noise was multiplied with them. The best is kept; the noise is learnt anew.
+     */
+    public void scaleChanged() {
+        front.noise.unsettle();
+        front.gap(seeker);
+    }
+
     /** Forgets the best and everything else about the present adjuster; what is known of the noise is kept. */
     public void restart() {
         front.gap(seeker);

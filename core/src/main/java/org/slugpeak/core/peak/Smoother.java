@@ -5,7 +5,8 @@ package org.slugpeak.core.peak;
  * quickly. Source: Lepski, On a problem of adaptive estimation in Gaussian white noise, Theory Probab. Appl. 35 (1990) 454.
  *
  * <p>Slow noise (hum beats, flicker) can be smoothed away or followed. A verdict wants it away. What is shown and heard has to
- * follow: slow noise cannot be told from an uneven hand within the tenth of a second that an ear allows.
+ * follow: slow noise cannot be told from an uneven hand within the tenth of a second that an ear allows. So there are two
+ * values, and the shown one is the mean of the shorter window.
  */
 final class Smoother {
 
@@ -15,66 +16,55 @@ final class Smoother {
     private static final double LONGEST_SECONDS = 3;
     private static final int ALWAYS = 2;
 
-    private final boolean followsSlowNoise;
     private double value = Double.NaN;
+    private double shown = Double.NaN;
     private double sigma = Double.NaN;
-    private long middleNanos;
-    private double lengthSeconds;
-
-    private Smoother(boolean followsSlowNoise) {
-        this.followsSlowNoise = followsSlowNoise;
-    }
-
-    static Smoother forVerdicts() {
-        return new Smoother(false);
-    }
-
-    static Smoother forShowing() {
-        return new Smoother(true);
-    }
 
     void look(Pyramid pyramid, Noise noise, double blockSeconds) {
         int level = 0;
         double mean = pyramid.mean(0);
+        boolean follows = true;
+        shown = mean;
         while (level + 1 < Pyramid.LEVELS && pyramid.has(level + 1, 1) && allowed(level + 1, blockSeconds)) {
             double longer = pyramid.mean(level + 1);
+            double apart = Math.abs(longer - mean);
             // A mean differs from its own newer half by 1/sqrt(2) of the sigma of that half.
-            double spread = Math.sqrt(0.5) * noise.white(level, mean) + (followsSlowNoise ? 0 : noise.excess(level));
-            if (Math.abs(longer - mean) > AGREE * spread + 0.5 * noise.step()) {
+            double byWhiteNoise = AGREE * Math.sqrt(0.5) * noise.white(level, mean) + 0.5 * noise.step();
+            if (apart > byWhiteNoise + AGREE * noise.excess(level)) {
                 break;
             }
+            follows &= apart <= byWhiteNoise;
             mean = longer;
             level++;
+            if (follows) {
+                shown = mean;
+            }
         }
         value = mean;
         sigma = noise.sigma(level, mean);
-        middleNanos = pyramid.middleNanos(level);
-        lengthSeconds = blockSeconds * Pyramid.length(level);
     }
 
     private static boolean allowed(int level, double blockSeconds) {
         return level < ALWAYS || blockSeconds * Pyramid.length(level) <= LONGEST_SECONDS;
     }
 
+    /** For verdicts. */
     double value() {
         return value;
+    }
+
+    /** For eyes and ears. */
+    double shown() {
+        return shown;
     }
 
     double sigma() {
         return sigma;
     }
 
-    long middleNanos() {
-        return middleNanos;
-    }
-
-    /** How long the mean is that was picked. */
-    double lengthSeconds() {
-        return lengthSeconds;
-    }
-
     void clear() {
         value = Double.NaN;
+        shown = Double.NaN;
         sigma = Double.NaN;
     }
 }

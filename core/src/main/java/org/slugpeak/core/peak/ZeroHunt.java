@@ -29,8 +29,7 @@ final class ZeroHunt implements Seeker {
     private final Front front;
     private final PeakListener listener;
     private final long dwellNanos;
-    private final Smoother level = Smoother.forVerdicts();
-    private final Smoother shown = Smoother.forShowing();
+    private final Smoother level = new Smoother();
     private final Slope slope;
 
     private State state = State.SEARCHING;
@@ -56,7 +55,6 @@ final class ZeroHunt implements Seeker {
     @Override
     public void block(long tNanos) {
         level.look(front.pyramid, front.noise, front.pace.blockSeconds());
-        shown.look(front.pyramid, front.noise, front.pace.blockSeconds());
         slope.moved();
         if (front.noise.seen() < 1) {
             return;
@@ -166,7 +164,6 @@ final class ZeroHunt implements Seeker {
     public void restart() {
         state = State.SEARCHING;
         level.clear();
-        shown.clear();
         slope.clear();
         swing = 0;
         side = 0;
@@ -179,7 +176,7 @@ final class ZeroHunt implements Seeker {
 
     @Override
     public double smoothed() {
-        return shown.value();
+        return level.shown();
     }
 
     @Override

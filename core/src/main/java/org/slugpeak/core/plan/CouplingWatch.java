@@ -13,9 +13,9 @@ import org.slugpeak.core.session.Adjuster;
  * of the coupling in units of the critical one (F. E. Terman, Radio Engineers' Handbook, 1943, section 3, with the factor
  * dropped that nothing depends on). Peaking the one while the other stays puts it at {@code a = c b/(1+b^2)}, which is at most
  * {@code c/2}. So where c is not above 1 a single round leaves no more than 0.09 dB a pair, from any start: the next round
- * cannot gain much. Above 1 the centre repels, and round after round gains decibels on the way to a hump. One such gain proves
- * little, since a slug that was left in the wrong place in the first round brings it too; so it takes a second one, in a later
- * round. Whoever stands on a hump already after the first round gains nothing more: that shows in the skirts alone.
+ * cannot gain much. Above 1 the centre repels, and a later round may gain decibels on the way to a hump. A slug that was left in
+ * the wrong place in the first round brings such a gain too, so both causes are named. Whoever stands on a hump already after the
+ * first round gains nothing more: that shows in the skirts alone.
  *
  * <p>One thread at a time.
  */
@@ -29,7 +29,6 @@ final class CouplingWatch {
 
     private final Set<String> settled = new HashSet<>();
     private String stageName = "";
-    private int firstRound;
     private boolean said;
 
     /**
@@ -41,15 +40,10 @@ final class CouplingWatch {
         if (!stage.name().equals(stageName)) {
             stageName = stage.name();
             settled.clear();
-            firstRound = 0;
             said = false;
         }
         boolean all = stage.steps().stream().allMatch(each -> settled.contains(each.adjuster()));
-        boolean odd = all && round > 1 && gainDb > CANNOT_GAIN_DB && isAboutCoupling(stage);
-        boolean tells = odd && !said && firstRound > 0 && round > firstRound;
-        if (odd && firstRound == 0) {
-            firstRound = round;
-        }
+        boolean tells = !said && all && round > 1 && gainDb > CANNOT_GAIN_DB && isAboutCoupling(stage);
         if (action == Adjuster.Action.DONE) {
             settled.add(step.adjuster());
         } else {
@@ -72,8 +66,8 @@ final class CouplingWatch {
     private static String words(PlanStep step, int round, double gainDb) {
         return String.format(
                 Locale.ROOT,
-                "%s gained %.1f dB in round %d, and the round before much too: an over-coupled transformer? damp the partner"
-                        + " winding, or judge by the skirts",
+                "%s gained %.1f dB in round %d, when all had been at their best: was one left in the wrong place, or is a"
+                        + " transformer over-coupled? then damp the partner winding, or judge by the skirts",
                 step.adjuster(),
                 gainDb,
                 round);

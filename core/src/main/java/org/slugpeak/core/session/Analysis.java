@@ -29,6 +29,7 @@ public final class Analysis {
     private long lastNanos;
     private long readings;
     private boolean saw = true;
+    private double scale = 1;
     private final AdjusterBook adjusters;
 
     /**
@@ -87,6 +88,10 @@ public final class Analysis {
     private void find(long tNanos, double value, Condition condition) {
         boolean sees = level.letsFinderSee();
         if (sees) {
+            if (level.scale() != scale) {
+                scale = level.scale();
+                finder.scaleChanged();
+            }
             finder.accept(tNanos, level.toFinder(value), condition);
             level.smoothed(tNanos, finder.smoothed());
         } else if (saw) {

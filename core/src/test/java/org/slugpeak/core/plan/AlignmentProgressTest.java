@@ -139,15 +139,18 @@ class AlignmentProgressTest {
         }
 
         @Test
-        void showsWhereLaterRoundsGainDecibelsAgainAndAgain() {
+        void isSuspectedOnceWhereALaterRoundGainsDecibels() {
             Session session = rounds(Plans.plan(Plans.slugs("T1 top", "T1 bottom")), 5, 3, 2.4, 0.1, 2.5, 0.1);
             assertEquals(1, session.said(Topics.GUARD).size());
-            assertTrue(session.said(Topics.GUARD).get(0).startsWith("T1 top gained 2.5 dB in round 3"));
+            String said = session.said(Topics.GUARD).get(0);
+            assertTrue(said.startsWith("T1 top gained 2.4 dB in round 2"), said);
+            assertTrue(
+                    said.contains("left in the wrong place") && said.contains("over-coupled"), "both causes: " + said);
         }
 
         @Test
-        void isNotSuspectedForOneSlugThatHadBeenLeftInTheWrongPlace() {
-            Session session = rounds(Plans.plan(Plans.slugs("T1 top", "T1 bottom")), 5, 1, 0.1, 2.2, 0.1, 0.1, 0, 0);
+        void isNotSuspectedWhereLaterRoundsGainWhatAHandLeaves() {
+            Session session = rounds(Plans.plan(Plans.slugs("T1 top", "T1 bottom")), 5, 3, 0.45, 0.4, 0.3, 0.1, 0, 0);
             assertTrue(session.said(Topics.GUARD).isEmpty());
         }
 
