@@ -29,7 +29,8 @@ public final class PlainLines implements RecordSink {
     private static final long EVERY_NANOS = EVERY_MILLIS * 1_000_000;
 
     /** Hints that come with verdicts. */
-    private static final Set<String> HINTS = Set.of(Hint.BEST_AGED.code(), Hint.TURN_SLOWER.code());
+    private static final Set<String> HINTS =
+            Set.of(Hint.BEST_AGED.code(), Hint.STOPPED_SHORT.code(), Hint.TURN_SLOWER.code());
 
     private final PrintStream out;
     private final SceneKeeper keeper = new SceneKeeper();

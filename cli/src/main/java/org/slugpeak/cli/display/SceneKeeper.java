@@ -2,6 +2,7 @@ package org.slugpeak.cli.display;
 
 import java.util.Optional;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
@@ -121,8 +122,11 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change advice(Advice it) {
-            if (it.topic().equals("wrong-way")) {
+            if (it.topic().equals(Hint.WRONG_WAY.code())) {
                 return verdict(Verdict.Call.OTHER_WAY);
+            }
+            if (it.topic().equals(Hint.STOPPED_SHORT.code())) {
+                return verdict(Verdict.Call.TURN);
             }
             return (before, said) -> {
                 Scene asked = before.withRequest(Request.after(before.request(), it));

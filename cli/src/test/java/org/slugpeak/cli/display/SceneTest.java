@@ -79,6 +79,15 @@ class SceneTest {
     }
 
     @Test
+    void whoStoppedShortIsToldToTurnAndHowMuchIsMissing() {
+        keeper.take(new Returned(seconds(1), 0.5, 0.1));
+        keeper.take(new Advice(
+                seconds(4), "stopped-short", "still 0.29 dB from the best: turn on a little, or back", 0.29));
+        assertEquals(Verdict.Call.TURN, call());
+        assertTrue(SceneWords.sentence(keeper.scene()).contains("0.29 dB from the best"));
+    }
+
+    @Test
     void aRemarkFadesAfterEightSecondsOfReadings() {
         keeper.take(new Advice(seconds(10), "turn-slower", "turn 2.0 times slower for this meter", 2));
         keeper.take(reading(17.9, 0.5, 0.5, Trend.STEADY));

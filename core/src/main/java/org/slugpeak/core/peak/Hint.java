@@ -8,6 +8,8 @@ public enum Hint {
     WRONG_WAY("wrong-way"),
     /** The old best was out of reach for so long that it has been lowered. The amount is by how many dB. */
     BEST_AGED("best-aged"),
+    /** The hand stopped near the best, but not near enough to be held. The amount is what is missing, in dB. */
+    STOPPED_SHORT("stopped-short"),
     /** Readings come too slowly for the present speed of turning. The amount is the factor by which to slow down. */
     TURN_SLOWER("turn-slower");
 

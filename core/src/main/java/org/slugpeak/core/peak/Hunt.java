@@ -289,6 +289,7 @@ final class Hunt implements Seeker {
             state = State.PAST;
             deepest = loss;
             test.least(LEAST_FALL);
+            listener.hint(tNanos, Hint.STOPPED_SHORT, Decibels.apart(best.value() - loss, best.value()));
         }
     }
 

@@ -55,6 +55,8 @@ final class FinderRecords implements PeakListener {
             case NEGATIVE_GOING -> "the reading goes negative: more negative counts as more";
             case WRONG_WAY -> "falling: turn the other way";
             case BEST_AGED -> String.format(Locale.ROOT, "the old best is out of reach: lowered by %.2f dB", amount);
+            case STOPPED_SHORT ->
+                String.format(Locale.ROOT, "still %.2f dB from the best: turn on a little, or back", amount);
             case TURN_SLOWER -> String.format(Locale.ROOT, "turn %.1f times slower for this meter", amount);
         };
     }

@@ -80,4 +80,18 @@ class AfterThePassTest {
         assertEquals(1, told.count("passed"));
         assertTrue(told.count("wrong-way") >= 1);
     }
+
+    @Test
+    void whoStopsShortOfThePeakIsToldWhatIsMissing() {
+        Told told = new Told();
+        PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
+        double shortBy = 0.26;
+        Readings meter = new Readings(finder, 50, 0.0005).follow(10, resonance(8, 3));
+        double begin = meter.seconds();
+        meter.follow(0.4, t -> 1 / Math.hypot(1, 2.0 / 3 - (t - begin))).rest(6, 1 / Math.hypot(1, shortBy));
+        assertEquals(1, told.count("returned"), told.words().toString());
+        assertEquals(0, told.count("held"));
+        double missingDb = 20 * Math.log10(Math.hypot(1, shortBy));
+        assertEquals(missingDb, told.first("stopped-short").value(), 0.03);
+    }
 }
