@@ -21,6 +21,20 @@ press() {
   see "$2"
 }
 
+# How often the user has said done, as the log has it: the screen says the word all the time.
+done_said() { grep -c '"text":"level: done"' "$work"/log.jsonl || true; }
+
+press_done() {
+  local before
+  before=$(done_said)
+  type_in d
+  for _ in $(seq 600); do
+    [ "$(done_said)" -gt "$before" ] && return
+    sleep 0.1
+  done
+  fail "d was not heard"
+}
+
 open_window 100 30
 type_in "./slugpeak watch --from - --point detector --cue off --log '$work'/log.jsonl <'$work'/meter; echo left with \$?" Enter
 exec 7<>"$work"/meter
@@ -50,10 +64,11 @@ echo "level-keys: c starts the loading check, d says that the resistor is in, an
 press c 'check of loading'
 volts -1.02 2
 see 'put 1 Mohm in series with the meter lead'
-press d 'done'
+press_done
 volts -0.95 3
 see 'take the resistor out again'
-press d 'go on'
+press_done
+see 'go on'
 volts -1.02 2
 
 echo "level-keys: h announces that the generator is halved: the best goes on"
