@@ -2,10 +2,10 @@ package org.slugpeak.cli.curve;
 
 import java.io.PrintStream;
 import java.util.EnumSet;
-import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.run.KeyLoop;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.core.curve.CurveRecords;
@@ -47,20 +47,15 @@ public final class CurveOutput implements SessionOutput {
 
     @Override
     public void serve(SessionControl control) {
-        for (Optional<KeyAction> key = showing.keys().poll();
-                key.isPresent();
-                key = showing.keys().poll()) {
-            switch (key.get()) {
+        KeyLoop.serve(showing, control, key -> {
+            switch (key) {
                 case NEXT -> control.nextAdjuster();
                 case AGAIN, PREVIOUS -> control.previousAdjuster();
                 case SKIP -> control.skipAdjuster();
                 case DONE -> control.mark(LevelCommand.done().text());
-                case QUIT -> control.quit("quit");
-                case INTERRUPT -> control.quit("interrupted");
-                case HANG_UP -> control.quit("terminal closed");
                 default -> {}
             }
-        }
+        });
     }
 
     @Override

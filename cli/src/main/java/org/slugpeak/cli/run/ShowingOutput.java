@@ -2,7 +2,6 @@ package org.slugpeak.cli.run;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
@@ -56,11 +55,7 @@ public final class ShowingOutput implements SessionOutput {
 
     @Override
     public void serve(SessionControl control) {
-        for (Optional<KeyAction> key = showing.keys().poll();
-                key.isPresent();
-                key = showing.keys().poll()) {
-            serve(key.get(), control);
-        }
+        KeyLoop.serve(showing, control, action -> serve(action, control));
     }
 
     private void serve(KeyAction action, SessionControl control) {
@@ -77,9 +72,6 @@ public final class ShowingOutput implements SessionOutput {
             case SKIP -> control.skipAdjuster();
             case REST, LEVEL, CUT, CHECK, DONE, DROP, REPAIRED ->
                 control.mark(levelKeys.command(action).text());
-            case QUIT -> control.quit("quit");
-            case INTERRUPT -> control.quit("interrupted");
-            case HANG_UP -> control.quit("terminal closed");
             default -> {}
         }
     }

@@ -162,8 +162,7 @@ final class Hunt implements Seeker {
             }
             case UP -> {
                 test.restart(front.pace.blockSeconds());
-                best.settle();
-                best.top().look(level.value());
+                beginStretch();
             }
             case DOWN -> {
                 test.restart(front.pace.blockSeconds());
@@ -171,6 +170,12 @@ final class Hunt implements Seeker {
                 bottom = level.value();
             }
         }
+    }
+
+    /** From here on another top may come; this level is the first of it. */
+    private void beginStretch() {
+        best.settle();
+        best.top().look(level.value());
     }
 
     private void fallen(long tNanos) {
@@ -256,8 +261,7 @@ final class Hunt implements Seeker {
         backSinceNanos = tNanos;
         if (test.direction() < 0) {
             test.assumeUp(front.pace.blockSeconds());
-            best.settle();
-            best.top().look(level.value());
+            beginStretch();
         }
         test.least(GOOD_ENOUGH);
         listener.returned(tNanos, orientation.asRead(level.value()), belowBestDb());

@@ -1,0 +1,32 @@
+package org.slugpeak.cli.run;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.Showing;
+
+/** Sees to the keys that were pressed since it was asked last; what ends a session ends every kind of it alike. */
+public final class KeyLoop {
+
+    private KeyLoop() {}
+
+    /**
+     * Serves every key that waits. The session's thread only.
+     *
+     * @param showing where the keys come from
+     * @param control is told to end
+     * @param other gets every key that does not end the session
+     */
+    public static void serve(Showing showing, SessionControl control, Consumer<KeyAction> other) {
+        for (Optional<KeyAction> key = showing.keys().poll();
+                key.isPresent();
+                key = showing.keys().poll()) {
+            switch (key.get()) {
+                case QUIT -> control.quit("quit");
+                case INTERRUPT -> control.quit("interrupted");
+                case HANG_UP -> control.quit("terminal closed");
+                default -> other.accept(key.get());
+            }
+        }
+    }
+}
