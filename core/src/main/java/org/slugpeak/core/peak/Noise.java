@@ -16,6 +16,11 @@ final class Noise {
     private static final double SHORT_MEMORY = 128;
     /** Blocks: steady enough that a threshold at five sigma means something. */
     private static final double LONG_MEMORY = 512;
+    /**
+     * The quick scale spreads by about 6 percent. It counts where it shows more than that beyond the steady one: taking always the
+     * larger would make every threshold too high.
+     */
+    private static final double QUICK_SPREAD = 1.1;
     /** Windows: a few periods of a beat. */
     private static final double SLOW_MEMORY = 12;
     /** A longer window shows more than white noise only beyond the statistical spread of its scale. */
@@ -73,7 +78,7 @@ final class Noise {
             double floor = Math.max(step.step(), STEADIEST * Math.abs(pyramid.mean(0)));
             quick.add(deviation, floor);
             calm.add(deviation, floor);
-            white = Math.max(quick.sigma(), calm.sigma());
+            white = quick.sigma() > QUICK_SPREAD * calm.sigma() ? quick.sigma() : calm.sigma();
             slowKnown |= calm.seen() * blockSeconds >= SLOW_KNOWN_SECONDS;
             if (calm.seen() < LONG_MEMORY || margin == 0) {
                 margin = Math.exp(UNSURE / calm.seen());

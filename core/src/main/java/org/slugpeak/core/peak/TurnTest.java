@@ -9,10 +9,13 @@ import java.util.Arrays;
  * turning by itself: a fast fall shows in a short window first, a slow one only in a long window.
  *
  * <p>The threshold for a window of length T is set so that on steady readings with normal noise a false turn comes less
- * than once in {@value #HOURS_PER_FALSE_TURN} hours of readings, each of the window lengths taking its share: the number of
- * chances grows as 1/T, so the single test gets the tail probability p = T / ({@value #HOURS_PER_FALSE_TURN} h x number of
- * lengths). The difference of two means has sqrt(2) sigma; the highest of N means is too high by itself, about as
- * sqrt(2 ln N) sigma, which is followed by {@value #PER_DOUBLING} sigma for each doubling of N.
+ * than once in {@value #HOURS_PER_FALSE_TURN} hours of readings: the number of chances grows as 1/T, so the single test gets the
+ * tail probability p = T / ({@value #HOURS_PER_FALSE_TURN} h x {@value #TESTS_PER_WINDOW}). The highest of N means is too high by
+ * itself, about as sqrt(2 ln N) sigma, which is followed by {@value #PER_DOUBLING} sigma for each doubling of N.
+ *
+ * <p>A mean is compared with the highest mean twice as long, which shows a fall best (docs/peak-finder.md), and with the highest of
+ * its own length, which shows it less well but needs less time; that one has to fall further, so that nearly all false turns are
+ * left to the better test.
  *
  * <p>Source: Page, Continuous inspection schemes, Biometrika 41 (1954) 100, for the comparison with the extreme reached so
  * far; Wald, Sequential Analysis, 1947, for fixing the error rate of an open-ended test in advance.
@@ -33,10 +36,15 @@ final class TurnTest {
         DOWN
     }
 
-    private static final double HOURS_PER_FALSE_TURN = 50;
+    private static final double HOURS_PER_FALSE_TURN = 12;
     private static final double PER_DOUBLING = 0.3;
-    /** Windows slide, and each is compared twice: that is about as many independent tests in the time of one window. */
-    private static final double TESTS_PER_WINDOW = 2;
+    /**
+     * About as many independent tests are made in the time of one window: windows slide, but all of them look at the same readings.
+     * With it, half-minute rests after a rise gave one false turn in 13 hours.
+     */
+    private static final double TESTS_PER_WINDOW = 4;
+    /** So many sigma of the difference more are asked of means of equal length: leaves a hundredth of the false turns to them. */
+    private static final double MORE_OF_EQUAL = 1;
     /** Sigma of the difference of two means of equal length, in sigma of one. */
     private static final double EQUAL = Math.sqrt(2);
     /** The same where the earlier one is twice as long: sqrt(1 + 1/2). */
@@ -157,7 +165,7 @@ final class TurnTest {
             low[level] = mean;
         }
         double change = mean - low[level];
-        return change > small && beyond(level, change, EQUAL, mean, noise);
+        return change > small && beyondEqual(level, change, mean, noise);
     }
 
     private boolean hasFallen(int level, double mean, double small, Noise noise) {
@@ -168,14 +176,18 @@ final class TurnTest {
             high[level] = mean;
         }
         double change = high[level] - mean;
-        if (change > small && beyond(level, change, EQUAL, mean, noise)) {
+        if (change > small && beyondEqual(level, change, mean, noise)) {
             return true;
         }
         if (level + 1 >= levels || age <= Pyramid.length(level + 1)) {
             return false;
         }
         double fromLonger = high[level + 1] - mean;
-        return fromLonger > small && beyond(level, fromLonger, TWICE, mean, noise);
+        return fromLonger > small && beyond(level, fromLonger, TWICE * quantile[level], mean, noise);
+    }
+
+    private boolean beyondEqual(int level, double change, double mean, Noise noise) {
+        return beyond(level, change, EQUAL * (quantile[level] + MORE_OF_EQUAL), mean, noise);
     }
 
     private boolean beyond(int level, double change, double sigmas, double mean, Noise noise) {
@@ -187,7 +199,7 @@ final class TurnTest {
     private double threshold(int level, double sigmas, double mean, Noise noise) {
         long windows = Math.max(1, (age - roseAt[level]) >> level);
         int doublings = Long.SIZE - 1 - Long.numberOfLeadingZeros(windows);
-        double factor = sigmas * quantile[level] + PER_DOUBLING * doublings;
+        double factor = sigmas + PER_DOUBLING * doublings;
         return factor * noise.margin() * noise.white(level, mean)
                 + noise.step()
                 + SLOW_NOISE * noise.slowest(level, mean);
@@ -209,7 +221,7 @@ final class TurnTest {
 
     /** Normal quantile of a small tail probability, asymptotic (Abramowitz and Stegun 26.2.12), right to one percent. */
     private static double quantile(double windowSeconds) {
-        double tests = TESTS_PER_WINDOW * Pyramid.LEVELS * HOURS_PER_FALSE_TURN * 3600 / windowSeconds;
+        double tests = TESTS_PER_WINDOW * HOURS_PER_FALSE_TURN * 3600 / windowSeconds;
         double tail = Math.min(1e-3, 1 / tests);
         double twice = -2 * Math.log(tail);
         return Math.sqrt(twice - Math.log(2 * Math.PI * twice));
