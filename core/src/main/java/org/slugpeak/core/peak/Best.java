@@ -92,8 +92,8 @@ final class Best {
         changes = top.changes();
         boolean raises = how == How.RAISES;
         stale = false;
-        // The top is never higher than what was reached; most of the time that is enough to know.
-        if (raises && (!(top.reached() > before) || !(top.value() > before))) {
+        // Most of the time it is enough to know that the top cannot be higher.
+        if (raises && (!(top.most() > before) || !(top.value() > before))) {
             take(before, sigmaBefore, atBefore);
             return;
         }

@@ -14,6 +14,9 @@ import java.util.Arrays;
  * <p>The roundness also says how many means compete for being the highest: moved by j lengths a mean loses 4 j² times
  * M(L) - M(2 L), and those compete that lose less than their sigma. What the greatest of so many normal deviates is expected to be
  * is taken off.
+ *
+ * <p>Between two readings of a slow meter the top may be higher than any of them; so once it is behind, its height may be above all that
+ * was seen. While the reading still rises it is not.
  */
 final class Top {
 
@@ -23,9 +26,9 @@ final class Top {
     private static final double AGREE = 2;
     /**
      * The top of a resonance is a parabola only near its middle. Where M(L) - M(2 L) is D of the level, what has been made of the two is
-     * still low by 1.2 D² of it; a mean is not used where that is more than a quarter of its sigma.
+     * still low by 1.2 D² of it; a mean is not used where that is more than an eighth of its sigma.
      */
-    private static final double NO_PARABOLA = 4 * 1.2;
+    private static final double NO_PARABOLA = 8 * 1.2;
     /** Nor does it agree when it is higher by so many: then the hand did not cross the top but stopped there. */
     private static final double TOO_HIGH = 2;
     /** What takes longer than this is no hand crossing a top. */
@@ -53,6 +56,7 @@ final class Top {
     private int levels;
     private long age;
     private double reached;
+    private boolean behind;
     private boolean stale;
     private long changes;
     private double value;
@@ -67,7 +71,7 @@ final class Top {
     /**
      * Looks at the newest block.
      *
-     * @param smoothed the smoothed reading; the top is never higher than the highest that could be seen
+     * @param smoothed the smoothed reading
      */
     void look(double smoothed) {
         Pyramid pyramid = front.pyramid;
@@ -78,6 +82,12 @@ final class Top {
             if (pyramid.mean(level) > above[level]) {
                 rise(level, pyramid);
             }
+        }
+        boolean rises = !(pyramid.mean(0) < high[0]);
+        if (behind == rises) {
+            behind = !rises;
+            stale = true;
+            changes++;
         }
         if (!front.isBehind() && (Double.isNaN(reached) || isHigher(smoothed, reached))) {
             reached = smoothed;
@@ -111,7 +121,7 @@ final class Top {
                 return;
             }
             double white = noise.white(level, high[level]);
-            value = Math.min(height, reached);
+            value = behind ? height : Math.min(height, reached);
             sigma = noise.sigma(level, high[level]) + (whiteFactor(level) - 1) * white;
             least = Math.max(least, height - AGREE * sigma);
             most = Math.min(most, height + TOO_HIGH * sigma);
@@ -183,6 +193,7 @@ final class Top {
         levels = 0;
         age = 0;
         reached = Double.NaN;
+        behind = false;
         value = Double.NaN;
         sigma = Double.NaN;
         stale = false;
@@ -199,9 +210,9 @@ final class Top {
         return changes;
     }
 
-    /** The value is never above this. */
-    double reached() {
-        return reached;
+    /** The value is never above this: means are not above the highest block, nor below the highest of the longest mean. */
+    double most() {
+        return levels == 0 ? Double.NaN : high[0] + (high[0] - high[levels - 1]) / 3;
     }
 
     double value() {

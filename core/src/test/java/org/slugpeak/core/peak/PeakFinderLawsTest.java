@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
@@ -197,15 +198,33 @@ class PeakFinderLawsTest {
     }
 
     @Test
-    void aBestNeverExceedsWhatTheSmoothedReadingsReached() {
+    void aBestNeverExceedsWhatTheSmoothedReadingsReachedWhileTheyRise() {
         for (long seed = 0; seed < STREAMS; seed++) {
             PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), new Told());
             double reached = 0;
             double[] values = handMade(seed);
+            Arrays.sort(values);
             for (int i = 0; i < values.length; i++) {
                 finder.accept(i * 20_000_000L, values[i], Condition.OK);
                 reached = Math.max(reached, finder.smoothed());
                 assertTrue(!(finder.best() > reached), "seed " + seed + " at " + i);
+            }
+        }
+    }
+
+    /** The top may lie between two readings, but not above them by more than a third of a step between neighbours. */
+    @Test
+    void aBestHardlyExceedsTheHighestReading() {
+        for (long seed = 0; seed < STREAMS; seed++) {
+            PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), new Told());
+            double[] values = handMade(seed);
+            double most = values[0];
+            double largestStep = 0;
+            for (int i = 0; i < values.length; i++) {
+                finder.accept(i * 20_000_000L, values[i], Condition.OK);
+                most = Math.max(most, values[i]);
+                largestStep = Math.max(largestStep, i == 0 ? 0 : Math.abs(values[i] - values[i - 1]));
+                assertTrue(!(finder.best() > most + largestStep / 3), "seed " + seed + " at " + i);
             }
         }
     }
