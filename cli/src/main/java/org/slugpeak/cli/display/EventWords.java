@@ -91,7 +91,7 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
         return switch (reason) {
             case FLAT -> "no " + sought + ": the reading does not move";
             case END_OF_TRAVEL -> "no " + sought + ": end of the travel";
-            case REVERSED -> "no " + sought + " yet: turned back too soon";
+            case REVERSED -> "no " + sought + " yet: the reading goes on, keep turning";
             case DEAD_ZERO -> "false zero: the sign does not change";
         };
     }

@@ -43,8 +43,13 @@ final class Hunt implements Seeker {
     private static final double HELD_WITHIN = Decibels.part(0.15);
     /** Where noise explains less than this part of that, the dwell is enough. */
     private static final double QUIET = 0.25;
-    /** Where noise leaves that open the verdict waits, but not longer than so many dwells: then what noise explains may be missing. */
+    /** Where noise leaves that open the verdict waits, but not longer than so many dwells. */
     private static final double MOST_DWELLS = 1.75;
+    /**
+     * Then nothing may be missing at first, so that a lucky moment does not end the search; but so many sigma more each time that the hand
+     * has stopped short: the more often in vain, the likelier the best itself is too high by chance.
+     */
+    private static final double EACH_TIME = 0.5;
     /** The mean over this part of the dwell counts: the hand comes to rest in the first quarter. */
     private static final double OF_DWELL = 0.75;
     /** A hand needs this long to stop, or to turn round: what comes sooner after a word does not follow from it. */
@@ -56,7 +61,7 @@ final class Hunt implements Seeker {
 
     private static final double SURELY = 2;
     private static final double SURELY_SAME = 3;
-    /** A single wild mean shall not decide that the level is back. */
+    /** A single wild mean shall not decide that the level is back; where its noise is more than {@link #NEAR}, one twice as long has to. */
     private static final double STEADY_SECONDS = 0.35;
     /** The pass is taken back when the level rises beyond its best by this. */
     private static final double BEYOND = Decibels.part(0.3);
@@ -82,6 +87,7 @@ final class Hunt implements Seeker {
     private double bottom = Double.NaN;
     private long backSinceNanos;
     private boolean dwellBegins;
+    private int stoppedShort;
     private double firstTop = Double.NaN;
     private double firstDip = Double.NaN;
     private double lowerTop = Double.NaN;
@@ -122,7 +128,7 @@ final class Hunt implements Seeker {
     }
 
     private void lookAway(long tNanos) {
-        if (travel.turnsAway(tNanos, test, level) && slope.fallsNow()) {
+        if (travel.turnsAway(tNanos, test, level, slope)) {
             travel.wrongWay(tNanos, belowBestDb());
         }
     }
@@ -163,6 +169,7 @@ final class Hunt implements Seeker {
             case UP -> {
                 test.restart(front.pace.blockSeconds());
                 beginStretch();
+                risen(tNanos);
             }
             case DOWN -> {
                 test.restart(front.pace.blockSeconds());
@@ -176,6 +183,14 @@ final class Hunt implements Seeker {
     private void beginStretch() {
         best.settle();
         best.top().look(level.value());
+    }
+
+    /** A rise so soon after the pass is none of the hand's doing: nothing was passed. */
+    private void risen(long tNanos) {
+        if (state == State.PAST && Elapsed.seconds(passedAtNanos, tNanos) < REACTION_SECONDS) {
+            state = State.SEARCHING;
+            listener.noPeak(tNanos, NoPeakReason.REVERSED);
+        }
     }
 
     private void fallen(long tNanos) {
@@ -253,7 +268,9 @@ final class Hunt implements Seeker {
         boolean soon = slope.secondsToTop(best.value()) <= lead;
         boolean stalled = slope.perSecond() == 0 && loss <= STALLED_WITHIN * size(best.value());
         double believed = (1 + aged) * NEAR * size(best.value());
-        return soon || stalled || lossOver(STEADY_SECONDS) <= Math.max(believed, SAME * uncertainty(STEADY_SECONDS));
+        boolean noisy = uncertainty(STEADY_SECONDS) > NEAR * size(best.value());
+        double seconds = noisy ? 2 * STEADY_SECONDS : STEADY_SECONDS;
+        return soon || stalled || lossOver(seconds) <= Math.max(believed, SAME * uncertainty(seconds));
     }
 
     private void returned(long tNanos) {
@@ -276,22 +293,25 @@ final class Hunt implements Seeker {
             backSinceNanos = tNanos;
         }
         long dwelt = Elapsed.nanos(backSinceNanos, tNanos);
-        if (dwelt < dwellNanos || slope.perSecond() != 0) {
+        double seconds = OF_DWELL * 1e-9 * dwelt;
+        if (dwelt < dwellNanos || slope.movesWithin(seconds)) {
             return;
         }
-        double seconds = OF_DWELL * 1e-9 * dwelt;
         double loss = lossOver(seconds);
         double unsure = SURELY * uncertainty(seconds);
         double within = HELD_WITHIN * size(best.value());
         boolean late = dwelt >= MOST_DWELLS * dwellNanos;
         boolean quiet = unsure <= QUIET * within;
-        double allowed = quiet ? within + unsure : late ? Math.max(within - unsure, unsure / SURELY) : within - unsure;
+        double allowed = quiet
+                ? within + unsure
+                : late ? Math.max(within - unsure, stoppedShort * EACH_TIME * unsure / SURELY) : within - unsure;
         if (loss <= allowed) {
             state = State.HELD;
             listener.held(tNanos, orientation.asRead(level.value()), belowBestDb());
         } else if (late) {
             state = State.PAST;
             deepest = loss;
+            stoppedShort++;
             test.least(LEAST_FALL);
             listener.hint(tNanos, Hint.STOPPED_SHORT, Decibels.apart(best.value() - loss, best.value()));
         }
@@ -362,6 +382,7 @@ final class Hunt implements Seeker {
         jump.clear();
         travel.restart();
         aged = 0;
+        stoppedShort = 0;
         bottom = Double.NaN;
         firstTop = Double.NaN;
         lowerTop = Double.NaN;

@@ -6,7 +6,7 @@ public enum NoPeakReason {
     FLAT("flat"),
     /** The reading rose and then stood still without falling: the adjuster is at the end of its travel. */
     END_OF_TRAVEL("end-of-travel"),
-    /** The direction was reversed before a maximum was crossed. */
+    /** The direction was reversed before a maximum was crossed: the pass is taken back. */
     REVERSED("reversed"),
     /** A null was reached but the sign did not change: not the zero of a discriminator. */
     DEAD_ZERO("dead-zero");

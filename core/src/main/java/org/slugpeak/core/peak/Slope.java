@@ -61,6 +61,11 @@ final class Slope {
         return perSecond;
     }
 
+    /** Whether the readings of so many seconds show a movement. */
+    boolean movesWithin(double seconds) {
+        return perSecond() != 0 && 2 * agoSeconds <= seconds;
+    }
+
     /** Whether the level falls, as far as the newest readings tell. */
     boolean fallsNow() {
         return perSecond() < 0 && agoSeconds <= RECENT_SECONDS;

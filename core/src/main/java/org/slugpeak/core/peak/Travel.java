@@ -20,6 +20,8 @@ final class Travel {
     private static final int WORDS = 3;
     /** Whoever has been told to turn round has done so by then, backlash included. */
     private static final double HEARD_NANOS = 1.2e9;
+    /** Noise may hide how the level moves; by then a level that went on has passed through the longest means that measure its speed. */
+    private static final double AT_REST_NANOS = 4e9;
 
     private static final double STILL_FALLING = Decibels.part(0.7);
 
@@ -30,6 +32,7 @@ final class Travel {
     private boolean saidEnd;
     private long toldAtNanos;
     private double heardLevel = Double.NaN;
+    private double restLevel = Double.NaN;
     private double saidSlower;
     private int words;
 
@@ -86,14 +89,22 @@ final class Travel {
     }
 
     /** Whether the hand was told to turn round, has had time to do so, and the level still goes on falling. */
-    boolean turnsAway(long tNanos, TurnTest test, Smoother level) {
-        if (test.direction() >= 0 || words >= WORDS || Elapsed.nanos(toldAtNanos, tNanos) < HEARD_NANOS) {
+    boolean turnsAway(long tNanos, TurnTest test, Smoother level, Slope slope) {
+        long since = Elapsed.nanos(toldAtNanos, tNanos);
+        if (test.direction() >= 0 || words >= WORDS || since < HEARD_NANOS) {
             return false;
         }
         if (Double.isNaN(heardLevel)) {
             heardLevel = level.value();
         }
-        return level.value() < heardLevel - STILL_FALLING * Math.abs(heardLevel) - SHOWS * level.sigma();
+        if (Double.isNaN(restLevel) && since >= AT_REST_NANOS) {
+            restLevel = level.value();
+        }
+        return (isBelow(heardLevel, level) && slope.fallsNow()) || isBelow(restLevel, level);
+    }
+
+    private static boolean isBelow(double before, Smoother level) {
+        return level.value() < before - STILL_FALLING * Math.abs(before) - SHOWS * level.sigma();
     }
 
     void passed(long tNanos) {
@@ -105,6 +116,7 @@ final class Travel {
     private void told(long tNanos) {
         toldAtNanos = tNanos;
         heardLevel = Double.NaN;
+        restLevel = Double.NaN;
     }
 
     void restart() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slugpeak.core.peak.Readings.resonance;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,5 +94,56 @@ class AfterThePassTest {
         assertEquals(0, told.count("held"));
         double missingDb = 20 * Math.log10(Math.hypot(1, shortBy));
         assertEquals(missingDb, told.first("stopped-short").value(), 0.03);
+    }
+
+    /** A tenth of a half-width a second, 5 percent noise: the speed of the fall never shows within a second. */
+    @Test
+    void whoGoesOnFallingIsToldToTurnThroughHeavyNoiseToo() {
+        for (int hand = 0; hand < HANDS; hand++) {
+            double top = 16 + 0.05 * hand;
+            Told told = new Told();
+            Readings meter = new Readings(PeakFinder.create(PeakSettings.defaults(), told), 50, 0.05);
+            meter.rest(1, resonance(top, 10).applyAsDouble(1)).follow(50, resonance(top, 10));
+            double seconds =
+                    (told.first("wrong-way").tNanos() - told.first("passed").tNanos()) / 1e9;
+            assertTrue(seconds < 11, "top at " + top + ": told after " + seconds + " s");
+        }
+    }
+
+    /** Nobody turns round within a third of a second: what rises on at once was a dip of the signal. */
+    @Test
+    void aDipOnTheWayUpIsTakenBackAndTheTopIsTold() {
+        Told told = new Told();
+        Readings meter = new Readings(PeakFinder.create(PeakSettings.defaults(), told), 50, 0.001);
+        meter.rest(1, resonance(12, 6).applyAsDouble(1))
+                .follow(15, t -> dip(t) * resonance(12, 6).applyAsDouble(t));
+        assertEquals(List.of("passed", "reversed", "passed"), told.words().subList(0, 3), told.all.toString());
+        assertTrue(told.all.get(1).tNanos() - told.all.get(0).tNanos() < 0.3e9, told.all.toString());
+        assertEquals(1, told.all.get(2).value(), 0.003);
+    }
+
+    /** Five percent down and up again between 10.0 and 10.3 s. */
+    private static double dip(double seconds) {
+        return 1 - 0.05 * Math.max(0, 1 - Math.abs(seconds - 10.15) / 0.15);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.000_5, 0.003_5})
+    void aHandAtRestIsHeldAsSoonAsTheDwellIsOver(double noise) {
+        Told told = new Told();
+        Readings meter = new Readings(PeakFinder.create(PeakSettings.defaults(), told), 50, noise);
+        meter.rest(1, resonance(5, 1).applyAsDouble(1));
+        while (told.count("passed") == 0) {
+            meter.follow(0.02, resonance(5, 1));
+        }
+        double turned = meter.seconds() + 0.3;
+        meter.follow(0.3, resonance(5, 1));
+        while (told.count("returned") == 0) {
+            meter.follow(0.02, resonance(2 * turned - 5, 1));
+        }
+        meter.follow(0.3, resonance(2 * turned - 5, 1));
+        meter.rest(3, 1);
+        double dwelt = (told.first("held").tNanos() - told.first("returned").tNanos()) / 1e9;
+        assertTrue(dwelt < 2.1, "held after " + dwelt + " s");
     }
 }

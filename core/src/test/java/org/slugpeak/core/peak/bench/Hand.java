@@ -7,7 +7,7 @@ import org.slugpeak.core.peak.PeakListener;
 
 /**
  * A hand that knows nothing but the verdicts: turns until {@code passed}, turns back at 0.6 of the speed until
- * {@code returned}, stops, waits for {@code held}. It reacts after 0.25 to 0.45 s, moves by stick-slip, and the slug has
+ * {@code returned}, stops, waits for {@code held}; when the pass is taken back before it could turn, it goes on. It reacts after 0.25 to 0.45 s, moves by stick-slip, and the slug has
  * 6 degrees of backlash.
  */
 final class Hand implements PeakListener {
@@ -139,7 +139,11 @@ final class Hand implements PeakListener {
     }
 
     @Override
-    public void noPeak(long tNanos, NoPeakReason reason) {}
+    public void noPeak(long tNanos, NoPeakReason reason) {
+        if (reason == NoPeakReason.REVERSED && action == Action.TURN_BACK) {
+            actAt = Double.POSITIVE_INFINITY;
+        }
+    }
 
     @Override
     public void hint(long tNanos, Hint hint, double amount) {
