@@ -19,16 +19,22 @@ final class Steady implements PeakListener {
     /**
      * Watches for a time and counts what was told.
      *
+     * @param stretchSeconds after so long the next adjuster begins, with a rise again
      * @return false {@code passed} and false {@code wrong-way}
      */
-    static int[] count(double rate, double noise, double hours, boolean afterARise, long seed) {
+    static int[] count(double rate, double noise, double hours, double stretchSeconds, long seed) {
         Steady told = new Steady();
         PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
         SplittableRandom random = new SplittableRandom(seed);
         long readings = Math.round(hours * 3600 * rate);
+        double begin = 0;
         for (long i = 0; i < readings; i++) {
             double seconds = i / rate;
-            double level = afterARise ? Math.min(1, 0.5 + 0.5 * seconds / RISE_SECONDS) : 1;
+            if (seconds - begin >= stretchSeconds) {
+                begin = seconds;
+                finder.restart();
+            }
+            double level = Math.min(1, 0.5 + 0.5 * (seconds - begin) / RISE_SECONDS);
             double value = level + noise * Meter.gaussian(random);
             finder.accept(Math.round(seconds * 1e9), value, Condition.OK);
         }
