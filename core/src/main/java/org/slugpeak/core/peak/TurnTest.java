@@ -137,7 +137,7 @@ final class TurnTest {
     }
 
     private Turn look(int level, double mean, Noise noise) {
-        double small = least * Math.abs(mean);
+        double small = Math.max(least * Math.abs(mean), NEVER_LESS * noise.white(level, mean));
         if (direction >= 0 && isConfirmed(level, hasFallen(level, mean, small, noise))) {
             Turn turn = direction == 0 ? Turn.BEGAN_DOWN : Turn.DOWN;
             direction = -1;
@@ -191,9 +191,7 @@ final class TurnTest {
     }
 
     private boolean beyond(int level, double change, double sigmas, double mean, Noise noise) {
-        return change > NEVER_LESS * noise.white(level, mean)
-                && noise.seen() > ALWAYS
-                && change > threshold(level, sigmas, mean, noise);
+        return noise.seen() > ALWAYS && change > threshold(level, sigmas, mean, noise);
     }
 
     private double threshold(int level, double sigmas, double mean, Noise noise) {
