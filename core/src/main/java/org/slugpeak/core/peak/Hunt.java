@@ -267,10 +267,10 @@ final class Hunt implements Seeker {
         double lead = REACTION_SECONDS + front.pace.intervalSeconds() / 2;
         boolean soon = slope.secondsToTop(best.value()) <= lead;
         boolean stalled = slope.perSecond() == 0 && loss <= STALLED_WITHIN * size(best.value());
-        double believed = (1 + aged) * NEAR * size(best.value());
-        boolean noisy = uncertainty(STEADY_SECONDS) > NEAR * size(best.value());
+        double near = NEAR * size(best.value());
+        boolean noisy = uncertainty(STEADY_SECONDS) > near;
         double seconds = noisy ? 2 * STEADY_SECONDS : STEADY_SECONDS;
-        return soon || stalled || lossOver(seconds) <= Math.max(believed, SAME * uncertainty(seconds));
+        return soon || stalled || lossOver(seconds) <= Math.max((1 + aged) * near, SAME * uncertainty(seconds));
     }
 
     private void returned(long tNanos) {
@@ -298,14 +298,8 @@ final class Hunt implements Seeker {
             return;
         }
         double loss = lossOver(seconds);
-        double unsure = SURELY * uncertainty(seconds);
-        double within = HELD_WITHIN * size(best.value());
         boolean late = dwelt >= MOST_DWELLS * dwellNanos;
-        boolean quiet = unsure <= QUIET * within;
-        double allowed = quiet
-                ? within + unsure
-                : late ? Math.max(within - unsure, stoppedShort * EACH_TIME * unsure / SURELY) : within - unsure;
-        if (loss <= allowed) {
+        if (loss <= allowedLoss(SURELY * uncertainty(seconds), late)) {
             state = State.HELD;
             listener.held(tNanos, orientation.asRead(level.value()), belowBestDb());
         } else if (late) {
@@ -315,6 +309,15 @@ final class Hunt implements Seeker {
             test.least(LEAST_FALL);
             listener.hint(tNanos, Hint.STOPPED_SHORT, Decibels.apart(best.value() - loss, best.value()));
         }
+    }
+
+    private double allowedLoss(double unsure, boolean late) {
+        double within = HELD_WITHIN * size(best.value());
+        if (unsure <= QUIET * within) {
+            return within + unsure;
+        }
+        double surelyWithin = within - unsure;
+        return late ? Math.max(surelyWithin, stoppedShort * EACH_TIME * unsure / SURELY) : surelyWithin;
     }
 
     /** Whether the level has risen so far beyond the best of the pass that it was no maximum at all. */
