@@ -41,13 +41,23 @@ interface Disturbance {
         };
     }
 
-    /** A sine of this part of the reading, with the phase and the last percent of the frequency left to chance. */
-    static Maker beat(double part, double hertz) {
+    /** A sine of this part of the reading, at a phase left to chance. */
+    static Maker tone(double part, double hertz) {
         return (random, rate) -> {
             double phase = random.nextDouble(2 * Math.PI);
-            double radians = 2 * Math.PI * hertz * (1 + 0.01 * random.nextGaussian());
-            return (seconds, level) -> level * (1 + part * Math.sin(radians * seconds + phase));
+            return (seconds, level) -> level * (1 + part * Math.sin(2 * Math.PI * hertz * seconds + phase));
         };
+    }
+
+    /** The same with the last percent of the frequency left to chance too: no beat is a round number. */
+    static Maker beat(double part, double hertz) {
+        return (random, rate) ->
+                tone(part, hertz * (1 + 0.01 * random.nextGaussian())).make(random, rate);
+    }
+
+    /** Rounded to digits of this size, as part of the top. */
+    static Maker rounded(double digit) {
+        return (random, rate) -> (seconds, level) -> digit * Math.rint(level / digit);
     }
 
     /**
