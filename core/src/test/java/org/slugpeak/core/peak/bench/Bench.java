@@ -16,6 +16,8 @@ public final class Bench {
     private static final List<Watcher.Maker> MAKERS =
             List.of(Watcher::finder, Baseline::maxHold, Baseline::slowMean, Baseline::adaptive);
 
+    private static final String PARTS = "families,steady,throughput,rests,delays,troubles";
+
     private static final double HALF_A_MINUTE = 30;
 
     private Bench() {}
@@ -23,16 +25,25 @@ public final class Bench {
     /**
      * Prints the tables.
      *
-     * @param arguments seeds for each family (50), hours of steady readings for each rate (10), the plot's file
-     * @throws IOException if the plot cannot be written
+     * @param arguments any of parts=families,steady,throughput,rests,delays,troubles (all), runs=of each kind (50), hours=of each rate (10
+     *     steady, 1 of a disturbance), plot=file, seeds=development or judging, for the last three parts; and what those take by themselves
+     * @throws IOException if the plot cannot be written or a recording cannot be read
      */
     public static void main(String[] arguments) throws IOException {
-        int seeds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 50;
-        double hours = arguments.length > 1 ? Double.parseDouble(arguments[1]) : 10;
-        Path file = Path.of(arguments.length > 2 ? arguments[2] : "target/peak-bench.svg");
-        families(seeds, file);
-        steady(hours);
-        Throughput.print();
+        Options options = Options.of(
+                arguments, "parts", "runs", "hours", "plot", "seeds", "kind", "rate", "every", "recording", "recorded");
+        for (String part : options.word("parts", PARTS).split(",", -1)) {
+            switch (part) {
+                case "families" ->
+                    families((int) options.number("runs", 50), Path.of(options.word("plot", "target/peak-bench.svg")));
+                case "steady" -> steady(options.number("hours", 10));
+                case "throughput" -> Throughput.print();
+                case "rests" -> Rests.print(options);
+                case "delays" -> Delays.print(options);
+                case "troubles" -> Troubles.print(options);
+                default -> throw new IllegalArgumentException("there is no part '" + part + "'; parts are " + PARTS);
+            }
+        }
     }
 
     private static void families(int seeds, Path file) throws IOException {

@@ -2,14 +2,12 @@ package org.slugpeak.core.peak.bench;
 
 import java.util.Locale;
 import org.slugpeak.core.peak.Hint;
-import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakFinder;
-import org.slugpeak.core.peak.PeakListener;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Condition;
 
 /** One rest: what is told while nothing is turned. */
-final class Rest implements PeakListener {
+final class Rest extends Ear {
 
     /**
      * What was told, none of it true.
@@ -86,15 +84,6 @@ final class Rest implements PeakListener {
     public void returned(long tNanos, double value, double lossDb) {
         returned = true;
     }
-
-    @Override
-    public void held(long tNanos, double value, double lossDb) {}
-
-    @Override
-    public void twoPeaks(long tNanos, double first, double second, double dipDb) {}
-
-    @Override
-    public void noPeak(long tNanos, NoPeakReason reason) {}
 
     @Override
     public void hint(long tNanos, Hint hint, double amount) {

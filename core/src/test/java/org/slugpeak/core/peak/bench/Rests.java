@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak.bench;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -17,28 +19,41 @@ public final class Rests {
     private static final int SEEDS_OF_A_KIND = 100_000;
     private static final int SEEDS_OF_A_RATE = 10_000;
 
-    private final List<Kind> kinds = Kind.all();
+    private final List<Kind> kinds;
     private final Seeds seeds;
     private final double hours;
     private final double everySeconds;
 
-    private Rests(Options options) {
+    private Rests(Options options) throws IOException {
+        kinds = kinds(options.word("recording", ""), options.number("recorded", 0));
         seeds = Seeds.ofWord(options.word("seeds", "development"));
         hours = options.number("hours", 1);
         everySeconds = 60 * options.number("every", Double.POSITIVE_INFINITY);
+    }
+
+    private static List<Kind> kinds(String recording, double samplesPerSecond) throws IOException {
+        if (recording.isEmpty()) {
+            return Kind.all();
+        }
+        if (!(samplesPerSecond > 0)) {
+            throw new IllegalArgumentException(
+                    "say with recorded=... how many readings a second " + recording + " has");
+        }
+        return List.of(new Kind("recording", Recorded.of(Path.of(recording), samplesPerSecond)));
     }
 
     /**
      * Prints one line for each kind and rate.
      *
      * @param arguments any of kind=prefix, rate=readings per second, hours=of each (1), every=minutes from adjuster to adjuster (never),
-     *     seeds=development or judging
+     *     seeds=development or judging; recording=file with recorded=its readings per second takes the place of all kinds
+     * @throws IOException if the recording cannot be read
      */
-    public static void main(String[] arguments) {
-        print(Options.of(arguments, "kind", "rate", "hours", "every", "seeds"));
+    public static void main(String[] arguments) throws IOException {
+        print(Options.of(arguments, "kind", "rate", "hours", "every", "seeds", "recording", "recorded"));
     }
 
-    static void print(Options options) {
+    static void print(Options options) throws IOException {
         Rests rests = new Rests(options);
         System.out.printf(
                 Locale.ROOT,

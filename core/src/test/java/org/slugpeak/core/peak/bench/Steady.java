@@ -2,14 +2,12 @@ package org.slugpeak.core.peak.bench;
 
 import java.util.SplittableRandom;
 import org.slugpeak.core.peak.Hint;
-import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakFinder;
-import org.slugpeak.core.peak.PeakListener;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Condition;
 
 /** Hours of readings while nothing is turned, after a rise that makes the finder wait for a fall. */
-final class Steady implements PeakListener {
+final class Steady extends Ear {
 
     private static final double RISE_SECONDS = 8;
 
@@ -45,18 +43,6 @@ final class Steady implements PeakListener {
     public void passed(long tNanos, double best, long bestAtNanos, double dropDb) {
         falsePasses++;
     }
-
-    @Override
-    public void returned(long tNanos, double value, double lossDb) {}
-
-    @Override
-    public void held(long tNanos, double value, double lossDb) {}
-
-    @Override
-    public void twoPeaks(long tNanos, double first, double second, double dipDb) {}
-
-    @Override
-    public void noPeak(long tNanos, NoPeakReason reason) {}
 
     @Override
     public void hint(long tNanos, Hint hint, double amount) {

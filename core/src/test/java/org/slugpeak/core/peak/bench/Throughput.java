@@ -4,10 +4,7 @@ import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import org.slugpeak.core.peak.Hint;
-import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakFinder;
-import org.slugpeak.core.peak.PeakListener;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Condition;
 
@@ -19,7 +16,7 @@ public final class Throughput {
     private static final int WARM_UP_ROUNDS = 4;
 
     private final double[] values = new double[READINGS];
-    private final PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), new Silent());
+    private final PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), new Ear());
     private final long intervalNanos;
     private long tNanos;
 
@@ -80,25 +77,5 @@ public final class Throughput {
                 finder.accept(tNanos, value, Condition.OK);
             }
         }
-    }
-
-    private static final class Silent implements PeakListener {
-        @Override
-        public void passed(long tNanos, double best, long bestAtNanos, double dropDb) {}
-
-        @Override
-        public void returned(long tNanos, double value, double lossDb) {}
-
-        @Override
-        public void held(long tNanos, double value, double lossDb) {}
-
-        @Override
-        public void twoPeaks(long tNanos, double first, double second, double dipDb) {}
-
-        @Override
-        public void noPeak(long tNanos, NoPeakReason reason) {}
-
-        @Override
-        public void hint(long tNanos, Hint hint, double amount) {}
     }
 }
