@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import org.slugpeak.core.peak.Hint;
-import org.slugpeak.core.peak.NoPeakReason;
-import org.slugpeak.core.peak.PeakListener;
 
 /** A hand that obeys every word, and the words that the reading does not bear out. */
-final class Contradictions implements PeakListener {
+final class Contradictions extends Obeyed {
 
     private static final List<String> COUNTED =
             List.of("other way, rising", "returned short", "other way again", "not held");
@@ -27,7 +25,6 @@ final class Contradictions implements PeakListener {
 
     private final Family family;
     private final double lostClumps;
-    private final Hand hand;
     private final Meter meter;
     private final SplittableRandom random;
     private final double[] before = new double[(int) Math.round(TREND_SECONDS / STEP_SECONDS)];
@@ -39,11 +36,10 @@ final class Contradictions implements PeakListener {
     private int again;
 
     private Contradictions(Family family, double lostClumps, SplittableRandom random) {
+        super(new Hand(family, Run.start(family, random), random.split()));
         this.family = family;
         this.lostClumps = lostClumps;
         this.random = random;
-        double far = random.nextDouble(1.2, 3) * family.halfWidthDegrees();
-        this.hand = new Hand(family, random.nextBoolean() ? far : -far, random.split());
         this.meter = new Meter(family, random.split());
     }
 
@@ -123,31 +119,11 @@ final class Contradictions implements PeakListener {
     }
 
     @Override
-    public void passed(long tNanos, double best, long bestAtNanos, double dropDb) {
-        hand.passed(tNanos, best, bestAtNanos, dropDb);
-    }
-
-    @Override
     public void returned(long tNanos, double value, double lossDb) {
         double sigmaDb = 20 / Math.log(10) * family.noise() / Math.sqrt(RETURN_SECONDS * family.rate());
         double missingDb = -20 * Math.log10(Meter.truth(family, hand.slugDegrees()));
         shortOf += Trouble.count(missingDb > SHORT_DB + 2 * sigmaDb);
-        hand.returned(tNanos, value, lossDb);
-    }
-
-    @Override
-    public void held(long tNanos, double value, double lossDb) {
-        hand.held(tNanos, value, lossDb);
-    }
-
-    @Override
-    public void twoPeaks(long tNanos, double first, double second, double dipDb) {
-        hand.twoPeaks(tNanos, first, second, dipDb);
-    }
-
-    @Override
-    public void noPeak(long tNanos, NoPeakReason reason) {
-        hand.noPeak(tNanos, reason);
+        super.returned(tNanos, value, lossDb);
     }
 
     @Override
@@ -158,6 +134,6 @@ final class Contradictions implements PeakListener {
             again += Trouble.count(toldThisWay);
             toldThisWay = true;
         }
-        hand.hint(tNanos, hint, amount);
+        super.hint(tNanos, hint, amount);
     }
 }

@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
-/** How late the finder tells a pass, beside the ideal observer on the same readings. */
+/**
+ * How late the finder tells a pass, beside the ideal observer on the same readings. A ratio below one shows that the finder is wrong at
+ * rest more often than the observer may be; see {@link Rests}.
+ */
 public final class Delays {
 
     private static final int SEEDS_OF_A_KIND = 10_000;

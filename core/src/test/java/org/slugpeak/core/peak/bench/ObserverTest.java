@@ -29,7 +29,7 @@ class ObserverTest {
         Family family = new Family("", halfWidth, speed, rate, 0, Family.Law.CLEAN, Family.Habit.PLAIN);
         Sweep sweep = new Sweep("", family, Disturbance.white(sigma), Evidence.white(sigma));
         double median = Table.quantile(
-                IntStream.range(0, 100)
+                IntStream.range(0, 60)
                         .parallel()
                         .mapToDouble(i ->
                                 Delay.of(sweep, FIRST_SEED + i, Watcher::finder).observerSeconds()),
@@ -61,7 +61,7 @@ class ObserverTest {
     @MethodSource("laws")
     void atRestItFalselyFlagsAsSeldomAsAskedFor(String name, Disturbance.Maker noise, Evidence.Law law) {
         double rate = 40;
-        double[] seconds = IntStream.range(0, 300).mapToDouble(i -> i / rate).toArray();
+        double[] seconds = IntStream.range(0, 200).mapToDouble(i -> i / rate).toArray();
         double[] means = new double[seconds.length];
         Arrays.fill(means, 1);
         double mean = IntStream.range(0, 200)

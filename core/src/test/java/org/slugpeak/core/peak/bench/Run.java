@@ -1,12 +1,9 @@
 package org.slugpeak.core.peak.bench;
 
 import java.util.SplittableRandom;
-import org.slugpeak.core.peak.Hint;
-import org.slugpeak.core.peak.NoPeakReason;
-import org.slugpeak.core.peak.PeakListener;
 
 /** One run: a hand, a slug, a meter and a watcher, until held or until patience ends. */
-final class Run implements PeakListener {
+final class Run extends Obeyed {
 
     /**
      * What came of a run.
@@ -32,7 +29,6 @@ final class Run implements PeakListener {
     private static final double STEP_SECONDS = 0.002;
 
     private final Family family;
-    private final Hand hand;
     private final Meter meter;
     private final double side;
     private double highest;
@@ -41,18 +37,22 @@ final class Run implements PeakListener {
     private int falsePasses;
     private int passes;
 
-    private Run(Family family, long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
+    private Run(Family family, double startDegrees, SplittableRandom random) {
+        super(new Hand(family, startDegrees, random.split()));
         this.family = family;
-        double far = random.nextDouble(1.2, 3) * family.halfWidthDegrees();
-        double start = random.nextBoolean() ? far : -far;
-        this.side = Math.signum(start);
-        this.hand = new Hand(family, start, random.split());
+        this.side = Math.signum(startDegrees);
         this.meter = new Meter(family, random.split());
     }
 
+    /** From outside, on either side. */
+    static double start(Family family, SplittableRandom random) {
+        double far = random.nextDouble(1.2, 3) * family.halfWidthDegrees();
+        return random.nextBoolean() ? far : -far;
+    }
+
     static Outcome of(Family family, long seed, Watcher.Maker maker) {
-        Run run = new Run(family, seed);
+        SplittableRandom random = new SplittableRandom(seed);
+        Run run = new Run(family, start(family, random), random);
         return run.go(maker.make(run));
     }
 
@@ -89,31 +89,6 @@ final class Run implements PeakListener {
         } else if (Double.isNaN(flaggedDb)) {
             flaggedDb = lossDb();
         }
-        hand.passed(tNanos, best, bestAtNanos, dropDb);
-    }
-
-    @Override
-    public void returned(long tNanos, double value, double lossDb) {
-        hand.returned(tNanos, value, lossDb);
-    }
-
-    @Override
-    public void held(long tNanos, double value, double lossDb) {
-        hand.held(tNanos, value, lossDb);
-    }
-
-    @Override
-    public void twoPeaks(long tNanos, double first, double second, double dipDb) {
-        hand.twoPeaks(tNanos, first, second, dipDb);
-    }
-
-    @Override
-    public void noPeak(long tNanos, NoPeakReason reason) {
-        hand.noPeak(tNanos, reason);
-    }
-
-    @Override
-    public void hint(long tNanos, Hint hint, double amount) {
-        hand.hint(tNanos, hint, amount);
+        super.passed(tNanos, best, bestAtNanos, dropDb);
     }
 }
