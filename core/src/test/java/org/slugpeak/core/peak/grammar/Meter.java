@@ -33,6 +33,6 @@ public record Meter(double perSecond, double noise, double digit, Stamps stamps)
         return " at " + Words.number(perSecond) + "/s"
                 + (noise > 0 ? ", noise " + Words.volts(noise) : "")
                 + (digit > 0 ? ", digit " + Words.volts(digit) : "")
-                + stamps;
+                + (stamps instanceof Stamps.Exact ? "" : ", " + stamps);
     }
 }

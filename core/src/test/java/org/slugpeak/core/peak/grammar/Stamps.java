@@ -25,7 +25,7 @@ public sealed interface Stamps {
 
         @Override
         public String toString() {
-            return "";
+            return "stamped when taken";
         }
     }
 
@@ -43,7 +43,7 @@ public sealed interface Stamps {
 
         @Override
         public String toString() {
-            return ", packets of " + readings + (apartNanos == 0 ? "" : " spaced by " + apartNanos + " ns");
+            return "packets of " + readings + (apartNanos == 0 ? "" : " spaced by " + apartNanos + " ns");
         }
     }
 
@@ -59,7 +59,7 @@ public sealed interface Stamps {
 
         @Override
         public String toString() {
-            return ", stamped to " + Words.seconds(stepSeconds);
+            return "stamped to " + Words.seconds(stepSeconds);
         }
     }
 
@@ -75,7 +75,7 @@ public sealed interface Stamps {
 
         @Override
         public String toString() {
-            return ", late by up to " + Words.seconds(upToSeconds);
+            return "late by up to " + Words.seconds(upToSeconds);
         }
     }
 }

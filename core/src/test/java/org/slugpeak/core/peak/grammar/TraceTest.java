@@ -95,6 +95,7 @@ class TraceTest {
         List<Walk.Leg> legs = List.of(new Walk.Leg(0, 1, 1), new Walk.Leg(2, 1, 1), new Walk.Leg(-1, 1, 1));
         Walk walk = new Walk(1, -3, legs, PLAIN);
         assertEquals(2, walk.turns());
+        assertEquals(List.of(2.0, 4 + 2.0 / 3), walk.maxima());
         assertEquals(60, walk.trace().readings().size());
         assertEquals(1, values(walk.trace()).get(9), 1e-12);
     }

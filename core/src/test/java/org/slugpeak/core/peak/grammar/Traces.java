@@ -41,20 +41,6 @@ public final class Traces {
         return of(pieces(levels(), meters(rates())));
     }
 
-    /** Resonances crossed at 20 to 200 readings/s with modest noise, every reading stamped when it was taken. */
-    public static Arbitrary<Trace> tops() {
-        Arbitrary<Meter> meters = Combinators.combine(rates().filter(r -> r >= 20 && r <= 200), noise(0.01))
-                .as((perSecond, sigma) -> Meter.of(perSecond).withNoise(sigma));
-        Arbitrary<Shape> crossings = Combinators.combine(heights(), places(1, 4), places(1, 4))
-                .as((height, before, after) -> new Shape.Top(height, -before, after));
-        return meters.flatMap(meter -> Combinators.combine(crossings, decimals(1, 6, 3))
-                        .as((top, seconds) -> new Piece(top, seconds, meter))
-                        .list()
-                        .ofMinSize(1)
-                        .ofMaxSize(3))
-                .map(Trace::new);
-    }
-
     private static Arbitrary<Trace> of(Arbitrary<Piece> pieces) {
         return pieces.list().ofMinSize(1).ofMaxSize(MOST_PIECES).map(Trace::new);
     }
@@ -107,7 +93,7 @@ public final class Traces {
         return Arbitraries.integers().between(1, 20).map(readings -> new Stamps.Packets(readings, apartNanos));
     }
 
-    private static Arbitrary<Double> rates() {
+    static Arbitrary<Double> rates() {
         return Arbitraries.of(50.0, 10.0, 2.0, 5.0, 20.0, 100.0, 200.0, 500.0, 1000.0);
     }
 
@@ -128,7 +114,8 @@ public final class Traces {
                 Tuple.of(8, heights()), Tuple.of(2, decimals(-2, 2, 1)), Tuple.of(1, extremes), Tuple.of(1, finite));
     }
 
-    static Arbitrary<Double> heights() {
+    /** Volts as a set on a bench gives them. */
+    public static Arbitrary<Double> heights() {
         return Arbitraries.doubles().between(0.05, 2).ofScale(2).shrinkTowards(1);
     }
 
