@@ -1,0 +1,105 @@
+package org.slugpeak.core.peak;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BestTest {
+
+    private final Blocks blocks = new Blocks();
+    private final Smoother smoother = new Smoother();
+    private final Best best = new Best(blocks.front);
+
+    private void cross(double height, double halfWidth, double sigma, long seed) {
+        Gauss gauss = new Gauss(seed);
+        int topAt = (int) Math.round(3 * halfWidth);
+        IntToDoubleFunction level = Blocks.resonance(topAt, halfWidth);
+        blocks.add(2 * topAt, i -> height * level.applyAsDouble(i) + sigma * gauss.next(), () -> {
+            smoother.look(blocks.front.pyramid, blocks.front.noise, Blocks.SECONDS);
+            best.top().look(smoother.value());
+        });
+    }
+
+    /** The mean of two measurements of one thing, weighted by the inverse of their variances, and its sigma. */
+    @ParameterizedTest
+    @CsvSource({"8, 80", "80, 8", "12, 40", "30, 30"})
+    void twoLooksAtOneTopAreJoinedByTheirVariances(double firstHalfWidth, double secondHalfWidth) {
+        cross(1, firstHalfWidth, 0.004, 1);
+        double first = best.value();
+        double firstSigma = best.sigma();
+        best.settle();
+        cross(1, secondHalfWidth, 0.004, 2);
+        best.same();
+        double second = best.top().value();
+        double secondSigma = best.top().sigma();
+        double firstWeight = 1 / (firstSigma * firstSigma);
+        double secondWeight = 1 / (secondSigma * secondSigma);
+        double joined = (first * firstWeight + second * secondWeight) / (firstWeight + secondWeight);
+        assertEquals(joined, best.value(), 1e-12);
+        assertEquals(Math.sqrt(1 / (firstWeight + secondWeight)), best.sigma(), 1e-12);
+        assertTrue(best.sigma() < Math.min(firstSigma, secondSigma));
+    }
+
+    @Test
+    void aLowerTopLeavesItUntilItIsSaidToBeTheSame() {
+        cross(1, 25, 0.002, 3);
+        double first = best.value();
+        long at = best.atNanos();
+        best.settle();
+        cross(0.9, 25, 0.002, 4);
+        assertEquals(first, best.value());
+        assertEquals(at, best.atNanos());
+        assertEquals(first - best.top().value(), best.missing());
+        assertEquals(0.1, best.missing(), 0.01);
+        assertTrue(best.sigmaOfMissing() > best.sigma());
+    }
+
+    @Test
+    void aHigherTopRaisesIt() {
+        cross(1, 25, 0.002, 5);
+        double sigma = best.sigma();
+        best.settle();
+        cross(1.2, 25, 0.002, 6);
+        assertTrue(best.value()
+                > best.top().value() - 2 * Math.hypot(sigma, best.top().sigma()) - 1e-12);
+        assertEquals(1.2, best.value(), 0.02);
+    }
+
+    @Test
+    void aTopThatIsSurelyHigherStandsAlone() {
+        cross(1, 25, 0.002, 5);
+        best.settle();
+        cross(1.2, 25, 0.002, 6);
+        best.same();
+        assertEquals(best.top().value(), best.value());
+        assertEquals(best.top().sigma(), best.sigma());
+        assertEquals(best.top().atNanos(), best.atNanos());
+    }
+
+    @Test
+    void aLoweredOneIsTheTopOfNow() {
+        cross(1, 25, 0.002, 7);
+        best.settle();
+        cross(0.9, 25, 0.002, 8);
+        best.lower();
+        assertEquals(best.top().value(), best.value());
+        assertEquals(0, best.missing());
+        assertEquals(best.top().sigma(), best.sigmaOfMissing());
+    }
+
+    @Test
+    void isUnknownUntilSomethingWasSeenAndOnceForgotten() {
+        assertFalse(best.known());
+        cross(1, 25, 0.002, 9);
+        assertTrue(best.known());
+        assertTrue(best.isMissedBy(0.9));
+        assertFalse(best.isMissedBy(best.value()));
+        best.forget();
+        assertFalse(best.known());
+    }
+}
