@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.core.reading.Condition;
 
 /** What holds for every stream of readings. */
@@ -52,18 +51,6 @@ class PeakFinderLawsTest {
             values[i] = digits ? Math.rint(value * 1000) / 1000 : value;
         }
         return values;
-    }
-
-    private static final class Outcome {
-        final Told told = new Told();
-        final PeakFinder finder;
-
-        Outcome(Seek seek, double[] values, double factor, long startNanos, long intervalNanos) {
-            finder = PeakFinder.create(PeakSettings.defaults().withSeek(seek), told);
-            for (int i = 0; i < values.length; i++) {
-                finder.accept(startNanos + i * intervalNanos, factor * values[i], Condition.OK);
-            }
-        }
     }
 
     @ParameterizedTest
@@ -125,78 +112,6 @@ class PeakFinderLawsTest {
         assertTrue(!(finder.belowBestDb() < 0) && !Double.isInfinite(finder.belowBestDb()));
     }
 
-    @ParameterizedTest
-    @EnumSource(Seek.class)
-    void aPowerOfTwoScalesTheBestToTheLastBitAndChangesNoVerdict(Seek seek) {
-        for (long seed = 0; seed < STREAMS; seed++) {
-            double[] values = handMade(seed);
-            Outcome plain = new Outcome(seek, values, 1, 0, 20_000_000);
-            for (int power : new int[] {-400, -3, 1, 60, 500}) {
-                double factor = Math.scalb(1.0, power);
-                Outcome scaled = new Outcome(seek, values, factor, 0, 20_000_000);
-                assertEquals(plain.finder.best() * factor, scaled.finder.best());
-                assertEquals(plain.finder.bestSigma() * factor, scaled.finder.bestSigma());
-                assertEquals(plain.finder.smoothed() * factor, scaled.finder.smoothed());
-                assertSameVerdicts(plain, scaled);
-            }
-        }
-    }
-
-    private static void assertSameVerdicts(Outcome expected, Outcome actual) {
-        assertEquals(expected.told.words(), actual.told.words());
-        for (int i = 0; i < expected.told.all.size(); i++) {
-            assertEquals(
-                    expected.told.all.get(i).tNanos(), actual.told.all.get(i).tNanos());
-            assertEquals(expected.told.all.get(i).db(), actual.told.all.get(i).db());
-        }
-    }
-
-    @ParameterizedTest
-    @ValueSource(doubles = {3, 0.1, 1e-6, 7.3e9})
-    void anyOtherFactorScalesTheBestToRounding(double factor) {
-        for (long seed = 0; seed < STREAMS; seed++) {
-            double[] values = handMade(seed);
-            Outcome plain = new Outcome(Seek.PEAK, values, 1, 0, 20_000_000);
-            Outcome scaled = new Outcome(Seek.PEAK, values, factor, 0, 20_000_000);
-            assertEquals(plain.told.words(), scaled.told.words(), "seed " + seed);
-            assertEquals(plain.finder.best(), scaled.finder.best() / factor, 1e-9);
-        }
-    }
-
-    @ParameterizedTest
-    @ValueSource(longs = {1, -5_000_000_000L, 1L << 61, Long.MIN_VALUE})
-    void theOriginOfTimeMeansNothing(long startNanos) {
-        for (long seed = 0; seed < STREAMS; seed++) {
-            double[] values = handMade(seed);
-            Outcome plain = new Outcome(Seek.PEAK, values, 1, 0, 20_000_000);
-            Outcome shifted = new Outcome(Seek.PEAK, values, 1, startNanos, 20_000_000);
-            assertEquals(plain.finder.best(), shifted.finder.best());
-            assertEquals(plain.told.words(), shifted.told.words());
-            for (int i = 0; i < plain.told.all.size(); i++) {
-                assertEquals(
-                        plain.told.all.get(i).tNanos() + startNanos,
-                        shifted.told.all.get(i).tNanos());
-            }
-        }
-    }
-
-    @ParameterizedTest
-    @EnumSource(Seek.class)
-    void theSignOfTheReadingsMeansNothing(Seek seek) {
-        for (long seed = 0; seed < STREAMS; seed++) {
-            double[] values = handMade(seed);
-            Outcome plain = new Outcome(seek, values, 1, 0, 20_000_000);
-            Outcome turned = new Outcome(seek, values, -1, 0, 20_000_000);
-            assertEquals(-plain.finder.smoothed(), turned.finder.smoothed());
-            assertEquals(Math.abs(plain.finder.best()), Math.abs(turned.finder.best()));
-            assertEquals(
-                    plain.told.words(),
-                    turned.told.words().stream()
-                            .filter(w -> !w.equals("negative-going"))
-                            .toList());
-        }
-    }
-
     @Test
     void aBestNeverExceedsWhatTheSmoothedReadingsReachedWhileTheyRise() {
         for (long seed = 0; seed < STREAMS; seed++) {
@@ -249,22 +164,6 @@ class PeakFinderLawsTest {
                 finder.accept(100_000_000_000L + i * 20_000_000L, values[i], Condition.OK);
             }
             assertTrue(finder.best() <= 1.1 && finder.best() > 0, "seed " + seed);
-        }
-    }
-
-    @Test
-    void readingsThatAreNotTrustedChangeNothing() {
-        for (long seed = 0; seed < STREAMS; seed++) {
-            double[] values = handMade(seed);
-            Outcome plain = new Outcome(Seek.PEAK, values, 1, 0, 20_000_000);
-            Told told = new Told();
-            PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
-            for (int i = 0; i < values.length; i++) {
-                finder.accept(i * 20_000_000L, values[i], Condition.OK);
-                finder.accept(i * 20_000_000L + 1, 1e6, UNTRUSTED.get(i % UNTRUSTED.size()));
-            }
-            assertEquals(plain.finder.best(), finder.best());
-            assertEquals(plain.told.words(), told.words());
         }
     }
 

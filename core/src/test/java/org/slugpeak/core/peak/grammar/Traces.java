@@ -93,7 +93,8 @@ public final class Traces {
         return Arbitraries.integers().between(1, 20).map(readings -> new Stamps.Packets(readings, apartNanos));
     }
 
-    static Arbitrary<Double> rates() {
+    /** Readings a second, two or more. */
+    public static Arbitrary<Double> rates() {
         return Arbitraries.of(50.0, 10.0, 2.0, 5.0, 20.0, 100.0, 200.0, 500.0, 1000.0);
     }
 
