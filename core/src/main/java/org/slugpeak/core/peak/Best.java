@@ -9,6 +9,11 @@ final class Best {
     /** A top is surely higher than the best beyond so many sigma of the difference: then it stands alone. */
     private static final double SURELY = 2;
 
+    /** A best and how well it is known; NaN where there is none. */
+    record Mark(double value, double sigma, long atNanos) {
+        static final Mark NONE = new Mark(Double.NaN, Double.NaN, 0);
+    }
+
     /** How the present top is joined with those before. */
     private enum How {
         /** It counts only where it is higher. */
@@ -39,12 +44,6 @@ final class Best {
         return top;
     }
 
-    /** The present top is lower than the best, but the best is no longer to be had. */
-    void lower() {
-        how = How.ALONE;
-        stale = true;
-    }
-
     /** The present top is the same as that of the passes before. */
     void same() {
         if (how == How.RAISES) {
@@ -71,18 +70,39 @@ final class Best {
     /** A new stretch begins. */
     void settle() {
         join();
-        before = value;
-        sigmaBefore = sigma;
-        atBefore = atNanos;
-        top.forget();
-        how = Double.isNaN(before) ? How.ALONE : How.RAISES;
-        stale = true;
+        begin(value, sigma, atNanos);
     }
 
     void forget() {
         top.forget();
         how = How.ALONE;
         stale = true;
+    }
+
+    /** What the best is now. */
+    Mark mark() {
+        return new Mark(value(), sigma(), atNanos());
+    }
+
+    /** The best is what it once was. */
+    void recall(Mark mark) {
+        begin(mark.value(), mark.sigma(), mark.atNanos());
+    }
+
+    /** What the passes before have shown is this; the present stretch has shown nothing yet. */
+    private void begin(double newBefore, double newSigma, long newAtNanos) {
+        before = newBefore;
+        sigmaBefore = newSigma;
+        atBefore = newAtNanos;
+        top.forget();
+        how = Double.isNaN(before) ? How.ALONE : How.RAISES;
+        stale = true;
+    }
+
+    /** So much of the best is no longer to be had. */
+    void lowerBy(double amount) {
+        join();
+        begin(value - amount, sigma, atNanos);
     }
 
     private void join() {

@@ -34,7 +34,7 @@ final class Despiker {
 
     private final double[] values = new double[MOST];
     private final long[] times = new long[MOST];
-    private final Scale jumps = new Scale(MEMORY);
+    private final Spread jumps = new Spread(MEMORY);
     private int held;
     private int strangers;
     private boolean begun;

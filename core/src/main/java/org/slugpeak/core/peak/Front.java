@@ -6,40 +6,36 @@ package org.slugpeak.core.peak;
  */
 final class Front {
 
-    /** A pause in the readings longer than this and than five intervals is an interruption. */
-    private static final double LONGEST_PAUSE_SECONDS = 1;
-
-    private static final double LONGEST_PAUSE_INTERVALS = 5;
     /** No adjuster moves a reading by this ratio (3 dB) within {@link #SUDDEN_SECONDS}. */
     private static final double JUMP = 1.41;
 
     private static final double SUDDEN_SECONDS = 0.06;
+    /** On a slow meter it is a jump, too, where the reading stood before and stands again: a hand goes on. */
+    private static final double STANDS = 5;
     /** A range change multiplies by a power of ten; within this ratio of one it is taken for such. */
     private static final double NEAR_DECADE = 1.12;
 
     final Pyramid pyramid = new Pyramid();
     final Noise noise = new Noise();
+    final TimeBase time = new TimeBase();
     final Pace pace = new Pace();
     private final Despiker despiker = new Despiker();
 
     private boolean behind;
-    private boolean begun;
-    private long lastNanos;
     private double lastGood;
     private long lastGoodNanos;
     private int inBlock;
     private double sum;
 
-    /** Takes one reading; one that is not later than the last counts as simultaneous with it. */
+    /** Takes one reading. */
     void accept(long tNanos, double value, Seeker seeker) {
-        if (begun) {
-            measurePause(tNanos, seeker);
+        if (time.accept(tNanos)) {
+            gap(seeker);
+            time.accept(tNanos);
         } else {
-            begun = true;
-            lastNanos = tNanos;
+            keepPace(seeker);
         }
-        long now = Math.max(tNanos, lastNanos);
-        lastNanos = now;
+        long now = time.nanos();
         switch (despiker.offer(now, value, pace.intervalSeconds())) {
             case GOOD -> take(now, value, seeker);
             case WAIT -> {}
@@ -47,15 +43,9 @@ final class Front {
         }
     }
 
-    private void measurePause(long tNanos, Seeker seeker) {
-        double seconds = Math.max(0, Elapsed.seconds(lastNanos, tNanos));
-        if (seconds > Math.max(LONGEST_PAUSE_SECONDS, LONGEST_PAUSE_INTERVALS * pace.intervalSeconds())
-                && pace.intervalSeconds() > 0) {
-            gap(seeker);
-            return;
-        }
+    private void keepPace(Seeker seeker) {
         int before = pace.blockSize();
-        if (pace.add(seconds)) {
+        if (pace.look(time.intervalSeconds())) {
             noise.rescale(Math.sqrt((double) before / pace.blockSize()));
             clearBlocks(seeker);
         }
@@ -79,12 +69,16 @@ final class Front {
     private boolean isJump(double after, double seconds) {
         double small = Math.min(Math.abs(after), Math.abs(lastGood));
         double large = Math.max(Math.abs(after), Math.abs(lastGood));
-        if (seconds <= SUDDEN_SECONDS) {
+        boolean stands = STANDS * Math.abs(after - despiker.value(0)) <= Math.abs(despiker.value(0) - lastGood);
+        if (seconds <= SUDDEN_SECONDS || stands) {
             return large > JUMP * small || (after > 0) != (lastGood > 0);
         }
-        double ratio = large / small;
-        double decade = Math.pow(10, Math.rint(Math.log10(ratio)));
-        return decade > 1 && Math.max(ratio, decade) <= NEAR_DECADE * Math.min(ratio, decade);
+        return isDecade(small, large);
+    }
+
+    private static boolean isDecade(double small, double large) {
+        double decade = Math.pow(10, Math.rint(Math.log10(large / small)));
+        return decade > 1 && decade * small <= NEAR_DECADE * large && large <= NEAR_DECADE * decade * small;
     }
 
     private void take(long tNanos, double value, Seeker seeker) {
@@ -119,8 +113,8 @@ final class Front {
 
     /** What comes next need not follow on what came before. */
     void gap(Seeker seeker) {
+        time.gap();
         despiker.gap();
-        begun = false;
         clearBlocks(seeker);
         seeker.interrupted();
     }

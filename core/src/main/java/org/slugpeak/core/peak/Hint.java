@@ -10,6 +10,10 @@ public enum Hint {
     BEST_AGED("best-aged"),
     /** The hand stopped near the best, but not near enough to be held. The amount is what is missing, in dB. */
     STOPPED_SHORT("stopped-short"),
+    /** Next to nothing is read any more, or nothing ever was. The amount is what is left, part of the level before. */
+    SIGNAL_GONE("signal-gone"),
+    /** The signal that was gone is there again. The amount is how far it is from the level before, in dB. */
+    SIGNAL_BACK("signal-back"),
     /** Readings come too slowly for the present speed of turning. The amount is the factor by which to slow down. */
     TURN_SLOWER("turn-slower");
 

@@ -6,8 +6,8 @@ import org.slugpeak.core.reading.Condition;
 /**
  * Watches a stream of readings for its maximum (or minimum, or zero) while somebody turns an adjuster.
  *
- * <p>One thread at a time. Time comes only with the readings; it may start anywhere, and a reading that is not later than
- * the one before is taken as simultaneous with it.
+ * <p>One thread at a time. Time comes only with the readings; it may start anywhere. Readings that share a stamp, or come in packets, are laid
+ * out over the time they stand for; what is told carries that time.
  */
 public final class PeakFinder {
 
@@ -27,12 +27,17 @@ public final class PeakFinder {
     private boolean saidNegative;
 
     private PeakFinder(PeakSettings settings, PeakListener listener) {
-        this.listener = listener;
+        this.listener = new OnReadAxis(front.time, listener);
         this.orientation = new Orientation(settings.seek());
+        Sight sight = new Sight(front);
+        this.seeker = new Hunt(sight, goal(settings, sight));
+    }
+
+    private Goal goal(PeakSettings settings, Sight sight) {
         long dwellNanos = nanos(settings.dwell());
-        this.seeker = settings.seek() == Seek.ZERO
-                ? new ZeroHunt(front, dwellNanos, listener)
-                : new Hunt(front, orientation, dwellNanos, listener);
+        return settings.seek() == Seek.ZERO
+                ? new ZeroGoal(sight, dwellNanos, listener)
+                : new ExtremeGoal(sight, orientation, dwellNanos, listener);
     }
 
     private static long nanos(Duration dwell) {
@@ -71,10 +76,10 @@ public final class PeakFinder {
             orientation.polarity(Math.signum(reading));
         }
         front.accept(tNanos, orientation.upwards(reading), seeker);
-        watchSign(tNanos, reading);
+        watchSign(reading);
     }
 
-    private void watchSign(long tNanos, double reading) {
+    private void watchSign(double reading) {
         if (!front.pyramid.has(0, SIGN_BLOCKS)) {
             return;
         }
@@ -89,7 +94,7 @@ public final class PeakFinder {
             seeker.restart();
         } else if (!saidNegative && orientation.negative() && magnitude > shows) {
             saidNegative = true;
-            listener.hint(tNanos, Hint.NEGATIVE_GOING, reading);
+            listener.hint(front.time.nanos(), Hint.NEGATIVE_GOING, reading);
         }
     }
 
@@ -139,7 +144,7 @@ public final class PeakFinder {
      * @return nanoseconds on the axis of the readings; meaningless until there is a best
      */
     public long bestAtNanos() {
-        return seeker.bestAtNanos();
+        return front.time.asRead(seeker.bestAtNanos());
     }
 
     /**

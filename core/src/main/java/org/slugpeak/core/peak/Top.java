@@ -173,10 +173,15 @@ final class Top {
     private double sure(int level) {
         double height = level + 1 < levels ? high[level] + (high[level] - high[level + 1]) / 3 : high[level];
         double white = front.noise.white(level, high[level]);
-        double means = 1 + Math.sqrt(white / lost(level));
-        double most = Math.min(1L << (GREATEST_OF_POWERS_OF_TWO.length - 1), age >> level);
-        double byChance = greatest(Math.min(means, most)) * whiteFactor(level) * white;
+        double byChance = greatest(competing(level, white)) * whiteFactor(level) * white;
         return height - byChance - GREATEST_SLOW * front.noise.excess(level);
+    }
+
+    /** How many means compete for being the highest: all there are where the top is flat. */
+    private double competing(int level, double white) {
+        double most = Math.min(1L << (GREATEST_OF_POWERS_OF_TWO.length - 1), Math.max(1, age >> level));
+        double lost = lost(level);
+        return lost > 0 ? Math.min(1 + Math.sqrt(white / lost), most) : most;
     }
 
     private static double greatest(double means) {

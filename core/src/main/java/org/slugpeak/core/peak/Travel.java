@@ -13,11 +13,12 @@ final class Travel {
     /** Slower by less than this is not worth a word. */
     private static final double WORTH_SAYING = 1.3;
 
+    /** Nobody who goes on after so many words will listen to another. */
+    private static final int WORDS = 3;
+
     private static final double SHOWS = 5;
     /** Two movements in a row the same way are no noise when each exceeds so many sigma. */
     private static final double MOVES = 3;
-    /** Nobody who goes on after so many words will listen to another. */
-    private static final int WORDS = 3;
     /** Whoever has been told to turn round has done so by then, backlash included. */
     private static final double HEARD_NANOS = 1.2e9;
     /** Noise may hide how the level moves; by then a level that went on has passed through the longest means that measure its speed. */
@@ -25,6 +26,10 @@ final class Travel {
 
     private static final double STILL_FALLING = Decibels.part(0.7);
 
+    /** A level that stands out of its noise by less than this from nothing is none. */
+    private static final double STANDS_OUT = 3;
+
+    private final Sight sight;
     private final PeakListener listener;
     private final Orientation orientation;
     private long blocks;
@@ -34,29 +39,46 @@ final class Travel {
     private double heardLevel = Double.NaN;
     private double restLevel = Double.NaN;
     private double saidSlower;
+    /** One word for each turn of the hand: another waits until the fall was seen to pause. */
+    private boolean mayTell = true;
+
+    private long fellNanos;
+    /** The word waits for the last of the readings that were set aside: they come all at once. */
+    private boolean isDue;
+
     private int words;
 
-    Travel(PeakListener listener, Orientation orientation) {
+    Travel(Sight sight, PeakListener listener, Orientation orientation) {
+        this.sight = sight;
         this.listener = listener;
         this.orientation = orientation;
     }
 
-    void look(long tNanos, TurnTest test, Slope slope, Front front) {
+    void look(long tNanos, TurnDetector turns) {
         blocks++;
-        double blockSeconds = front.pace.blockSeconds();
-        if (!saidFlat && test.direction() == 0 && lasted(blocks, blockSeconds, FLAT_AFTER_SECONDS)) {
+        double blockSeconds = sight.blockSeconds();
+        if (!saidFlat && turns.direction() == 0 && lasted(blocks, blockSeconds, FLAT_AFTER_SECONDS)) {
             saidFlat = true;
-            listener.noPeak(tNanos, NoPeakReason.FLAT);
+            tellFlat(tNanos);
         }
         if (!saidEnd
-                && test.direction() > 0
-                && slope.perSecond() == 0
-                && lasted(test.blocksSinceRise(), blockSeconds, STOOD_STILL_SECONDS)) {
+                && turns.direction() > 0
+                && sight.slope.perSecond() == 0
+                && lasted(turns.blocksSinceRise(), blockSeconds, STOOD_STILL_SECONDS)) {
             saidEnd = true;
             listener.noPeak(tNanos, NoPeakReason.END_OF_TRAVEL);
         }
-        if (front.pace.blockSize() == 1 && orientation.seek() == Seek.PEAK) {
-            watchSpeed(tNanos, front);
+        if (sight.front.pace.blockSize() == 1 && orientation.seek() == Seek.PEAK) {
+            watchSpeed(tNanos);
+        }
+    }
+
+    /** Where nothing is read nothing can be said of the adjuster. */
+    private void tellFlat(long tNanos) {
+        if (Math.abs(sight.level.value()) <= STANDS_OUT * sight.level.sigma()) {
+            listener.hint(tNanos, Hint.SIGNAL_GONE, 0);
+        } else {
+            listener.noPeak(tNanos, NoPeakReason.FLAT);
         }
     }
 
@@ -64,8 +86,8 @@ final class Travel {
         return blocks >= ENOUGH_BLOCKS && blocks * blockSeconds >= seconds;
     }
 
-    private void watchSpeed(long tNanos, Front front) {
-        Pyramid readings = front.pyramid;
+    private void watchSpeed(long tNanos) {
+        Pyramid readings = sight.front.pyramid;
         if (!readings.has(0, 3)) {
             return;
         }
@@ -73,7 +95,7 @@ final class Travel {
         double older = readings.mean(0, 1) - readings.mean(0, 2);
         double moved = Math.min(Math.abs(newer), Math.abs(older));
         double reading = Math.abs(readings.mean(0));
-        boolean shows = (newer > 0) == (older > 0) && moved > MOVES * front.noise.white(0, reading);
+        boolean shows = (newer > 0) == (older > 0) && moved > MOVES * sight.front.noise.white(0, reading);
         double factor = moved / (STEEPEST * HALF_WIDTHS_PER_READING * reading);
         if (shows && factor >= WORTH_SAYING * Math.max(1, saidSlower) && factor < Double.POSITIVE_INFINITY) {
             saidSlower = factor;
@@ -81,34 +103,57 @@ final class Travel {
         }
     }
 
-    /** The level fell before it ever rose. */
+    /** The level fell before it ever rose, or goes on falling; not while it rises. */
     void wrongWay(long tNanos, double fallDb) {
-        told(tNanos);
+        isDue = sight.front.isBehind();
+        if (isDue || !mayTell || words >= WORDS || sight.slope.perSecond() > 0) {
+            return;
+        }
+        mayTell = false;
+        fellNanos = tNanos;
         words++;
+        told(tNanos);
         listener.hint(tNanos, Hint.WRONG_WAY, fallDb);
     }
 
-    /** Whether the hand was told to turn round, has had time to do so, and the level still goes on falling. */
-    boolean turnsAway(long tNanos, TurnTest test, Smoother level, Slope slope) {
+    /** The hand was told to turn round and has had time to do so: a level that still goes on falling goes the wrong way. */
+    void lookAway(long tNanos, TurnDetector turns, double fallDb) {
+        if (sight.slope.perSecond() < 0) {
+            fellNanos = tNanos;
+        }
+        if (isDue) {
+            wrongWay(tNanos, fallDb);
+        }
+        mayTell |= sight.slope.perSecond() > 0 || Elapsed.nanos(fellNanos, tNanos) >= HEARD_NANOS;
         long since = Elapsed.nanos(toldAtNanos, tNanos);
-        if (test.direction() >= 0 || words >= WORDS || since < HEARD_NANOS) {
-            return false;
+        if (turns.direction() >= 0 || !mayTell || since < HEARD_NANOS) {
+            return;
         }
         if (Double.isNaN(heardLevel)) {
-            heardLevel = level.value();
+            heardLevel = sight.level.value();
         }
         if (Double.isNaN(restLevel) && since >= AT_REST_NANOS) {
-            restLevel = level.value();
+            restLevel = sight.level.value();
         }
-        return (isBelow(heardLevel, level) && slope.fallsNow()) || isBelow(restLevel, level);
+        if ((isBelow(heardLevel) && sight.slope.fallsNow()) || isBelow(restLevel)) {
+            wrongWay(tNanos, fallDb);
+        }
     }
 
-    private static boolean isBelow(double before, Smoother level) {
+    private boolean isBelow(double before) {
+        Smoother level = sight.level;
         return level.value() < before - STILL_FALLING * Math.abs(before) - SHOWS * level.sigma();
     }
 
+    /** What comes next need not follow on what came before. */
+    void gap() {
+        blocks = 0;
+    }
+
+    /** Something was told that makes a hand turn round. */
     void passed(long tNanos) {
         words = 0;
+        mayTell = true;
         saidEnd = false;
         told(tNanos);
     }
@@ -125,5 +170,6 @@ final class Travel {
         saidEnd = false;
         saidSlower = 0;
         words = 0;
+        mayTell = true;
     }
 }

@@ -57,6 +57,8 @@ final class FinderRecords implements PeakListener {
             case BEST_AGED -> String.format(Locale.ROOT, "the old best is out of reach: lowered by %.2f dB", amount);
             case STOPPED_SHORT ->
                 String.format(Locale.ROOT, "still %.2f dB from the best: turn on a little, or back", amount);
+            case SIGNAL_GONE -> "no signal: is the generator on, and the meter connected?";
+            case SIGNAL_BACK -> "the signal is back: the best is still known";
             case TURN_SLOWER -> String.format(Locale.ROOT, "turn %.1f times slower for this meter", amount);
         };
     }

@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AtTheBestTest {
 
     private final Told told = new Told();
-    private final Readings readings = new Readings(PeakFinder.create(PeakSettings.defaults(), told), 50, 0);
+    private final PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
+    private final Readings readings = new Readings(finder, 50, 0);
 
     private static double below(double db) {
         return Math.pow(10, -db / 20);
@@ -67,16 +68,6 @@ class AtTheBestTest {
         assertTrue(told.first("held").tNanos() / 1e9 > readings.seconds() - 3);
     }
 
-    /** After the pass the set gives half a decibel less, and the hand goes over the top once more without stopping. */
-    private void passAged() {
-        pass();
-        backTo(0.5);
-        follow(1, t -> below(0.5 + 2 * t * t));
-        follow(1, t -> below(2.5));
-        assertEquals(1, told.count("best-aged"), told.all.toString());
-        told.all.clear();
-    }
-
     @Test
     void aHandThatCreepsUpToTheBestIsNotBackBeforeItIsNear() {
         pass();
@@ -85,12 +76,37 @@ class AtTheBestTest {
         assertEquals(0, told.count("returned"), told.all.toString());
     }
 
-    /** A best that was lowered once is known only to within the drift: twice as far from it is still at it. */
+    /** After the pass the set gives a tenth of a decibel less, and the hand goes over the top once more without stopping. */
+    private void passDrifted() {
+        pass();
+        backTo(0.1);
+        follow(1, t -> below(0.1 + 2 * t * t));
+        follow(1, t -> below(2.1));
+        assertEquals(2, told.count("passed"), told.all.toString());
+        told.all.clear();
+    }
+
+    /** A top that was crossed lower than the best is what can be had; twice as far from it is still at it. */
     @Test
-    void aHandThatCreepsUpToAnAgedBestIsBackAtTwiceTheDistance() {
-        passAged();
-        backTo(0.59);
-        follow(2, t -> below(0.59 - 0.01 * t));
+    void aHandThatCreepsUpToADriftedTopIsBack() {
+        passDrifted();
+        backTo(0.15);
+        follow(2, t -> below(0.15 - 0.005 * t));
         assertEquals(1, told.count("returned"), told.all.toString());
+    }
+
+    @Test
+    void aTopThatIsLowerByMoreIsAnotherAndTheBestStays() {
+        pass();
+        double best = finder.best();
+        backTo(0.5);
+        follow(1, t -> below(0.5 + 2 * t * t));
+        follow(1, t -> below(2.5));
+        assertEquals(1, told.count("two-peaks"), told.all.toString());
+        assertEquals(0, told.count("best-aged"));
+        assertEquals(best, finder.best());
+        backTo(0.5);
+        follow(4, t -> below(0.5));
+        assertEquals(0, told.count("returned"), told.all.toString());
     }
 }

@@ -82,14 +82,27 @@ class BestTest {
     }
 
     @Test
-    void aLoweredOneIsTheTopOfNow() {
+    void aBestThatDriftedIsLowerByThatMuchAndJustAsSure() {
         cross(1, 25, 0.002, 7);
-        best.settle();
-        cross(0.9, 25, 0.002, 8);
-        best.lower();
-        assertEquals(best.top().value(), best.value());
-        assertEquals(0, best.missing());
-        assertEquals(best.top().sigma(), best.sigmaOfMissing());
+        double value = best.value();
+        double sigma = best.sigma();
+        long at = best.atNanos();
+        best.lowerBy(0.03);
+        assertEquals(value - 0.03, best.value());
+        assertEquals(sigma, best.sigma());
+        assertEquals(at, best.atNanos());
+    }
+
+    @Test
+    void aBestIsRecalledWhateverCameSince() {
+        cross(1, 25, 0.002, 7);
+        Best.Mark mark = best.mark();
+        best.forget();
+        cross(0.4, 25, 0.002, 8);
+        best.recall(mark);
+        assertEquals(mark, best.mark());
+        cross(0.9, 25, 0.002, 9);
+        assertEquals(mark, best.mark());
     }
 
     @Test

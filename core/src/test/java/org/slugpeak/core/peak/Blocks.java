@@ -15,7 +15,7 @@ final class Blocks {
     Blocks add(int count, IntToDoubleFunction level, Runnable afterEach) {
         for (int i = 0; i < count; i++) {
             tNanos += NANOS;
-            front.pace.add(SECONDS);
+            front.pace.look(SECONDS);
             front.pyramid.add(tNanos, level.applyAsDouble(i));
             front.noise.add(front.pyramid, SECONDS);
             afterEach.run();

@@ -94,9 +94,9 @@ class NoiseTest {
     }
 
     @Test
-    void untilItIsKnownThereMayBeAPercentOfSlowNoise() {
+    void untilItIsKnownThereMayBeThreePercentOfSlowNoise() {
         feed(100, i -> 1);
-        assertEquals(0.01, noise.slowest(0, 1));
+        assertEquals(0.03, noise.slowest(0, 1));
         feed(60, i -> 1);
         assertEquals(0, noise.slowest(0, 1));
     }

@@ -17,7 +17,7 @@ class SteadyReadingsTest {
     @Test
     void aScaleIsSigmaForNormalNoise() {
         SplittableRandom random = new SplittableRandom(3);
-        Scale scale = new Scale(1e9);
+        Spread scale = new Spread(1e9);
         for (int i = 0; i < 1_000_000; i++) {
             double radius = Math.sqrt(-2 * Math.log(1 - random.nextDouble()));
             scale.add(0.25 * radius * Math.cos(2 * Math.PI * random.nextDouble()), 0);
@@ -27,7 +27,7 @@ class SteadyReadingsTest {
 
     @Test
     void aWildValueHardlyMovesAScale() {
-        Scale scale = new Scale(1e9);
+        Spread scale = new Spread(1e9);
         SplittableRandom random = new SplittableRandom(4);
         for (int i = 0; i < 2400; i++) {
             scale.add(COPPER[random.nextInt(COPPER.length)] - 3.385, 0);

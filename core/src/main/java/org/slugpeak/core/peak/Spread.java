@@ -8,7 +8,7 @@ package org.slugpeak.core.peak;
  * <p>Winsorised scale: Huber, Robust Statistics, 1981, chapter 5. For a normal distribution the mean of min(|x|, 2 sigma)
  * is sqrt(2/pi) (1 - exp(-2)) + 4 Q(2) = 0.7809 sigma.
  */
-final class Scale {
+final class Spread {
 
     private static final double CLIP = 2;
     private static final double TO_SIGMA = 1 / 0.780_9;
@@ -27,7 +27,7 @@ final class Scale {
     private int unexpected;
 
     /** @param memory how many deviations are remembered once warm */
-    Scale(double memory) {
+    Spread(double memory) {
         this.memory = memory;
     }
 

@@ -20,7 +20,7 @@ import java.util.Arrays;
  * <p>Source: Page, Continuous inspection schemes, Biometrika 41 (1954) 100, for the comparison with the extreme reached so
  * far; Wald, Sequential Analysis, 1947, for fixing the error rate of an open-ended test in advance.
  */
-final class TurnTest {
+final class TurnDetector {
 
     /** What the newest block showed. */
     enum Turn {
@@ -49,8 +49,11 @@ final class TurnTest {
     private static final double EQUAL = Math.sqrt(2);
     /** The same where the earlier one is twice as long: sqrt(1 + 1/2). */
     private static final double TWICE = Math.sqrt(1.5);
-    /** Of slow noise, which is bounded (a beat) rather than normal. */
-    private static final double SLOW_NOISE = 3;
+    /**
+     * A fall is sought among the last so many windows, or twice as many: it shows best within two and a half (docs/peak-finder.md). What
+     * went down before that is drift.
+     */
+    private static final int MEMORY_WINDOWS = 8;
     /** No threshold is below so many sigma: spares working it out. */
     private static final double NEVER_LESS = 5;
     /** Longest averaging; turning slower than this shows is indistinguishable from drift. */
@@ -62,8 +65,12 @@ final class TurnTest {
     /** These many levels are used however slow the meter is. */
     private static final int ALWAYS = 3;
 
+    private final Sway sway;
     private final double[] high = new double[Pyramid.LEVELS];
     private final double[] low = new double[Pyramid.LEVELS];
+    private final double[] highestEver = new double[Pyramid.LEVELS];
+    private final double[] highBefore = new double[Pyramid.LEVELS];
+    private final double[] lowBefore = new double[Pyramid.LEVELS];
     private final long[] roseAt = new long[Pyramid.LEVELS];
     private final double[] quantile = new double[Pyramid.LEVELS];
     private boolean confirms;
@@ -72,13 +79,19 @@ final class TurnTest {
     private long age;
     private int direction;
     private double least;
+    private double blockSeconds;
+
+    TurnDetector(Sway sway) {
+        this.sway = sway;
+    }
 
     /**
      * Begins a new stretch: what came before is neither high nor low.
      *
-     * @param blockSeconds time from block to block
+     * @param newBlockSeconds time from block to block
      */
-    void restart(double blockSeconds) {
+    void restart(double newBlockSeconds) {
+        blockSeconds = newBlockSeconds;
         age = 0;
         levels = 0;
         fellBefore = false;
@@ -94,21 +107,21 @@ final class TurnTest {
     }
 
     /** Forgets the direction too. */
-    void forget(double blockSeconds) {
+    void forget(double newBlockSeconds) {
         direction = 0;
-        restart(blockSeconds);
+        restart(newBlockSeconds);
     }
 
     /** Takes it for known that the level goes up from here. */
-    void assumeUp(double blockSeconds) {
+    void assumeUp(double newBlockSeconds) {
         direction = 1;
-        restart(blockSeconds);
+        restart(newBlockSeconds);
     }
 
     /** Nobody knows which way the level has gone: a fall is none before a rise has been seen. */
-    void assumeDown(double blockSeconds) {
+    void assumeDown(double newBlockSeconds) {
         direction = -1;
-        restart(blockSeconds);
+        restart(newBlockSeconds);
     }
 
     /** Falls and rises smaller than this part of the level are none. */
@@ -124,16 +137,37 @@ final class TurnTest {
                 break;
             }
             double mean = pyramid.mean(level);
-            if (age == Pyramid.length(level)) {
-                high[level] = mean;
-                low[level] = mean;
-            }
+            remember(level, mean);
             Turn turn = look(level, mean, noise);
             if (turn != Turn.NONE) {
                 return turn;
             }
         }
         return Turn.NONE;
+    }
+
+    /** The highest and the lowest are those of the last {@value #MEMORY_WINDOWS} to twice as many windows. */
+    private void remember(int level, double mean) {
+        if (age == Pyramid.length(level)) {
+            highBefore[level] = mean;
+            lowBefore[level] = mean;
+            high[level] = mean;
+            low[level] = mean;
+            highestEver[level] = mean;
+        } else if ((age & ((long) MEMORY_WINDOWS * Pyramid.length(level) - 1)) == 0) {
+            highBefore[level] = high[level];
+            lowBefore[level] = low[level];
+            high[level] = mean;
+            low[level] = mean;
+        }
+    }
+
+    private double highest(int level) {
+        return highBefore[level] > high[level] ? highBefore[level] : high[level];
+    }
+
+    private double lowest(int level) {
+        return lowBefore[level] < low[level] ? lowBefore[level] : low[level];
     }
 
     private Turn look(int level, double mean, Noise noise) {
@@ -164,25 +198,27 @@ final class TurnTest {
         if (mean < low[level]) {
             low[level] = mean;
         }
-        double change = mean - low[level];
+        double change = mean - lowest(level);
         return change > small && beyondEqual(level, change, mean, noise);
     }
 
     private boolean hasFallen(int level, double mean, double small, Noise noise) {
+        double before = highest(level);
+        if (mean > highestEver[level]) {
+            roseAt[level] = mean > highestEver[level] + noise.white(level, mean) ? age : roseAt[level];
+            highestEver[level] = mean;
+        }
         if (mean > high[level]) {
-            if (mean > high[level] + noise.white(level, mean)) {
-                roseAt[level] = age;
-            }
             high[level] = mean;
         }
-        double change = high[level] - mean;
+        double change = (mean > before ? mean : before) - mean;
         if (change > small && beyondEqual(level, change, mean, noise)) {
             return true;
         }
         if (level + 1 >= levels || age <= Pyramid.length(level + 1)) {
             return false;
         }
-        double fromLonger = high[level + 1] - mean;
+        double fromLonger = highest(level + 1) - mean;
         return fromLonger > small && beyond(level, fromLonger, TWICE * quantile[level], mean, noise);
     }
 
@@ -195,12 +231,13 @@ final class TurnTest {
     }
 
     private double threshold(int level, double sigmas, double mean, Noise noise) {
-        long windows = Math.max(1, (age - roseAt[level]) >> level);
+        long windows = Math.max(1, Math.min(2 * MEMORY_WINDOWS, (age - roseAt[level]) >> level));
         int doublings = Long.SIZE - 1 - Long.numberOfLeadingZeros(windows);
         double factor = sigmas + PER_DOUBLING * doublings;
         return factor * noise.margin() * noise.white(level, mean)
                 + noise.step()
-                + SLOW_NOISE * noise.slowest(level, mean);
+                + noise.slowest(level, mean)
+                + sway.within(blockSeconds * Pyramid.length(level));
     }
 
     /** 1 upwards, -1 downwards, 0 not known. */

@@ -10,12 +10,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.slugpeak.core.peak.TurnTest.Turn;
+import org.slugpeak.core.peak.TurnDetector.Turn;
 
-class TurnTestTest {
+class TurnDetectorTest {
 
     private final Blocks blocks = new Blocks();
-    private final TurnTest test = new TurnTest();
+    private final TurnDetector test = new TurnDetector(new Sway());
     private final List<Turn> turns = new ArrayList<>();
 
     @BeforeEach

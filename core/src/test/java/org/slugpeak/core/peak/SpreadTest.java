@@ -8,11 +8,11 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.core.peak.grammar.Law;
 
-class ScaleTest {
+class SpreadTest {
 
-    private static Scale after(double memory, int count, double sigma, long seed) {
+    private static Spread after(double memory, int count, double sigma, long seed) {
         Gauss gauss = new Gauss(seed);
-        Scale scale = new Scale(memory);
+        Spread scale = new Spread(memory);
         for (int i = 0; i < count; i++) {
             scale.add(sigma * gauss.next(), 0);
         }
@@ -28,7 +28,7 @@ class ScaleTest {
 
     @Test
     void remembersNoMoreThanItsMemory() {
-        Scale scale = after(32, 1000, 1, 1);
+        Spread scale = after(32, 1000, 1, 1);
         assertEquals(32, scale.seen());
         Gauss gauss = new Gauss(2);
         for (int i = 0; i < 200; i++) {
@@ -39,7 +39,7 @@ class ScaleTest {
 
     @Test
     void aSingleWildDeviationCountsAsTwoSigma() {
-        Scale scale = after(100, 1000, 1, 3);
+        Spread scale = after(100, 1000, 1, 3);
         double before = scale.sigma();
         scale.add(1e9, 0);
         double cut = before + (2 * before / 0.7809 - before) / 100;
@@ -48,7 +48,7 @@ class ScaleTest {
 
     @Test
     void aNewRegimeIsLearntAfterEightUnexpectedDeviations() {
-        Scale scale = after(1000, 5000, 1, 4);
+        Spread scale = after(1000, 5000, 1, 4);
         for (int i = 0; i < 7; i++) {
             scale.add(100, 0);
         }
@@ -60,7 +60,7 @@ class ScaleTest {
 
     @Test
     void anExpectedDeviationEndsARowOfUnexpectedOnes() {
-        Scale scale = after(1000, 5000, 1, 5);
+        Spread scale = after(1000, 5000, 1, 5);
         for (int i = 0; i < 50; i++) {
             scale.add(i % 8 == 7 ? 0.1 : 100, 0);
         }
@@ -69,7 +69,7 @@ class ScaleTest {
 
     @Test
     void aDeviationUpToTheFloorIsNeverCut() {
-        Scale scale = new Scale(10);
+        Spread scale = new Spread(10);
         for (int i = 0; i < 10; i++) {
             scale.add(0, 0.001);
         }
@@ -80,7 +80,7 @@ class ScaleTest {
 
     @Test
     void theFirstThreeDeviationsAreTakenWhole() {
-        Scale scale = new Scale(10);
+        Spread scale = new Spread(10);
         scale.add(1, 0);
         scale.add(5, 0);
         scale.add(-9, 0);
@@ -89,7 +89,7 @@ class ScaleTest {
 
     @Test
     void rescalesAndForgets() {
-        Scale scale = after(100, 200, 1, 6);
+        Spread scale = after(100, 200, 1, 6);
         double before = scale.sigma();
         scale.rescale(0.5);
         assertEquals(before / 2, scale.sigma());
