@@ -29,8 +29,21 @@ final class AnalysisOptions {
                     "How long the reading must stay at the best before it counts as held (default ${DEFAULT-VALUE}).")
     private double dwellSeconds;
 
-    /** The settings for the analysis. */
-    PeakSettings settings() {
+    @Option(
+            names = "--steps",
+            description = {
+                "Each reading is the settled value of one step of a turn, an eighth say; no clock, no dwell.",
+                "On standard input also: u takes the last one back, r begins the next adjuster, b the same",
+                "again, k skips it, q ends. Usual where values are typed at a terminal."
+            })
+    private boolean steps;
+
+    /** The settings for the analysis; values typed at a terminal are always steps. */
+    AnalysisSettings settings(boolean typed) {
+        return new AnalysisSettings(peakSettings(), steps || typed);
+    }
+
+    private PeakSettings peakSettings() {
         if (!(dwellSeconds >= 0.1 && dwellSeconds <= 60)) {
             throw new TypeConversionException("--dwell takes 0.1 to 60 seconds, not " + dwellSeconds);
         }

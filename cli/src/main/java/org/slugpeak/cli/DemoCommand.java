@@ -84,7 +84,7 @@ final class DemoCommand implements Callable<Integer> {
         int exitCode = SessionRunner.run(
                 "sim",
                 source,
-                PeakSettings.defaults(),
+                AnalysisSettings.following(PeakSettings.defaults()),
                 AdjusterPolicy.FROM_SOURCE,
                 outputOptions.openLive(more, keys(demo)));
         PrintStream table = outputOptions.isJson() ? System.err : System.out;

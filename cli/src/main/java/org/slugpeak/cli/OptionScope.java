@@ -21,6 +21,10 @@ record OptionScope(String words, Set<Kind> kinds, Set<String> options) {
             new OptionScope("a serial instrument", Set.of(Kind.SERIAL), Set.of("--meter", "--baud", "--ac", "--range")),
             new OptionScope(
                     "readings as text", Set.of(Kind.CSV, Kind.STANDARD_INPUT), Set.of("--decimal-comma", "--rate")),
+            new OptionScope(
+                    "readings as text, or a log of them",
+                    Set.of(Kind.CSV, Kind.STANDARD_INPUT, Kind.SESSION_LOG),
+                    Set.of("--steps")),
             new OptionScope("a simulated set", Set.of(Kind.SIMULATION), Set.of("--speed", "--seed")),
             new OptionScope(
                     "audio",

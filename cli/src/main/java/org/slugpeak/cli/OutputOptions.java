@@ -20,6 +20,7 @@ import org.slugpeak.cli.run.CueOutput;
 import org.slugpeak.cli.run.JsonOutput;
 import org.slugpeak.cli.run.LogOutput;
 import org.slugpeak.cli.run.Notices;
+import org.slugpeak.cli.run.Prompt;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.ShowingOutput;
 import picocli.CommandLine.Mixin;
@@ -74,6 +75,15 @@ final class OutputOptions {
         return open(useful, keys, true);
     }
 
+    /** Opens everything that was asked for, for values that are typed at a prompt. */
+    List<SessionOutput> openTyped() throws BridgeException {
+        List<SessionOutput> outputs = records();
+        Showing showing = display.openTyped(standardOutput(), System.err, json);
+        shown(outputs, showing, new ShowingOutput(showing), true);
+        outputs.add(new Prompt(System.err));
+        return outputs;
+    }
+
     /**
      * Opens everything that was asked for; the log first, since it may be refused.
      *
@@ -83,6 +93,15 @@ final class OutputOptions {
      */
     private List<SessionOutput> open(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live)
             throws BridgeException {
+        List<SessionOutput> outputs = records();
+        Showing showing = display.open(standardOutput(), System.err, json, useful(more, keys, live));
+        ShowingOutput shown = new ShowingOutput(showing);
+        keys.forEach(shown::onKey);
+        shown(outputs, showing, shown, live);
+        return outputs;
+    }
+
+    private List<SessionOutput> records() throws BridgeException {
         List<SessionOutput> outputs = new ArrayList<>();
         if (log.isPresent()) {
             outputs.add(LogOutput.create(log.get(), System.err));
@@ -90,16 +109,16 @@ final class OutputOptions {
         if (json) {
             outputs.add(new JsonOutput(new FileOutputStream(FileDescriptor.out), System.err));
         }
-        Set<KeyAction> useful = useful(more, keys, live);
-        Showing showing = show(useful);
-        ShowingOutput shown = new ShowingOutput(showing);
-        keys.forEach(shown::onKey);
+        return outputs;
+    }
+
+    private void shown(List<SessionOutput> outputs, Showing showing, ShowingOutput shown, boolean live)
+            throws BridgeException {
         outputs.add(shown);
         outputs.add(hear(showing, shown, live));
         if (!showing.isScreen() && !display.isPlain()) {
             outputs.add(new Notices(System.err));
         }
-        return outputs;
     }
 
     private Set<KeyAction> useful(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live) {
@@ -112,9 +131,8 @@ final class OutputOptions {
         return useful;
     }
 
-    private Showing show(Set<KeyAction> useful) {
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
-        return display.open(out, System.err, json, useful);
+    private static PrintStream standardOutput() {
+        return new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
     }
 
     private CueOutput hear(Showing showing, ShowingOutput shown, boolean live) throws BridgeException {

@@ -51,15 +51,19 @@ final class ReplayCommand implements Callable<Integer> {
         SourceAddress address = SourceAddress.parse(file.toString());
         return switch (address.kind()) {
             case SESSION_LOG -> log();
-            case CSV, WAV ->
-                SessionRunner.run(
-                        address.text(),
-                        SourceOpener.open(address, sourceOptions),
-                        analysisOptions.settings(),
-                        AdjusterPolicy.BY_DWELL,
-                        outputOptions.open());
+            case CSV, WAV -> readings(address);
             default -> throw new BadInput(file + " is no recording by its name; replay takes *.jsonl, *.csv or *.wav");
         };
+    }
+
+    private int readings(SourceAddress address) throws BridgeException {
+        AnalysisSettings settings = analysisOptions.settings(false);
+        return SessionRunner.run(
+                address.text(),
+                SourceOpener.open(address, sourceOptions, settings.stepped()),
+                settings,
+                settings.stepped() ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL,
+                outputOptions.open());
     }
 
     private int log() throws BridgeException {

@@ -26,7 +26,7 @@ final class SessionRunner {
      *
      * @param address as the user gave it
      * @param opened where readings come from
-     * @param settings what to seek
+     * @param settings what to seek, and in which readings
      * @param policy who says which adjuster is at hand
      * @param outputs take every record
      * @return the exit code
@@ -34,7 +34,7 @@ final class SessionRunner {
     static int run(
             String address,
             OpenedSource opened,
-            PeakSettings settings,
+            AnalysisSettings settings,
             AdjusterPolicy policy,
             List<SessionOutput> outputs)
             throws BridgeException {
@@ -49,7 +49,7 @@ final class SessionRunner {
     static int run(
             String address,
             OpenedSource opened,
-            PeakSettings settings,
+            AnalysisSettings settings,
             AdjusterPolicy policy,
             List<SessionOutput> outputs,
             List<String> marks)
@@ -71,14 +71,15 @@ final class SessionRunner {
     static int runGuided(
             String address, OpenedSource opened, PeakSettings settings, Guide guide, List<SessionOutput> outputs)
             throws BridgeException {
-        SessionRun session = session(address, opened, settings, AdjusterPolicy.BY_GUIDE, outputs);
+        SessionRun session =
+                session(address, opened, AnalysisSettings.following(settings), AdjusterPolicy.BY_GUIDE, outputs);
         return run(session.guidedBy(guide));
     }
 
     private static SessionRun session(
             String address,
             OpenedSource opened,
-            PeakSettings settings,
+            AnalysisSettings settings,
             AdjusterPolicy policy,
             List<SessionOutput> outputs) {
         ReadingSource source = opened.source();
@@ -87,10 +88,16 @@ final class SessionRunner {
         all.addAll(opened.listeners());
         return new SessionRun(
                 source,
-                settings,
+                settings.peak(),
                 policy,
                 () -> new SessionStart(
-                        SessionStart.CURRENT_VERSION, startedAt, address, source.measurand(), settings, Version.tool()),
+                        SessionStart.CURRENT_VERSION,
+                        startedAt,
+                        address,
+                        source.measurand(),
+                        settings.peak(),
+                        Version.tool(),
+                        settings.stepped()),
                 all);
     }
 

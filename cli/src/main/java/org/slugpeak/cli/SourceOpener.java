@@ -2,6 +2,7 @@ package org.slugpeak.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.file.CsvSource;
 import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.serial.SerialSources;
@@ -22,10 +23,16 @@ final class SourceOpener {
     private SourceOpener() {}
 
     static OpenedSource open(SourceAddress address, SourceOptions options) throws BridgeException {
+        return open(address, options, false);
+    }
+
+    /** The same; text may be settled values, one for each step of a turn. */
+    static OpenedSource open(SourceAddress address, SourceOptions options, boolean stepped) throws BridgeException {
         options.check(address);
+        CsvOptions text = options.csv().withStepped(stepped);
         return switch (address.kind()) {
-            case STANDARD_INPUT -> OpenedSource.of(CsvSource.standardInput(System.in, options.csv(), Ticker.system()));
-            case CSV -> OpenedSource.of(CsvSource.open(Path.of(address.text()), options.csv()));
+            case STANDARD_INPUT -> OpenedSource.of(CsvSource.standardInput(System.in, text, Ticker.system()));
+            case CSV -> OpenedSource.of(CsvSource.open(Path.of(address.text()), text));
             case SESSION_LOG -> OpenedSource.of(LogSource.open(Path.of(address.text())));
             case SERIAL -> OpenedSource.of(SerialSources.open(address.text(), options.serial(), Ticker.system()));
             case WAV, SOUND -> OpenedSource.of(sound(address, options.sound()));

@@ -82,7 +82,7 @@ final class SourceOptions {
             throw new TypeConversionException(
                     "--rate takes more than 0 and at most 1000000 readings a second, not " + perSecond);
         }
-        return new CsvOptions(decimalComma, rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        return new CsvOptions(decimalComma, rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()), false);
     }
 
     /** What was said about a serial instrument. */

@@ -1,16 +1,19 @@
 package org.slugpeak.cli;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.bridge.source.SourceAddress.Kind;
+import org.slugpeak.cli.display.Console;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
-import org.slugpeak.core.peak.PeakSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -31,7 +34,8 @@ import picocli.CommandLine.TypeConversionException;
             "Examples:",
             "  slugpeak watch --from /dev/ttyUSB0 --log tuesday.jsonl",
             "  slugpeak watch --from sound --seek dip",
-            "  my-meter-program | slugpeak watch --from - --json"
+            "  my-meter-program | slugpeak watch --from - --json",
+            "  slugpeak watch --from - --steps --log tuesday.jsonl"
         })
 final class WatchCommand implements Callable<Integer> {
 
@@ -78,26 +82,35 @@ final class WatchCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BridgeException {
         SourceAddress address = SourceAddress.parse(from);
-        PeakSettings settings = analysisOptions.settings();
-        OpenedSource source = SourceOpener.open(address, sourceOptions);
-        return SessionRunner.run(address.text(), source, settings, policy(address), outputs(address), marks());
+        boolean typed = address.kind() == Kind.STANDARD_INPUT && Console.isInputTerminal();
+        AnalysisSettings settings = analysisOptions.settings(typed);
+        if (settings.stepped() && point.isPresent()) {
+            throw new TypeConversionException(
+                    "--point goes by readings that follow the hand: leave it out with --steps");
+        }
+        OpenedSource source = SourceOpener.open(address, sourceOptions, settings.stepped());
+        List<SessionOutput> outputs = typed ? outputOptions.openTyped() : outputs(address, settings.stepped());
+        return SessionRunner.run(
+                address.text(), source, settings, policy(address, settings.stepped()), outputs, marks());
     }
 
     private List<String> marks() {
         return point.map(it -> List.of(LevelCommand.at(it).text())).orElse(List.of());
     }
 
-    private List<SessionOutput> outputs(SourceAddress address) throws BridgeException {
+    private List<SessionOutput> outputs(SourceAddress address, boolean stepped) throws BridgeException {
         return switch (address.kind()) {
             case CSV, SESSION_LOG, WAV -> outputOptions.open();
+            case STANDARD_INPUT ->
+                stepped ? outputOptions.openLive(Set.of(), Map.of()) : outputOptions.openLive(KeyAction.AGAIN);
             default -> outputOptions.openLive(KeyAction.AGAIN);
         };
     }
 
-    private AdjusterPolicy policy(SourceAddress address) {
+    private AdjusterPolicy policy(SourceAddress address, boolean stepped) {
         return switch (address.kind()) {
             case SESSION_LOG, SIMULATION -> AdjusterPolicy.FROM_SOURCE;
-            default -> stay ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
+            default -> stay || stepped ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
         };
     }
 

@@ -25,10 +25,12 @@ record Columns(int count, int value, Optional<Time> time, Measurand measurand, S
      */
     record Time(int index, int unitExponent) {}
 
+    static final Columns OF_ONE_VALUE = new Columns(1, 0, Optional.empty(), Measurand.UNKNOWN, "");
+
     /** A line without a header: {@code value} or {@code seconds,value}. */
     static Columns unnamed(int count, String where) throws BadInput {
         return switch (count) {
-            case 1 -> new Columns(1, 0, Optional.empty(), Measurand.UNKNOWN, "");
+            case 1 -> OF_ONE_VALUE;
             case 2 -> new Columns(2, 1, Optional.of(new Time(0, 9)), Measurand.UNKNOWN, "");
             default ->
                 throw new BadInput(where + " has " + count

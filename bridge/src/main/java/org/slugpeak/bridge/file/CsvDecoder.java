@@ -3,6 +3,7 @@ package org.slugpeak.bridge.file;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
@@ -16,6 +17,7 @@ final class CsvDecoder {
     private final Timing timing;
     private final Fields fields = new Fields();
     private final Row row;
+    private final boolean typed;
     private final Timeline timeline = new Timeline();
 
     private Optional<Layout> layout = Optional.empty();
@@ -25,10 +27,22 @@ final class CsvDecoder {
 
     /** A decoder of one text; the timing is for lines without a time of their own. */
     CsvDecoder(String name, boolean decimalComma, Timing timing) {
+        this(name, decimalComma, timing, false);
+    }
+
+    private CsvDecoder(String name, boolean decimalComma, Timing timing, boolean typed) {
         this.name = name;
         this.decimalComma = decimalComma;
         this.timing = timing;
         this.row = new Row(decimalComma, fields);
+        this.typed = typed;
+    }
+
+    /** A decoder of values that somebody types, one a line: a first line that is no number is a mistake and no header. */
+    static CsvDecoder ofTyped(String name, boolean decimalComma, Timing timing) {
+        CsvDecoder decoder = new CsvDecoder(name, decimalComma, timing, true);
+        decoder.layout = Optional.of(Layout.ofOneValue(decimalComma));
+        return decoder;
     }
 
     /** What the columns hold, once a line has shown it. */
@@ -56,7 +70,7 @@ final class CsvDecoder {
 
     /** Takes a line. */
     void line(Lines line, long arrivalNanos, SourceListener listener) throws BadInput {
-        if (header(line)) {
+        if (header(line) || (typed && word(line, listener))) {
             return;
         }
         String problem = problem(line, arrivalNanos, listener);
@@ -66,6 +80,16 @@ final class CsvDecoder {
             firstProblem = firstProblem.isEmpty() ? where + ": " + problem : firstProblem;
             listener.garbled(where, problem);
         }
+    }
+
+    private boolean word(Lines line, SourceListener listener) {
+        if (line.isOverlong()) {
+            return false;
+        }
+        fields.split(line.bytes(), line.start(), line.end(), (byte) '\n');
+        Optional<TypedWord> word = TypedWord.parse(fields.text(0));
+        word.ifPresent(listener::typed);
+        return word.isPresent();
     }
 
     /** Says what is wrong with a text that has ended without one reading. */

@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
@@ -33,11 +34,18 @@ import org.slugpeak.core.reading.Measurand;
  * <p><b>Time.</b> Without a time column the lines of a file come {@value CsvOptions#DEFAULT_READINGS_PER_SECOND} a second, or
  * at the stated rate; those of standard input at the stated rate, or when they arrive, where lines that arrive in one burst
  * are taken 1 ms apart. A line whose time runs back is garbled; a clock that was set back, as by a board that was reset, is
- * told as a link that resumed, and time goes on from where it stood.
+ * told as a link that resumed, and time goes on from where it stood. Settled values, one for each step of a turn
+ * ({@link CsvOptions#stepped}), are a second apart.
+ *
+ * <p><b>Typed values.</b> Settled values on standard input have no header line and no second column, so that a mistake in the
+ * first line is told as one; the words of {@link org.slugpeak.bridge.source.TypedWord} may stand in place of a value.
  *
  * <p>One thread at a time; standard input is read by a daemon thread of its own.
  */
 public final class CsvSource implements ReadingSource {
+
+    /** Steps have no clock; what is shown in seconds then shows their number. */
+    private static final double STEPS_PER_SECOND = 1;
 
     private final String name;
     private final ByteFeed feed;
@@ -46,10 +54,10 @@ public final class CsvSource implements ReadingSource {
 
     private boolean ended;
 
-    private CsvSource(String name, ByteFeed feed, boolean decimalComma, Timing timing) {
+    private CsvSource(String name, ByteFeed feed, CsvDecoder decoder) {
         this.name = name;
         this.feed = feed;
-        this.decoder = new CsvDecoder(name, decimalComma, timing);
+        this.decoder = decoder;
     }
 
     /**
@@ -61,9 +69,11 @@ public final class CsvSource implements ReadingSource {
      * @throws BadInput if the file cannot be opened, or its first line shows that it is no text with readings
      */
     public static CsvSource open(Path file, CsvOptions options) throws BadInput {
-        double rate = options.readingsPerSecond().orElse(CsvOptions.DEFAULT_READINGS_PER_SECOND);
-        CsvSource source =
-                new CsvSource(file.toString(), new FileFeed(stream(file)), options.decimalComma(), Timing.even(rate));
+        double usual = options.stepped() ? STEPS_PER_SECOND : CsvOptions.DEFAULT_READINGS_PER_SECOND;
+        double rate = options.readingsPerSecond().orElse(usual);
+        String name = file.toString();
+        CsvDecoder decoder = new CsvDecoder(name, options.decimalComma(), Timing.even(rate));
+        CsvSource source = new CsvSource(name, new FileFeed(stream(file)), decoder);
         try {
             source.readHeader();
         } catch (BadInput e) {
@@ -83,10 +93,16 @@ public final class CsvSource implements ReadingSource {
      * @return the source
      */
     public static CsvSource standardInput(InputStream in, CsvOptions options, Ticker ticker) {
-        Timing timing = options.readingsPerSecond().isPresent()
-                ? Timing.even(options.readingsPerSecond().getAsDouble())
-                : Timing.arrival();
-        return new CsvSource("standard input", new PumpedFeed(in, ticker), options.decimalComma(), timing);
+        String name = "standard input";
+        OptionalDouble rate = options.readingsPerSecond();
+        boolean comma = options.decimalComma();
+        PumpedFeed feed = new PumpedFeed(in, ticker);
+        if (options.stepped()) {
+            Timing timing = Timing.even(rate.orElse(STEPS_PER_SECOND));
+            return new CsvSource(name, feed, CsvDecoder.ofTyped(name, comma, timing));
+        }
+        Timing timing = rate.isPresent() ? Timing.even(rate.getAsDouble()) : Timing.arrival();
+        return new CsvSource(name, feed, new CsvDecoder(name, comma, timing));
     }
 
     @Override

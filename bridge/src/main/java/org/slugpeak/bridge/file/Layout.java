@@ -12,6 +12,11 @@ import org.slugpeak.bridge.source.BadInput;
  */
 record Layout(byte separator, boolean named, Columns columns) {
 
+    /** One value a line, without a header line. */
+    static Layout ofOneValue(boolean decimalComma) {
+        return new Layout((byte) (decimalComma ? ';' : ','), false, Columns.OF_ONE_VALUE);
+    }
+
     /** The layout that the first line shows; the fields hold its parts afterwards. */
     static Layout of(byte[] bytes, int from, int to, boolean decimalComma, Fields fields, String where)
             throws BadInput {

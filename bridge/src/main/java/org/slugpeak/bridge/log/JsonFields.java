@@ -45,6 +45,7 @@ final class JsonFields {
     static final SerializedString UNIT = new SerializedString("unit");
     static final SerializedString SEEK = new SerializedString("seek");
     static final SerializedString DWELL = new SerializedString("dwell");
+    static final SerializedString STEPPED = new SerializedString("stepped");
     static final SerializedString TOOL = new SerializedString("tool");
 
     static final SerializedString VALUE = new SerializedString("value");
@@ -57,6 +58,10 @@ final class JsonFields {
 
     static final SerializedString BEST_AT = new SerializedString("bestAt");
     static final SerializedString DROP_DB = new SerializedString("dropDb");
+    static final SerializedString STEPS_BACK = new SerializedString("stepsBack");
+    static final SerializedString STEPS_ERROR = new SerializedString("stepsError");
+    static final SerializedString TOP = new SerializedString("top");
+    static final SerializedString TOP_ERROR = new SerializedString("topError");
     static final SerializedString LOSS_DB = new SerializedString("lossDb");
     static final SerializedString FIRST = new SerializedString("first");
     static final SerializedString SECOND = new SerializedString("second");

@@ -59,6 +59,12 @@ final class JsonObject {
         return find(name) >= 0;
     }
 
+    /** Whether a field is there and true. */
+    boolean flag(SerializableString name) {
+        int index = find(name);
+        return index >= 0 && tokens[index] == JsonToken.VALUE_TRUE;
+    }
+
     String text(SerializableString name) throws BadLine {
         int index = find(name);
         if (index < 0 || tokens[index] != JsonToken.VALUE_STRING) {

@@ -93,6 +93,17 @@ final class LineWriter {
         return this;
     }
 
+    /** A field that is true; where it is not, it is left out. */
+    LineWriter flag(SerializableString name) {
+        try {
+            json.writeFieldName(name);
+            json.writeBoolean(true);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return this;
+    }
+
     /** A word from a fixed vocabulary. */
     LineWriter word(SerializableString name, SerializableString value) {
         try {

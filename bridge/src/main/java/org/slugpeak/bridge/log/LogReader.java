@@ -25,8 +25,10 @@ import org.slugpeak.core.session.SessionStart;
  * <caption>Record types and their fields</caption>
  * <tr><th>type</th><th>fields</th></tr>
  * <tr><td>{@code session}</td><td>{@code version} 1, {@code startedAt} (ISO 8601, UTC), {@code source}, {@code quantity},
- * {@code unit}, {@code seek} ({@code peak}, {@code dip}, {@code zero}), {@code dwell} (s), {@code tool}; always first</td></tr>
- * <tr><td>{@code passed}</td><td>{@code t}, {@code best}, {@code bestAt}, {@code dropDb}</td></tr>
+ * {@code unit}, {@code seek} ({@code peak}, {@code dip}, {@code zero}), {@code dwell} (s), {@code tool}, {@code stepped} (true, or
+ * left out); always first</td></tr>
+ * <tr><td>{@code passed}</td><td>{@code t}, {@code best}, {@code bestAt}, {@code dropDb}; in a stepped session
+ * {@code stepsBack}, {@code stepsError}, {@code top}, {@code topError}</td></tr>
  * <tr><td>{@code returned}, {@code held}</td><td>{@code t}, {@code value}, {@code lossDb}</td></tr>
  * <tr><td>{@code two-peaks}</td><td>{@code t}, {@code first}, {@code second}, {@code dipDb}</td></tr>
  * <tr><td>{@code no-peak}</td><td>{@code t}, {@code reason}</td></tr>

@@ -33,6 +33,7 @@ import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.steps.StepsBack;
 
 /** Reads lines back into records, one at a time. One thread at a time. */
 final class RecordReader {
@@ -88,7 +89,8 @@ final class RecordReader {
                 it.text(JsonFields.SOURCE),
                 new Measurand(it.text(JsonFields.QUANTITY), it.text(JsonFields.UNIT)),
                 new PeakSettings(Seek.ofCode(it.text(JsonFields.SEEK)), dwell(it)),
-                it.text(JsonFields.TOOL));
+                it.text(JsonFields.TOOL),
+                it.flag(JsonFields.STEPPED));
     }
 
     private static Duration dwell(JsonObject it) throws BadLine {
@@ -114,7 +116,19 @@ final class RecordReader {
                 it.nanos(JsonFields.T),
                 it.number(JsonFields.BEST),
                 it.nanos(JsonFields.BEST_AT),
-                it.number(JsonFields.DROP_DB));
+                it.number(JsonFields.DROP_DB),
+                stepsBack(it));
+    }
+
+    private static Optional<StepsBack> stepsBack(JsonObject it) throws BadLine {
+        if (!it.has(JsonFields.STEPS_BACK)) {
+            return Optional.empty();
+        }
+        return Optional.of(new StepsBack(
+                it.number(JsonFields.STEPS_BACK),
+                it.number(JsonFields.STEPS_ERROR),
+                it.number(JsonFields.TOP),
+                it.number(JsonFields.TOP_ERROR)));
     }
 
     private static SessionRecord returned(JsonObject it) throws BadLine {

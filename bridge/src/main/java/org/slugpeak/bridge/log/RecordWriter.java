@@ -18,6 +18,7 @@ import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.steps.StepsBack;
 
 /** Writes each record as the line that the record format says, into memory. One thread at a time. */
 final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
@@ -36,7 +37,7 @@ final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
 
     @Override
     public LineWriter sessionStart(SessionStart it) {
-        return line.begin(JsonFields.TYPE_SESSION)
+        line.begin(JsonFields.TYPE_SESSION)
                 .count(JsonFields.VERSION, it.version())
                 .text(JsonFields.STARTED_AT, it.startedAt().toString())
                 .text(JsonFields.SOURCE, it.source())
@@ -45,14 +46,24 @@ final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
                 .text(JsonFields.SEEK, it.settings().seek().code())
                 .time(JsonFields.DWELL, it.settings().dwell().toNanos())
                 .text(JsonFields.TOOL, it.tool());
+        return it.stepped() ? line.flag(JsonFields.STEPPED) : line;
     }
 
     @Override
     public LineWriter passed(Passed it) {
-        return line.begin(JsonFields.TYPE_PASSED, it.tNanos())
+        line.begin(JsonFields.TYPE_PASSED, it.tNanos())
                 .number(JsonFields.BEST, it.best())
                 .time(JsonFields.BEST_AT, it.bestAtNanos())
                 .number(JsonFields.DROP_DB, it.dropDb());
+        it.back().ifPresent(this::stepsBack);
+        return line;
+    }
+
+    private void stepsBack(StepsBack back) {
+        line.number(JsonFields.STEPS_BACK, back.steps())
+                .number(JsonFields.STEPS_ERROR, back.stepsError())
+                .number(JsonFields.TOP, back.top())
+                .number(JsonFields.TOP_ERROR, back.topError());
     }
 
     @Override

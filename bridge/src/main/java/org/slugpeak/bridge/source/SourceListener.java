@@ -62,6 +62,13 @@ public interface SourceListener {
     default void advice(long tNanos, String topic, String text, double amount) {}
 
     /**
+     * A person who types values has typed a word in place of one.
+     *
+     * @param word what is wanted
+     */
+    default void typed(TypedWord word) {}
+
+    /**
      * A recorded session said that the user set a mark here.
      *
      * @param text one line

@@ -5,6 +5,7 @@ import java.util.List;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
@@ -14,6 +15,7 @@ final class Heard implements SourceListener {
     final List<Reading> readings = new ArrayList<>();
     final List<String> links = new ArrayList<>();
     final List<String> garbled = new ArrayList<>();
+    final List<TypedWord> typed = new ArrayList<>();
 
     /** Polls until the source ends. */
     static Heard all(CsvSource source) throws BadInput {
@@ -42,6 +44,11 @@ final class Heard implements SourceListener {
     @Override
     public void link(long tNanos, Link.State state, String detail) {
         links.add(state.code() + ": " + detail);
+    }
+
+    @Override
+    public void typed(TypedWord word) {
+        typed.add(word);
     }
 
     @Override

@@ -23,6 +23,7 @@ import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.steps.StepsBack;
 
 class RecordFormatTest {
 
@@ -53,6 +54,15 @@ class RecordFormatTest {
         assertEquals(
                 "{\"type\":\"passed\",\"t\":1.020000001,\"best\":-4.25,\"bestAt\":0.98,\"dropDb\":null}\n",
                 line(new Passed(1_020_000_001, -4.25, 980_000_000, Double.NaN)));
+        assertEquals(
+                "{\"type\":\"passed\",\"t\":2.0,\"best\":0.87,\"bestAt\":1.0,\"dropDb\":0.1,\"stepsBack\":0.625,"
+                        + "\"stepsError\":0.125,\"top\":0.875,\"topError\":null}\n",
+                line(new Passed(
+                        2_000_000_000,
+                        0.87,
+                        1_000_000_000,
+                        0.1,
+                        Optional.of(new StepsBack(0.625, 0.125, 0.875, Double.NaN)))));
         assertEquals(
                 "{\"type\":\"reading\",\"t\":0.0,\"value\":null,\"smoothed\":null,\"best\":null,\"bestSigma\":null,"
                         + "\"ofBest\":null,\"trend\":\"steady\",\"condition\":\"over-range\"}\n",

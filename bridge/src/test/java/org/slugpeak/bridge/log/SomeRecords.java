@@ -3,6 +3,7 @@ package org.slugpeak.bridge.log;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakSettings;
@@ -28,6 +29,7 @@ import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.steps.StepsBack;
 
 /** Random records of every kind, with awkward numbers, times and texts. */
 final class SomeRecords {
@@ -52,7 +54,7 @@ final class SomeRecords {
     SessionRecord next() {
         return switch (random.nextInt(18)) {
             case 0 -> start();
-            case 1 -> new Passed(nanos(), number(), nanos(), number());
+            case 1 -> new Passed(nanos(), number(), nanos(), number(), back());
             case 2 -> new Returned(nanos(), number(), number());
             case 3 -> new Held(nanos(), number(), number());
             case 4 -> new TwoPeaks(nanos(), number(), number(), number());
@@ -84,7 +86,14 @@ final class SomeRecords {
                 text(),
                 new Measurand(text(), text()),
                 new PeakSettings(oneOf(Seek.values()), Duration.ofNanos(1 + random.nextLong(100_000_000_000L))),
-                text());
+                text(),
+                random.nextBoolean());
+    }
+
+    private Optional<StepsBack> back() {
+        return random.nextBoolean()
+                ? Optional.of(new StepsBack(number(), number(), number(), number()))
+                : Optional.empty();
     }
 
     /** Any time but the most negative long. */

@@ -25,6 +25,7 @@ import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.steps.StepsBack;
 
 /**
  * Decides what is heard. Time comes only with the records, so a replayed session sounds as the live one did. One thread at a
@@ -224,6 +225,9 @@ final class Conductor implements RecordSink {
             }
             if (it.topic().equals("wrong-way")) {
                 return look(it);
+            }
+            if (it.topic().equals(StepsBack.TOPIC)) {
+                return play(Event.PASSED);
             }
             return wantsALook(it.topic()) && play(Event.LOOK);
         }

@@ -55,12 +55,21 @@ public final class Console implements AutoCloseable {
     }
 
     /**
+     * Whether standard input is a keyboard.
+     *
+     * @return false for a pipe or a file, and where it cannot be found out
+     */
+    public static boolean isInputTerminal() {
+        return isTerminal(SystemStream.Input);
+    }
+
+    /**
      * Whether a person can be asked something and can answer.
      *
      * @return true where both standard input and standard output are a terminal
      */
     public static boolean isDialogue() {
-        return isTerminal(SystemStream.Input) && isTerminal(SystemStream.Output);
+        return isInputTerminal() && isOutputTerminal();
     }
 
     private static boolean isTerminal(SystemStream stream) {

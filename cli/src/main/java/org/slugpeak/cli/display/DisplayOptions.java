@@ -71,6 +71,23 @@ public final class DisplayOptions {
     }
 
     /**
+     * Opens lines where values are typed: the keyboard is not free for keys then, and no screen is drawn over the prompt.
+     *
+     * @param out standard output
+     * @param err standard error
+     * @param carriesJson whether standard output belongs to records for other programs
+     * @return to be closed by the caller
+     */
+    public Showing openTyped(PrintStream out, PrintStream err, boolean carriesJson) {
+        if (view.equals(Optional.of(View.SCREEN))) {
+            throw new TypeConversionException("--view screen needs the keyboard that the values are typed at:"
+                    + " choose plain or lines, or let the values come through a pipe");
+        }
+        View chosen = plain ? View.PLAIN : view.orElse(carriesJson ? View.NONE : View.LINES);
+        return Showing.inLines(lines(chosen, out), Optional.empty(), new Keys(), err);
+    }
+
+    /**
      * Whether the user asked for the lines for a screen reader, which say everything themselves.
      *
      * @return true for {@code --plain} and {@code --view plain}

@@ -22,8 +22,10 @@ import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.StepCommand;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.steps.StepsBack;
 
 /** Says each event in one short sentence; a plain reading is no event. One thread at a time. */
 final class EventWords implements SessionRecord.Matcher<Optional<String>> {
@@ -48,7 +50,18 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
 
     @Override
     public Optional<String> passed(Passed it) {
-        return Optional.of(past(it.dropDb(), seek));
+        return Optional.of(
+                it.back().map(back -> stepsBack(back, it.dropDb())).orElseGet(() -> past(it.dropDb(), seek)));
+    }
+
+    private String stepsBack(StepsBack back, double dropDb) {
+        if (seek == Seek.ZERO) {
+            return "past zero: back " + back.words();
+        }
+        String coarse = Double.isNaN(back.topError()) ? ", or more: smaller steps find it" : "";
+        String top = Figures.withError(back.top(), back.topError(), unit) + coarse;
+        return "past it: back " + back.words() + ", " + Figures.decibels(dropDb) + "; the " + seek.code() + " is "
+                + top;
     }
 
     /** What is said, and kept up to date on the screen, while the reading is past what is sought. */
@@ -135,6 +148,9 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
         }
         if (sought.isPresent()) {
             return sought(sought.get());
+        }
+        if (StepCommand.isUndo(it.text())) {
+            return Optional.of("the last value is taken back");
         }
         return Optional.of(it.text().isEmpty() ? "mark" : it.text());
     }

@@ -8,6 +8,7 @@ final class Figures {
 
     private static final Set<String> TAKES_PREFIX = Set.of("V", "A", "W", "Hz");
     private static final double MILLI_BELOW = 0.1;
+    private static final int MOST_DECIMALS = 9;
     private static final double MICRO_BELOW = 1e-4;
 
     private Figures() {}
@@ -48,6 +49,16 @@ final class Figures {
         int before = magnitude < 1 ? 1 : (int) Math.floor(Math.log10(magnitude)) + 1;
         int decimals = Math.max(0, Math.min(4, 4 - before));
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    /** A value and how well it is known, to two digits of that; without an error, as large as it is. */
+    static String withError(double value, double error, String unit) {
+        if (!(error > 0)) {
+            return of(value, value, unit).toString();
+        }
+        int decimals = (int) Math.max(0, Math.min(MOST_DECIMALS, 1 - Math.floor(Math.log10(error))));
+        String format = "%." + decimals + "f%s (+-%." + decimals + "f)";
+        return String.format(Locale.ROOT, format, value, unit.isEmpty() ? "" : " " + unit, error);
     }
 
     /** Decibels: tenths, and hundredths where tenths would say nothing. */

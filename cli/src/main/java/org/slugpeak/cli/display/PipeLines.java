@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.StepCommand;
 
 /**
  * One plain line a reading, and one for each event, for standard output that is a pipe or a file. Programs are better served
@@ -27,6 +30,9 @@ public final class PipeLines implements RecordSink {
     private final List<String> opening = new ArrayList<>();
 
     private boolean opened;
+    private boolean stepped;
+    private long steps;
+    private long lastStepNanos = -1;
 
     /**
      * Lines that nobody has written yet.
@@ -40,6 +46,7 @@ public final class PipeLines implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         keeper.take(record);
+        count(record);
         boolean opens = record instanceof SessionStart || record instanceof Adjuster;
         boolean failsUnopened =
                 !opened && record instanceof SessionEnd end && end.reason().equals("failed");
@@ -56,6 +63,19 @@ public final class PipeLines implements RecordSink {
         }
     }
 
+    private void count(SessionRecord record) {
+        if (record instanceof SessionStart start) {
+            stepped = start.stepped();
+        } else if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
+            steps = 0;
+        } else if (record instanceof ReadingTaken) {
+            steps++;
+            lastStepNanos = record.tNanos();
+        } else if (record instanceof Mark mark && StepCommand.isUndo(mark.text())) {
+            steps = Math.max(0, steps - 1);
+        }
+    }
+
     private String line(ReadingTaken taken) {
         Scene scene = keeper.scene();
         Condition condition = taken.reading().condition();
@@ -63,12 +83,24 @@ public final class PipeLines implements RecordSink {
                 ? Figures.of(taken.reading().value(), scene.level().best(), scene.unit())
                         .toString()
                 : condition.code();
-        return value + "  " + SceneWords.distance(scene) + "  "
+        return value + "  " + SceneWords.distance(scene) + (stepped ? best(scene) : "") + "  "
                 + scene.level().trend().code();
     }
 
+    /** Whoever types values has no screen to see the best on. */
+    private static String best(Scene scene) {
+        Level level = scene.level();
+        return scene.seek() == Seek.ZERO || !level.hasBest()
+                ? ""
+                : " " + Figures.of(level.best(), level.best(), scene.unit());
+    }
+
+    /** What a step brings is said before its reading. */
     private void say(long tNanos, String words) {
-        String line = String.format(Locale.ROOT, "%8.2f s  %s", tNanos / 1e9, words);
+        String when = stepped
+                ? String.format(Locale.ROOT, "step %4d", tNanos > lastStepNanos ? steps + 1 : steps)
+                : String.format(Locale.ROOT, "%8.2f s", tNanos / 1e9);
+        String line = when + "  " + words;
         if (opened) {
             out.println(line);
             out.flush();

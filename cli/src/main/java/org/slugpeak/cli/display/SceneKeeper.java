@@ -21,8 +21,10 @@ import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.StepCommand;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.steps.StepsBack;
 
 /** Keeps the scene up to date. One thread feeds it; any thread may look at the scene. */
 final class SceneKeeper implements RecordSink {
@@ -60,7 +62,7 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change passed(Passed it) {
-            return verdict(Verdict.Call.BACK);
+            return it.back().isPresent() ? stepsBack() : verdict(Verdict.Call.BACK);
         }
 
         @Override
@@ -81,6 +83,10 @@ final class SceneKeeper implements RecordSink {
         @Override
         public Change noPeak(NoPeak it) {
             return verdict(Verdict.Call.NO_PEAK);
+        }
+
+        private static Change stepsBack() {
+            return (before, said) -> before.withVerdict(Verdict.stepsBack(said));
         }
 
         private static Change verdict(Verdict.Call call) {
@@ -109,6 +115,9 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change mark(Mark it) {
+            if (StepCommand.isUndo(it.text())) {
+                return (before, said) -> note(before.withVerdict(Verdict.turn(before.seek())), it.tNanos(), said);
+            }
             Optional<Seek> sought = SeekCommand.parse(it.text());
             Optional<LevelCommand> command = LevelCommand.parse(it.text());
             boolean drops = command.map(LevelCommand::verb).equals(Optional.of(LevelCommand.Verb.CANCEL));
@@ -124,6 +133,9 @@ final class SceneKeeper implements RecordSink {
         public Change advice(Advice it) {
             if (it.topic().equals(Hint.WRONG_WAY.code())) {
                 return verdict(Verdict.Call.OTHER_WAY);
+            }
+            if (it.topic().equals(StepsBack.TOPIC)) {
+                return stepsBack();
             }
             if (it.topic().equals(Hint.STOPPED_SHORT.code())) {
                 return verdict(Verdict.Call.TURN);

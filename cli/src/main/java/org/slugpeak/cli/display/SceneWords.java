@@ -62,7 +62,8 @@ final class SceneWords {
 
     /** The verdict, with the distance as it is now. */
     static String verdict(Scene scene) {
-        if (scene.verdict().call() == Verdict.Call.BACK) {
+        boolean counts = scene.verdict().counted() && !scene.level().isNearing(scene.seek());
+        if (scene.verdict().call() == Verdict.Call.BACK && !counts) {
             return EventWords.past(scene.level().distanceDb(), scene.seek());
         }
         return scene.verdict().sentence();

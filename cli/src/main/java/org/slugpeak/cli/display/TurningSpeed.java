@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
 
 /**
  * Says once, for a meter that is slow, how fast an adjuster may be turned so that ten readings fall into the upper decibel of
@@ -37,6 +38,9 @@ final class TurningSpeed {
 
     /** Gives what to say; empty most of the time. */
     Optional<String> see(SessionRecord record) {
+        if (record instanceof SessionStart start && start.stepped()) {
+            said = true;
+        }
         if (record instanceof Link) {
             lastNanos = Long.MIN_VALUE;
         }

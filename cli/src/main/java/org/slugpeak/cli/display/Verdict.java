@@ -7,8 +7,17 @@ import org.slugpeak.core.peak.Seek;
  *
  * @param call what to do
  * @param sentence why, as it was said when it was decided
+ * @param counted whether the sentence counts steps back, which no later reading but one further away brings up to date
  */
-record Verdict(Call call, String sentence) {
+record Verdict(Call call, String sentence, boolean counted) {
+
+    Verdict(Call call, String sentence) {
+        this(call, sentence, false);
+    }
+
+    static Verdict stepsBack(String sentence) {
+        return new Verdict(Call.BACK, sentence, true);
+    }
 
     static final Verdict WAITING = new Verdict(Call.WAIT, "waiting for the first reading");
 

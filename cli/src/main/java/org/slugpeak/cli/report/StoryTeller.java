@@ -26,6 +26,7 @@ import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.StepCommand;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 
@@ -33,7 +34,7 @@ import org.slugpeak.core.session.Weak;
 public final class StoryTeller implements RecordSink {
 
     /** Marks that carry a command to the analysis are no notes of the user. */
-    private static final Pattern COMMAND = Pattern.compile("(level|seek): ");
+    private static final Pattern COMMAND = Pattern.compile("(level|seek|steps): ");
 
     private final String name;
     private final SessionStart start;
@@ -189,6 +190,9 @@ public final class StoryTeller implements RecordSink {
 
         @Override
         public Boolean mark(Mark it) {
+            if (StepCommand.isUndo(it.text()) && !levels.isEmpty()) {
+                levels.remove(levels.size() - 1);
+            }
             if (!COMMAND.matcher(it.text()).lookingAt()) {
                 notice(it.tNanos(), "mark", it.text());
             }

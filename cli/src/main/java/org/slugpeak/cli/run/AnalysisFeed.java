@@ -1,6 +1,8 @@
 package org.slugpeak.cli.run;
 
+import java.util.function.Consumer;
 import org.slugpeak.bridge.source.AnalysisListener;
+import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Analysis;
 
@@ -11,6 +13,7 @@ final class AnalysisFeed extends AnalysisListener {
 
     private final Runnable beginning;
     private final Runnable afterReading;
+    private final Consumer<TypedWord> typed;
     private boolean begun;
     private int garbled;
 
@@ -20,11 +23,13 @@ final class AnalysisFeed extends AnalysisListener {
      * @param analysis gets everything
      * @param beginning opens the session
      * @param afterReading is run when a reading has been dealt with
+     * @param typed is given what was typed in place of a value
      */
-    AnalysisFeed(Analysis analysis, Runnable beginning, Runnable afterReading) {
+    AnalysisFeed(Analysis analysis, Runnable beginning, Runnable afterReading, Consumer<TypedWord> typed) {
         super(analysis);
         this.beginning = beginning;
         this.afterReading = afterReading;
+        this.typed = typed;
     }
 
     /** Opens the session where that has not happened yet. */
@@ -45,6 +50,12 @@ final class AnalysisFeed extends AnalysisListener {
     public void reading(Reading reading) {
         super.reading(reading);
         afterReading.run();
+    }
+
+    @Override
+    public void typed(TypedWord word) {
+        begin();
+        typed.accept(word);
     }
 
     @Override

@@ -8,11 +8,13 @@ import java.util.function.Supplier;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.StepCommand;
 
 /**
  * One session: polls the source, analyses, hands every record to the outputs, until the source ends or somebody quits. One
@@ -68,7 +70,7 @@ public final class SessionRun implements SessionControl {
         this.policy = policy;
         this.analysis = new Analysis(settings, this::give);
         this.adjusters = new Adjusters(analysis);
-        this.feed = new AnalysisFeed(analysis, () -> begin(start), this::afterReading);
+        this.feed = new AnalysisFeed(analysis, () -> begin(start), this::afterReading, this::typed);
     }
 
     /**
@@ -120,6 +122,16 @@ public final class SessionRun implements SessionControl {
             nextAdjuster();
         }
         guide.lead(analysis, this);
+    }
+
+    private void typed(TypedWord word) {
+        switch (word) {
+            case UNDO -> mark(StepCommand.UNDO);
+            case NEXT -> nextAdjuster();
+            case AGAIN -> sameAdjuster();
+            case SKIP -> skipAdjuster();
+            case QUIT -> quit("quit");
+        }
     }
 
     /**

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slugpeak.cli.display.Sessions.reading;
 import static org.slugpeak.cli.display.Sessions.seconds;
 
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,8 @@ import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.StepCommand;
+import org.slugpeak.core.steps.StepsBack;
 
 class SceneTest {
 
@@ -51,6 +54,20 @@ class SceneTest {
         keeper.take(new Adjuster(seconds(5), "T2 top", Adjuster.Action.BEGIN, 0.9, Double.NaN, Double.NaN));
         assertEquals(Verdict.Call.TURN, call());
         assertEquals("T2 top", keeper.scene().adjuster());
+    }
+
+    @Test
+    void stepsBackStandUntilTheReadingComesNearerAndFallWithTheValueThatBroughtThem() {
+        StepsBack back = new StepsBack(1.4, 0.2, 0.91, 0.002);
+        keeper.take(new Passed(seconds(1), 0.9, 0, 0.2, Optional.of(back)));
+        keeper.take(reading(1, 0.88, 0.9, Trend.FALLING));
+        assertEquals(
+                "past it: back 1.4 steps (+-0.2), 0.2 dB; the peak is 0.9100 V (+-0.0020)",
+                SceneWords.verdict(keeper.scene()));
+        keeper.take(reading(2, 0.89, 0.9, Trend.RISING));
+        assertEquals("past it: back, 0.1 dB", SceneWords.verdict(keeper.scene()));
+        keeper.take(new Mark(seconds(2), StepCommand.UNDO));
+        assertEquals(Verdict.Call.TURN, call());
     }
 
     @Test

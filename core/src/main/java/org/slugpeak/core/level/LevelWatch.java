@@ -67,7 +67,7 @@ public final class LevelWatch {
      * @param condition how far it can be believed
      */
     public void accept(long tNanos, double value, Condition condition) {
-        conditions.see(tNanos, condition);
+        condition(tNanos, condition);
         if (!condition.isTrusted()) {
             return;
         }
@@ -89,6 +89,16 @@ public final class LevelWatch {
             }
             watchPassively(tNanos, magnitude);
         }
+    }
+
+    /**
+     * Takes how far a reading can be believed, and nothing else of it.
+     *
+     * @param tNanos when it was read
+     * @param condition how far it can be believed
+     */
+    public void condition(long tNanos, Condition condition) {
+        conditions.see(tNanos, condition);
     }
 
     private void watchPassively(long tNanos, double magnitude) {

@@ -1,5 +1,7 @@
 package org.slugpeak.core.session;
 
+import java.util.Locale;
+import java.util.Optional;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.peak.PeakFinder;
@@ -18,6 +20,8 @@ import org.slugpeak.core.reading.Reading;
  */
 public final class Analysis {
 
+    private static final String SLOW_READINGS = "slow-readings";
+
     private final RecordSink sink;
     private final PeakListener found;
     private PeakSettings settings;
@@ -31,6 +35,9 @@ public final class Analysis {
     private boolean saw = true;
     private double scale = 1;
     private final AdjusterBook adjusters;
+    private final RecordSink noting;
+    private final SlowStream slow = new SlowStream();
+    private Optional<Stepping> stepping = Optional.empty();
 
     /**
      * An analysis that has seen nothing yet.
@@ -42,7 +49,7 @@ public final class Analysis {
         this.sink = sink;
         this.level = new LevelWatch(settings.seek(), new LevelRecords(sink));
         this.adjusters = new AdjusterBook();
-        RecordSink noting = record -> {
+        this.noting = record -> {
             adjusters.see(record);
             sink.take(record);
         };
@@ -54,9 +61,10 @@ public final class Analysis {
     /**
      * Opens the session with its first record.
      *
-     * @param start says what is measured, and what is sought
+     * @param start says what is measured, and whether the readings are settled values, one for each step of a turn
      */
     public void start(SessionStart start) {
+        stepping = start.stepped() ? Optional.of(new Stepping(settings.seek(), noting)) : Optional.empty();
         sink.take(start);
     }
 
@@ -69,6 +77,12 @@ public final class Analysis {
         long tNanos = sessionTime(reading.tNanos());
         Condition condition = reading.condition();
         readings++;
+        Reading rebased = new Reading(tNanos, reading.value(), condition);
+        if (stepping.isPresent()) {
+            step(rebased, stepping.get());
+            return;
+        }
+        slow.see(tNanos).ifPresent(seconds -> advise(SLOW_READINGS, slowly(seconds), seconds));
         level.accept(tNanos, reading.value(), condition);
         if (level.takeZeroMoved()) {
             finder.restart();
@@ -76,12 +90,28 @@ public final class Analysis {
         find(tNanos, reading.value(), condition);
         adjusters.level(level.fromFinder(finder.smoothed()), finder.smoothed());
         sink.take(new ReadingTaken(
-                new Reading(tNanos, reading.value(), condition),
+                rebased,
                 level.fromFinder(finder.smoothed()),
                 level.fromFinder(finder.best()),
                 finder.bestSigma() * level.scale(),
                 finder.ofBest(),
                 finder.trend()));
+    }
+
+    /** Of the level watch only the conditions make sense here: the rest goes by the clock. */
+    private void step(Reading reading, Stepping steps) {
+        level.condition(reading.tNanos(), reading.condition());
+        ReadingTaken taken = steps.take(reading);
+        adjusters.level(taken.smoothed(), taken.smoothed());
+        sink.take(taken);
+    }
+
+    private static String slowly(double seconds) {
+        return String.format(
+                Locale.ROOT,
+                "readings come %.1f s apart, too slowly to follow a turning hand: turn in steps, and give one settled value"
+                        + " for each with --from - --steps",
+                seconds);
     }
 
     /** While the level is being checked or the generator turned, the reading says nothing of the adjuster. */
@@ -130,15 +160,26 @@ public final class Analysis {
     }
 
     /**
-     * Takes the user's own mark, at the time of the last reading. A mark that carries a {@link LevelCommand} or a {@link SeekCommand} is obeyed; as
-     * it stands in the log, a replay that sets the same marks does the same.
+     * Takes the user's own mark, at the time of the last reading. A mark that carries a {@link LevelCommand} or a
+     * {@link SeekCommand} is obeyed, and in a stepped session one that carries a {@link StepCommand}; as it stands in the log,
+     * a replay that sets the same marks does the same.
      *
      * @param text one line
      */
     public void mark(String text) {
         sink.take(new Mark(lastNanos, text));
-        LevelCommand.parse(text).ifPresent(command -> level.command(lastNanos, command));
+        if (stepping.isPresent()) {
+            undo(text, stepping.get());
+        } else {
+            LevelCommand.parse(text).ifPresent(command -> level.command(lastNanos, command));
+        }
         SeekCommand.parse(text).ifPresent(this::seek);
+    }
+
+    private void undo(String text, Stepping steps) {
+        if (StepCommand.isUndo(text) && !steps.undo()) {
+            advise("nothing-to-undo", "there is no value to take back", Double.NaN);
+        }
     }
 
     /** From here on something else is sought; the finder starts anew, since a peak says nothing of a dip. */
@@ -146,6 +187,7 @@ public final class Analysis {
         if (wanted != settings.seek()) {
             settings = settings.withSeek(wanted);
             finder = PeakFinder.create(settings, found);
+            stepping.ifPresent(steps -> steps.seek(wanted));
         }
     }
 
@@ -167,6 +209,7 @@ public final class Analysis {
      */
     public void nextAdjuster(String name) {
         finder.restart();
+        stepping.ifPresent(Stepping::restart);
         level.adjusterBegun(name);
         sink.take(adjusters.begin(lastNanos, name, level::toFinder));
     }

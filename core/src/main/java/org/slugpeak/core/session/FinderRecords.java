@@ -50,7 +50,8 @@ final class FinderRecords implements PeakListener {
         sink.take(new Advice(tNanos, hint.code(), text(hint, amount), amount));
     }
 
-    private static String text(Hint hint, double amount) {
+    /** A hint in words for the user. */
+    static String text(Hint hint, double amount) {
         return switch (hint) {
             case NEGATIVE_GOING -> "the reading goes negative: more negative counts as more";
             case WRONG_WAY -> "falling: turn the other way";
