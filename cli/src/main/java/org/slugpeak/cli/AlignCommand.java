@@ -108,8 +108,8 @@ final class AlignCommand implements Callable<Integer> {
     public Integer call() throws BridgeException {
         OptionalDouble given = intermediateHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Plan plan = limited(chosen(PlanFiles.load(planName, given)));
-        SourceAddress address = SourceAddress.parse(from);
-        List<String> answers = address.kind() == SourceAddress.Kind.SIMULATION
+        SourceAddress address = new SourceAddress(from);
+        List<String> answers = WayIn.of(address).has(WayIn.Trait.SIMULATED)
                 ? List.of("simulated set: nothing is live")
                 : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal());
         AlignmentProgress progress = new AlignmentProgress(plan);
@@ -122,7 +122,7 @@ final class AlignCommand implements Callable<Integer> {
             progress.restFirst();
         }
         PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
-        OpenedSource source = SourceOpener.open(address, sourceOptions);
+        OpenedSource source = WayIn.of(address).open(address, sourceOptions);
         int code = SessionRunner.runGuided(
                 address.text(), source, PeakSettings.defaults(), guide, outputOptions.openLive(KeyAction.PREVIOUS));
         spec.commandLine().getErr().println("slugpeak align: " + guide.outcome(outputOptions.logFile()));

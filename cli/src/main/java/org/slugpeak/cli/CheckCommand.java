@@ -17,6 +17,7 @@ import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.WayIn.Trait;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,6 +31,7 @@ import picocli.CommandLine.TypeConversionException;
         mixinStandardHelpOptions = true,
         header = CheckCommand.HEADER,
         description = {
+            "For a file it says what was understood: separator, columns, times, unit, first rows.",
             "Listens for a while and reports. Keep the signal steady meanwhile: what moves counts as noise.",
             "With --meter the figures stand beside what that instrument should reach, where its description says so.",
             "With --volts a sound input is calibrated against a known voltage, and that is kept for this input."
@@ -76,16 +78,17 @@ final class CheckCommand implements Callable<Integer> {
             throw new TypeConversionException(
                     "--hum takes the volts of hum on the input, more than 0, not " + hum.get());
         }
-        SourceAddress address = SourceAddress.parse(from);
+        SourceAddress address = new SourceAddress(from);
+        WayIn way = WayIn.of(address);
         PrintWriter out = spec.commandLine().getOut();
         if (!Double.isNaN(volts)) {
-            if (address.kind() != SourceAddress.Kind.SOUND) {
+            if (!way.has(Trait.AUDIO) || way.has(Trait.RECORDED)) {
                 throw new BadConfiguration("--volts calibrates a sound input; " + from + " is none");
             }
             new SoundCheck(address, sourceOptions.sound()).calibrate(volts, out);
             return 0;
         }
-        ReadingSource source = SourceOpener.open(address, sourceOptions).source();
+        ReadingSource source = way.open(address, sourceOptions).source();
         try {
             return report(source, listen(source), out);
         } finally {
@@ -120,6 +123,7 @@ final class CheckCommand implements Callable<Integer> {
                     + " s; is the instrument switched on and sending?");
         }
         out.println(source.description());
+        source.understanding().forEach(line -> out.println("  " + line));
         new LinkReportText(
                         report,
                         ear.humRejectionDb(),

@@ -152,9 +152,10 @@ final class CurveCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BridgeException {
         refuseWrongUsage();
-        List<ResponsePoint> before = compare.isPresent() ? CurveFile.read(compare.get()) : List.of();
+        List<ResponsePoint> before =
+                compare.isPresent() ? CurveFile.read(compare.get(), sourceOptions.decimalComma()) : List.of();
         if (points.isPresent()) {
-            show(CurveFile.read(points.get()), before);
+            show(CurveFile.read(points.get(), sourceOptions.decimalComma()), before);
             return 0;
         }
         return measure(before);
@@ -190,11 +191,11 @@ final class CurveCommand implements Callable<Integer> {
 
     private int measure(List<ResponsePoint> before, GeneratorControl generator, CurveTiming timing)
             throws BridgeException {
-        SourceAddress address = SourceAddress.parse(from.orElseThrow());
+        SourceAddress address = new SourceAddress(from.orElseThrow());
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
         CurveProgress progress = new CurveProgress(frequencies, timing, !withoutRest);
         CurveGuide guide = new CurveGuide(progress, !withoutRest, generator);
-        OpenedSource source = SourceOpener.open(address, sourceOptions);
+        OpenedSource source = WayIn.of(address).open(address, sourceOptions);
         List<SessionOutput> outputs = outputs(source);
         int exitCode = SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputs);
         show(progress.points(), before);

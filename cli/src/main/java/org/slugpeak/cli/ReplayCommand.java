@@ -6,6 +6,7 @@ import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.WayIn.Trait;
 import org.slugpeak.cli.run.SessionRun;
 import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
 import org.slugpeak.core.session.SessionStart;
@@ -48,19 +49,23 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BridgeException {
-        SourceAddress address = SourceAddress.parse(file.toString());
-        return switch (address.kind()) {
-            case SESSION_LOG -> log();
-            case CSV, WAV -> readings(address);
-            default -> throw new BadInput(file + " is no recording by its name; replay takes *.jsonl, *.csv or *.wav");
-        };
+        SourceAddress address = new SourceAddress(file.toString());
+        WayIn way = WayIn.of(address);
+        if (!way.has(Trait.RECORDED)) {
+            throw new BadInput(file + " is no recording by its name; replay takes *.jsonl, *.csv or *.wav");
+        }
+        if (way.has(Trait.LOG)) {
+            return log();
+        }
+        return readings(address, way);
     }
 
-    private int readings(SourceAddress address) throws BridgeException {
+    private int readings(SourceAddress address, WayIn way) throws BridgeException {
         AnalysisSettings settings = analysisOptions.settings(false);
+        sourceOptions.takeSteps(settings.stepped());
         return SessionRunner.run(
                 address.text(),
-                SourceOpener.open(address, sourceOptions, settings.stepped()),
+                way.open(address, sourceOptions),
                 settings,
                 settings.stepped() ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL,
                 outputOptions.open());

@@ -79,6 +79,8 @@ public final class ScaleCommand implements Runnable {
             @Option(names = "--points", paramLabel = "FILE", description = "more points, one a line: dial,true in kHz")
                     @Nullable
                     Path file,
+            @Option(names = "--decimal-comma", description = "numbers in the file are written 1,25")
+                    boolean decimalComma,
             @Option(names = "--save", paramLabel = "FILE", description = "write all points to a file for the next time")
                     @Nullable
                     Path save,
@@ -118,7 +120,7 @@ public final class ScaleCommand implements Runnable {
                     @Nullable
                     Double stepHz)
             throws BadInput {
-        List<KnownPoint> points = gather(typed, beats, file, knownToHz);
+        List<KnownPoint> points = gather(typed, beats, file, knownToHz, decimalComma);
         DialScale scale = scale(points, readToHz);
         refuseOutside(scale, orNone(wantedHz), orNone(dialsHz));
         PrintWriter out = spec.commandLine().getOut();
@@ -143,11 +145,15 @@ public final class ScaleCommand implements Runnable {
     }
 
     private static List<KnownPoint> gather(
-            @Nullable List<DialPoint> typed, @Nullable List<DialBeat> beats, @Nullable Path file, double knownToHz)
+            @Nullable List<DialPoint> typed,
+            @Nullable List<DialBeat> beats,
+            @Nullable Path file,
+            double knownToHz,
+            boolean decimalComma)
             throws BadInput {
         List<KnownPoint> points = new ArrayList<>();
         if (file != null) {
-            points.addAll(PointFile.read(file, knownToHz));
+            points.addAll(PointFile.read(file, knownToHz, decimalComma));
         }
         if (typed != null) {
             typed.forEach(each -> points.add(new KnownPoint(each.dialHz(), each.trueHz(), knownToHz)));

@@ -7,13 +7,11 @@ import org.slugpeak.bridge.sound.Calibrating;
 import org.slugpeak.bridge.sound.SoundCalibration;
 import org.slugpeak.bridge.sound.SoundOptions;
 import org.slugpeak.bridge.sound.SoundSource;
-import org.slugpeak.bridge.sound.SoundSources;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
@@ -53,8 +51,7 @@ final class SoundCheck {
     }
 
     private String measure(Calibrating calibrating) throws BridgeException {
-        SoundSource source = new SoundSources(SourceOpener.calibrations(), Ticker.system())
-                .open(address, options.withVoltsPerFullScale(1));
+        SoundSource source = SourceOpener.sounds().openInput(address.name(), options.withVoltsPerFullScale(1));
         try {
             Progress progress = Progress.MORE;
             while (progress != Progress.ENDED && !calibrating.enough()) {

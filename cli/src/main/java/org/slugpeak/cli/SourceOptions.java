@@ -44,16 +44,32 @@ final class SourceOptions {
             description = "Serial: fix the meter's range, so that it does not change range in the middle of a peak.")
     private Optional<Double> range = Optional.empty();
 
-    @Option(
-            names = "--decimal-comma",
-            description = "CSV and standard input: numbers are written 1,25 and columns are separated by semicolons.")
+    @Option(names = "--decimal-comma", description = "Files, standard input, instruments: numbers are written 1,25.")
     private boolean decimalComma;
 
     @Option(
             names = "--rate",
             paramLabel = "READINGS/S",
-            description = "CSV and standard input without a time column: how many readings a second.")
+            description = "Files and standard input without a time column: how many readings a second.")
     private Optional<Double> rate = Optional.empty();
+
+    @Option(
+            names = "--value-column",
+            paramLabel = "NAME|N",
+            description = "Files and standard input: the column of readings. Usual: the one in volts, or the only one.")
+    private Optional<String> valueColumn = Optional.empty();
+
+    @Option(
+            names = "--time-column",
+            paramLabel = "NAME|N|none",
+            description = "Files and standard input: the column of times. Usual: by its name, or by rising steadily.")
+    private Optional<String> timeColumn = Optional.empty();
+
+    @Option(
+            names = "--unit",
+            paramLabel = "UNIT",
+            description = "Files and standard input that tell no unit: V, mV, uV, dBV, dBu and so on.")
+    private Optional<String> unit = Optional.empty();
 
     @Option(
             names = "--speed",
@@ -70,6 +86,13 @@ final class SourceOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command = CommandSpec.create();
 
+    private boolean stepped;
+
+    /** Says that text holds settled values, one for each step of a turn. */
+    void takeSteps(boolean steps) {
+        stepped = steps;
+    }
+
     /** Refuses what was said about another kind of source than the one that is opened. */
     void check(SourceAddress address) {
         OptionScope.check(command.commandLine().getParseResult(), address);
@@ -82,7 +105,22 @@ final class SourceOptions {
             throw new TypeConversionException(
                     "--rate takes more than 0 and at most 1000000 readings a second, not " + perSecond);
         }
-        return new CsvOptions(decimalComma, rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()), false);
+        try {
+            return new CsvOptions(
+                    decimalComma,
+                    rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                    valueColumn,
+                    timeColumn,
+                    unit,
+                    stepped);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException("--unit: " + e.getMessage());
+        }
+    }
+
+    /** Whether numbers are written with decimal commas. */
+    boolean decimalComma() {
+        return decimalComma;
     }
 
     /** What was said about a serial instrument. */

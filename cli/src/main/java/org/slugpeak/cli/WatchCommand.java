@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
-import org.slugpeak.bridge.source.SourceAddress.Kind;
+import org.slugpeak.cli.WayIn.Trait;
 import org.slugpeak.cli.display.Console;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.run.SessionOutput;
@@ -81,37 +81,36 @@ final class WatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BridgeException {
-        SourceAddress address = SourceAddress.parse(from);
-        boolean typed = address.kind() == Kind.STANDARD_INPUT && Console.isInputTerminal();
+        SourceAddress address = new SourceAddress(from);
+        WayIn way = WayIn.of(address);
+        boolean typed = way.has(Trait.TEXT) && !way.has(Trait.RECORDED) && Console.isInputTerminal();
         AnalysisSettings settings = analysisOptions.settings(typed);
         if (settings.stepped() && point.isPresent()) {
             throw new TypeConversionException(
                     "--point goes by readings that follow the hand: leave it out with --steps");
         }
-        OpenedSource source = SourceOpener.open(address, sourceOptions, settings.stepped());
-        List<SessionOutput> outputs = typed ? outputOptions.openTyped() : outputs(address, settings.stepped());
-        return SessionRunner.run(
-                address.text(), source, settings, policy(address, settings.stepped()), outputs, marks());
+        sourceOptions.takeSteps(settings.stepped());
+        OpenedSource source = way.open(address, sourceOptions);
+        List<SessionOutput> outputs = typed ? outputOptions.openTyped() : outputs(way, settings.stepped());
+        return SessionRunner.run(address.text(), source, settings, policy(way, settings.stepped()), outputs, marks());
     }
 
     private List<String> marks() {
         return point.map(it -> List.of(LevelCommand.at(it).text())).orElse(List.of());
     }
 
-    private List<SessionOutput> outputs(SourceAddress address, boolean stepped) throws BridgeException {
-        return switch (address.kind()) {
-            case CSV, SESSION_LOG, WAV -> outputOptions.open();
-            case STANDARD_INPUT ->
-                stepped ? outputOptions.openLive(Set.of(), Map.of()) : outputOptions.openLive(KeyAction.AGAIN);
-            default -> outputOptions.openLive(KeyAction.AGAIN);
-        };
+    private List<SessionOutput> outputs(WayIn way, boolean stepped) throws BridgeException {
+        if (way.has(Trait.RECORDED)) {
+            return outputOptions.open();
+        }
+        return stepped ? outputOptions.openLive(Set.of(), Map.of()) : outputOptions.openLive(KeyAction.AGAIN);
     }
 
-    private AdjusterPolicy policy(SourceAddress address, boolean stepped) {
-        return switch (address.kind()) {
-            case SESSION_LOG, SIMULATION -> AdjusterPolicy.FROM_SOURCE;
-            default -> stay || stepped ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
-        };
+    private AdjusterPolicy policy(WayIn way, boolean stepped) {
+        if (way.has(Trait.TELLS_ADJUSTERS)) {
+            return AdjusterPolicy.FROM_SOURCE;
+        }
+        return stay || stepped ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
     }
 
     /** Reads the word after {@code --point}. */

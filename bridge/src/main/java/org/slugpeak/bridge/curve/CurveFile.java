@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.slugpeak.bridge.file.PointLines;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
@@ -31,11 +32,12 @@ public final class CurveFile {
      * Reads the points.
      *
      * @param file text, or a session log where its name ends in {@code .jsonl}
+     * @param decimalComma whether numbers of a text are written {@code 1,25}, whatever else they might mean
      * @return in the order of the file
      * @throws BridgeException where the file cannot be read; names every bad line of a text at once
      */
-    public static List<ResponsePoint> read(Path file) throws BridgeException {
-        return file.toString().endsWith(LOG) ? ofLog(file) : ofText(file);
+    public static List<ResponsePoint> read(Path file, boolean decimalComma) throws BridgeException {
+        return file.toString().endsWith(LOG) ? ofLog(file) : ofText(file, decimalComma);
     }
 
     private static List<ResponsePoint> ofLog(Path file) throws BadLog {
@@ -52,22 +54,14 @@ public final class CurveFile {
         return records.points();
     }
 
-    private static List<ResponsePoint> ofText(Path file) throws BadInput {
+    private static List<ResponsePoint> ofText(Path file, boolean decimalComma) throws BadInput {
         List<ResponsePoint> points = new ArrayList<>();
         List<String> mistakes = new ArrayList<>();
-        List<String> lines = lines(file);
-        boolean headingAllowed = true;
-        for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i).strip();
-            boolean heading = headingAllowed && !line.isEmpty() && Character.isLetter(line.charAt(0));
-            if (line.isEmpty() || line.startsWith("#") || heading) {
-                continue;
-            }
-            headingAllowed = false;
+        for (PointLines.Line line : PointLines.read(file, decimalComma)) {
             try {
-                points.add(point(line.split("[,;]", -1)));
+                points.add(point(line.numbers()));
             } catch (IllegalArgumentException e) {
-                mistakes.add("line " + (i + 1));
+                mistakes.add("line " + line.number());
             }
         }
         if (!mistakes.isEmpty()) {
@@ -77,19 +71,11 @@ public final class CurveFile {
         return List.copyOf(points);
     }
 
-    private static List<String> lines(Path file) throws BadInput {
-        try {
-            return Files.readAllLines(file, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new BadInput("cannot read the points in " + file + ": check that the file is there and is text", e);
-        }
-    }
-
-    private static ResponsePoint point(String[] fields) {
-        if (fields.length < 2) {
+    private static ResponsePoint point(List<Double> numbers) {
+        if (numbers.size() < 2) {
             throw new IllegalArgumentException("two fields or more");
         }
-        return new ResponsePoint(Double.parseDouble(fields[0].strip()) * 1e3, Double.parseDouble(fields[1].strip()));
+        return new ResponsePoint(numbers.get(0) * 1e3, numbers.get(1));
     }
 
     /**

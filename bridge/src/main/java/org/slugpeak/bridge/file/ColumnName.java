@@ -2,6 +2,7 @@ package org.slugpeak.bridge.file;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -20,7 +21,94 @@ record ColumnName(String base, String unit) {
     private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*[(\\[]\\s*([^)\\]]{1,12}?)\\s*[)\\]]\\s*");
     private static final Pattern SUFFIXED = Pattern.compile("(.*?)[\\s_/]+([^\\s_/]{1,12})");
 
-    private static final Set<String> TIMES = Set.of("t", "time", "elapsed", "timestamp", "elapsed time", "");
+    /** Time in the languages of the loggers' makers and their customers. */
+    private static final Set<String> TIMES = Set.of(
+            "t",
+            "time",
+            "elapsed",
+            "timestamp",
+            "elapsed time",
+            "relative time",
+            "",
+            "zeit",
+            "uhrzeit",
+            "zeitstempel",
+            "temps",
+            "heure",
+            "tiempo",
+            "hora",
+            "tempo",
+            "ora",
+            "tijd",
+            "tid",
+            "klokkeslett",
+            "aika",
+            "\u010das",
+            "czas",
+            "id\u0151",
+            "zaman",
+            "\u0432\u0440\u0435\u043c\u044f",
+            "\u03c7\u03c1\u03cc\u03bd\u03bf\u03c2",
+            "\u65f6\u95f4",
+            "\u6642\u9593");
+
+    private static final Set<String> DATES = Set.of(
+            "date",
+            "datetime",
+            "date time",
+            "date/time",
+            "datum",
+            "fecha",
+            "data",
+            "dato",
+            "day",
+            "days",
+            "dag",
+            "tag");
+
+    private static final Set<String> COUNTERS = Set.of(
+            "no",
+            "no.",
+            "nr",
+            "nr.",
+            "n",
+            "#",
+            "index",
+            "count",
+            "counter",
+            "sample",
+            "samples",
+            "record",
+            "row",
+            "line",
+            "id",
+            "step",
+            "scan",
+            "num",
+            "number",
+            "point",
+            "lfd. nr.");
+
+    private static final Set<String> NEVER_TIMES = Set.of(
+            "f",
+            "freq",
+            "freq.",
+            "frequency",
+            "frequenz",
+            "frequence",
+            "fr\u00e9quence",
+            "frecuencia",
+            "frequenza",
+            "frekvens",
+            "turns",
+            "angle",
+            "position",
+            "range",
+            "value",
+            "reading",
+            "channel");
+
+    private static final Set<String> DAY_UNITS = Set.of("d", "day", "days");
 
     /** Decimal exponent of the unit of time in nanoseconds. */
     private static final Map<String, Integer> TIME_UNITS = Map.ofEntries(
@@ -29,6 +117,7 @@ record ColumnName(String base, String unit) {
             Map.entry("secs", 9),
             Map.entry("second", 9),
             Map.entry("seconds", 9),
+            Map.entry("sekunden", 9),
             Map.entry("ms", 6),
             Map.entry("msec", 6),
             Map.entry("milli", 6),
@@ -44,35 +133,6 @@ record ColumnName(String base, String unit) {
             Map.entry("ns", 0),
             Map.entry("nanos", 0),
             Map.entry("nanoseconds", 0));
-
-    private static final Map<String, Measurand> MEASURANDS = Map.ofEntries(
-            Map.entry("v", new Measurand("voltage", "V")),
-            Map.entry("volt", new Measurand("voltage", "V")),
-            Map.entry("volts", new Measurand("voltage", "V")),
-            Map.entry("mv", new Measurand("voltage", "mV")),
-            Map.entry("millivolts", new Measurand("voltage", "mV")),
-            Map.entry("uv", new Measurand("voltage", "\u00b5V")),
-            Map.entry("\u00b5v", new Measurand("voltage", "\u00b5V")),
-            Map.entry("\u03bcv", new Measurand("voltage", "\u00b5V")),
-            Map.entry("microvolts", new Measurand("voltage", "\u00b5V")),
-            Map.entry("a", new Measurand("current", "A")),
-            Map.entry("amps", new Measurand("current", "A")),
-            Map.entry("amperes", new Measurand("current", "A")),
-            Map.entry("ma", new Measurand("current", "mA")),
-            Map.entry("milliamps", new Measurand("current", "mA")),
-            Map.entry("ua", new Measurand("current", "\u00b5A")),
-            Map.entry("\u00b5a", new Measurand("current", "\u00b5A")),
-            Map.entry("microamps", new Measurand("current", "\u00b5A")),
-            Map.entry("w", new Measurand("power", "W")),
-            Map.entry("watts", new Measurand("power", "W")),
-            Map.entry("mw", new Measurand("power", "mW")),
-            Map.entry("milliwatts", new Measurand("power", "mW")),
-            Map.entry("db", new Measurand("level", "dB")),
-            Map.entry("dbm", new Measurand("level", "dBm")),
-            Map.entry("dbu", new Measurand("level", "dBu")),
-            Map.entry("dbv", new Measurand("level", "dBV")),
-            Map.entry("dbfs", new Measurand("level", "dBFS")),
-            Map.entry("counts", new Measurand("reading", "counts")));
 
     private static final Set<String> PLAIN = Set.of("", "value", "reading", "y");
 
@@ -96,14 +156,34 @@ record ColumnName(String base, String unit) {
         return exponent == null ? OptionalInt.empty() : OptionalInt.of(exponent);
     }
 
+    /** Whether it names a date, or days. */
+    boolean isDate() {
+        return DATES.contains(base) || (TIMES.contains(base) && DAY_UNITS.contains(lower(unit)));
+    }
+
+    /** Whether a column of this name, if it rises steadily, may be one of times. */
+    boolean mayBeTime() {
+        return unit.isEmpty() && !COUNTERS.contains(base) && !NEVER_TIMES.contains(base);
+    }
+
+    /** Whether it only counts the lines. */
+    boolean isCounter() {
+        return unit.isEmpty() && COUNTERS.contains(base);
+    }
+
+    /** The unit of a column of readings with this name, where it names one that is known. */
+    Optional<ReadingUnit> readingUnit() {
+        return ReadingUnit.of(unit);
+    }
+
     /** What a column of readings with this name measures. */
     Measurand measurand() {
-        Measurand known = MEASURANDS.getOrDefault(lower(unit), new Measurand("reading", unit));
+        Measurand known = readingUnit().map(ReadingUnit::measurand).orElse(new Measurand("reading", unit));
         return PLAIN.contains(base) ? known : new Measurand(base.replace('_', ' '), known.unit());
     }
 
     private static boolean isUnit(String word) {
-        return TIME_UNITS.containsKey(lower(word)) || MEASURANDS.containsKey(lower(word));
+        return TIME_UNITS.containsKey(lower(word)) || ReadingUnit.of(word).isPresent();
     }
 
     private static String lower(String text) {

@@ -13,67 +13,70 @@ final class CsvDecoder {
     private static final String EXPECTED = "one reading a line, 'value' or 'seconds,value'";
 
     private final String name;
-    private final boolean decimalComma;
+    private final Preamble preamble;
     private final Timing timing;
-    private final Fields fields = new Fields();
-    private final Row row;
     private final boolean typed;
     private final Timeline timeline = new Timeline();
 
-    private Optional<Layout> layout = Optional.empty();
+    private Optional<Reader> reader = Optional.empty();
     private long readings;
     private long garbled;
     private String firstProblem = "";
 
+    /** A layout and what reads its lines. */
+    private record Reader(Layout layout, Row row) {}
+
     /** A decoder of one text; the timing is for lines without a time of their own. */
-    CsvDecoder(String name, boolean decimalComma, Timing timing) {
-        this(name, decimalComma, timing, false);
+    CsvDecoder(String name, CsvOptions options, Timing timing) {
+        this(name, options, timing, false);
     }
 
-    private CsvDecoder(String name, boolean decimalComma, Timing timing, boolean typed) {
+    private CsvDecoder(String name, CsvOptions options, Timing timing, boolean typed) {
         this.name = name;
-        this.decimalComma = decimalComma;
+        this.preamble = new Preamble(name, options);
         this.timing = timing;
-        this.row = new Row(decimalComma, fields);
         this.typed = typed;
     }
 
-    /** A decoder of values that somebody types, one a line: a first line that is no number is a mistake and no header. */
-    static CsvDecoder ofTyped(String name, boolean decimalComma, Timing timing) {
-        CsvDecoder decoder = new CsvDecoder(name, decimalComma, timing, true);
-        decoder.layout = Optional.of(Layout.ofOneValue(decimalComma));
+    /**
+     * A decoder of values that somebody types. Unless the options name columns there is one value a line, and a first line that
+     * is no number is a mistake and no header.
+     */
+    static CsvDecoder ofTyped(String name, CsvOptions options, Timing timing) {
+        CsvDecoder decoder = new CsvDecoder(name, options, timing, true);
+        if (options.valueColumn().isEmpty() && options.timeColumn().isEmpty()) {
+            decoder.settle(Layout.ofOneValue(options));
+        }
         return decoder;
     }
 
-    /** What the columns hold, once a line has shown it. */
-    Optional<Columns> columns() {
-        return layout.map(Layout::columns);
+    /** How the lines are built, once it is known. */
+    Optional<Layout> layout() {
+        return reader.map(Reader::layout);
     }
 
-    /** Takes a line that has no reading: header line, comment or blank line; false if it is to be taken as data. */
-    boolean header(Lines line) throws BadInput {
-        if (line.isOverlong()) {
-            return false;
-        }
-        byte[] bytes = line.bytes();
-        int from = begin(line);
-        if (isBlankOrComment(bytes, from, line.end())) {
-            return true;
-        }
-        if (layout.isPresent() || TextCheck.controls(bytes, from, line.end()) > 0) {
-            return false;
-        }
-        Layout settled = Layout.of(bytes, from, line.end(), decimalComma, fields, where(line));
-        layout = Optional.of(settled);
-        return settled.named();
+    /** The layout is known before the first line. */
+    void settle(Layout layout) {
+        reader = Optional.of(new Reader(layout, new Row(layout)));
     }
 
     /** Takes a line. */
     void line(Lines line, long arrivalNanos, SourceListener listener) throws BadInput {
-        if (header(line) || (typed && word(line, listener))) {
+        int from = begin(line);
+        boolean above =
+                reader.isPresent() && line.number() < reader.get().layout().firstRow();
+        if (!line.isOverlong() && isBlankOrComment(line.bytes(), from, line.end())) {
+            if (reader.isEmpty()) {
+                preamble.comment(SampleLine.of(line, from));
+            }
             return;
         }
-        String problem = problem(line, arrivalNanos, listener);
+        if (typed && word(line, from, listener)) {
+            return;
+        }
+        String problem = above
+                ? damage(line, from)
+                : line.isOverlong() ? overlong(arrivalNanos) : read(line, from, arrivalNanos, listener);
         if (!problem.isEmpty()) {
             garbled++;
             String where = "line " + line.number();
@@ -82,12 +85,9 @@ final class CsvDecoder {
         }
     }
 
-    private boolean word(Lines line, SourceListener listener) {
-        if (line.isOverlong()) {
-            return false;
-        }
-        fields.split(line.bytes(), line.start(), line.end(), (byte) '\n');
-        Optional<TypedWord> word = TypedWord.parse(fields.text(0));
+    private static boolean word(Lines line, int from, SourceListener listener) {
+        Optional<TypedWord> word =
+                line.isOverlong() ? Optional.empty() : TypedWord.parse(Plain.text(line.bytes(), from, line.end()));
         word.ifPresent(listener::typed);
         return word.isPresent();
     }
@@ -97,59 +97,92 @@ final class CsvDecoder {
         if (readings > 0) {
             return;
         }
-        if (garbled == 0) {
+        long unread = garbled + preamble.titlesUnderTheFirst();
+        if (unread == 0) {
             throw new BadInput(name + " holds no readings: " + EXPECTED + ", is what it needs");
         }
-        throw new BadInput(name + " holds no readings, only " + garbled + (garbled == 1 ? " line" : " lines")
-                + " that cannot be read (" + firstProblem + "): " + EXPECTED + ", is what it needs");
+        String problem = firstProblem.isEmpty() ? preamble.secondTitle() : firstProblem;
+        throw new BadInput(name + " holds no readings, only " + unread + (unread == 1 ? " line" : " lines")
+                + " that cannot be read (" + problem + "): " + EXPECTED + ", is what it needs");
+    }
+
+    /** What is wrong with a line that is a title, if it is one. */
+    private static String damage(Lines line, int from) {
+        return line.isOverlong() || TextCheck.controls(line.bytes(), from, line.end()) == 0
+                ? ""
+                : "holds control characters";
+    }
+
+    private String overlong(long arrivalNanos) {
+        keepTime(arrivalNanos);
+        return "longer than " + Lines.LONGEST + " bytes";
+    }
+
+    /** A line without a time of its own that cannot be read has taken its time all the same. */
+    private void keepTime(long arrivalNanos) {
+        if (reader.isPresent() && reader.get().layout().columns().time().isEmpty()) {
+            timing.next(arrivalNanos);
+        }
     }
 
     /** Delivers the reading of a line; gives what is wrong with it, or an empty text. */
-    private String problem(Lines line, long arrivalNanos, SourceListener listener) throws BadInput {
-        if (line.isOverlong()) {
-            return "longer than " + Lines.LONGEST + " bytes";
+    private String read(Lines line, int from, long arrivalNanos, SourceListener listener) throws BadInput {
+        if (reader.isEmpty()) {
+            String damage = damage(line, from);
+            if (!damage.isEmpty()) {
+                TextCheck.refuseBinary(line.bytes(), from, line.end(), name);
+                return damage;
+            }
+            Preamble.Outcome outcome = preamble.take(SampleLine.of(line, from));
+            if (outcome.layout().isEmpty()) {
+                return outcome.problem();
+            }
+            settle(outcome.layout().get());
         }
-        int from = begin(line);
-        if (layout.isEmpty()) {
-            TextCheck.refuseBinary(line.bytes(), from, line.end(), name);
-            return "holds control characters";
-        }
-        Layout known = layout.get();
-        String problem = row.read(line.bytes(), from, line.end(), known);
-        if (!problem.isEmpty() && readings == 0) {
-            TextCheck.refuseBinary(line.bytes(), from, line.end(), name);
-        }
-        if (known.columns().time().isPresent()) {
-            return problem.isEmpty() ? timed(line, known, listener) : problem;
-        }
-        long tNanos = timing.next(arrivalNanos);
-        return problem.isEmpty() ? deliver(tNanos, listener) : problem;
+        return row(line, from, arrivalNanos, listener);
     }
 
-    private String timed(Lines line, Layout known, SourceListener listener) throws BadInput {
+    private String row(Lines line, int from, long arrivalNanos, SourceListener listener) throws BadInput {
+        Reader known = reader.orElseThrow();
+        String problem = known.row().read(line.bytes(), from, line.end());
+        if (!problem.isEmpty()) {
+            if (readings == 0) {
+                TextCheck.refuseBinary(line.bytes(), from, line.end(), name);
+            }
+            keepTime(arrivalNanos);
+            return problem;
+        }
+        return known.layout().columns().time().isPresent()
+                ? timed(line, known.row(), listener)
+                : deliver(timing.next(arrivalNanos), known.row(), listener);
+    }
+
+    private String timed(Lines line, Row row, SourceListener listener) throws BadInput {
         long before = timeline.placedNanos();
         Timeline.Step step = timeline.step(row.nanos());
         boolean stands = readings > 0 && timeline.placedNanos() == before;
-        if (stands && !known.named() && row.mayBeDecimalComma(known)) {
-            throw new BadInput(where(line) + ": '" + Excerpt.of(line.bytes(), begin(line), line.end())
-                    + "' may be seconds and a reading or one number with a decimal comma: use --decimal-comma,"
-                    + " or put the header line 'seconds,value' above the readings");
+        if (row.mayBeDecimalComma() && (stands || row.isWrittenAsFraction())) {
+            String text = Excerpt.of(line.bytes(), begin(line), line.end());
+            throw new BadInput(name + " line " + line.number() + ": '" + text
+                    + "' may be seconds and a reading, or the one number " + row.asOneNumber()
+                    + " with a decimal comma: use --decimal-comma for the second, or put the header line"
+                    + " 'seconds,value' above the readings for the first");
         }
         return switch (step) {
-            case ON -> deliver(timeline.placedNanos(), listener);
+            case ON -> deliver(timeline.placedNanos(), row, listener);
             case RESTARTED -> {
                 listener.link(
                         timeline.placedNanos(),
                         Link.State.RESUMED,
                         "the time column starts again at line " + line.number());
-                yield deliver(timeline.placedNanos(), listener);
+                yield deliver(timeline.placedNanos(), row, listener);
             }
             case BACK -> "the time runs back";
             case TOO_FAR -> "the time is out of range";
         };
     }
 
-    private String deliver(long tNanos, SourceListener listener) {
+    private String deliver(long tNanos, Row row, SourceListener listener) {
         readings++;
         listener.reading(new Reading(tNanos, row.value(), row.condition()));
         return "";
@@ -157,10 +190,6 @@ final class CsvDecoder {
 
     private int begin(Lines line) throws BadInput {
         return line.number() == 1 ? TextCheck.afterMark(line.bytes(), line.start(), line.end(), name) : line.start();
-    }
-
-    private String where(Lines line) {
-        return name + " line " + line.number();
     }
 
     private static boolean isBlankOrComment(byte[] bytes, int from, int to) {

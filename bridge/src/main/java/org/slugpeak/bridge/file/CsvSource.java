@@ -6,6 +6,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource;
@@ -16,16 +18,18 @@ import org.slugpeak.core.reading.Measurand;
 /**
  * Readings from text: a CSV file, or lines on standard input.
  *
- * <p><b>The text.</b> ASCII or UTF-8, with or without a byte order mark; lines end with LF, CR or both and are no longer than
- * 4096 bytes. Blank lines and lines that begin with {@code #} are skipped. A line is {@code value} or {@code seconds,value};
- * a tab serves as well as a comma. With {@link CsvOptions#decimalComma} numbers are written {@code 1,25} and columns are
- * separated by semicolons or tabs. Fields may stand in double quotes.
+ * <p><b>The text.</b> ASCII, UTF-8 or Latin-1, with or without a byte order mark, files also in UTF-16; lines end with LF, CR
+ * or both and are no longer than 4096 bytes. Blank lines and lines that begin with {@code #} are skipped. Columns are
+ * separated by commas, semicolons, tabs or blanks; fields may stand in double quotes (RFC 4180). The table is found by its
+ * rows of numbers ({@link Survey}), in a file among its first {@value #HEAD_LINES} lines; titles above it are passed over.
  *
- * <p><b>The header line.</b> A first line that does not begin with a number names the columns. The first column with the name
- * of a time ({@code t}, {@code time}, {@code seconds}, {@code s}, {@code time_ms}, {@code millis}, {@code time (us)}, ...) is
- * the time; the readings are in the column after it, or in the first if the time is elsewhere; other columns are not used. A
- * unit in the name of the column ({@code volts}, {@code level_db}, {@code value (mV)}) becomes the unit of the readings;
- * numbers are not converted.
+ * <p><b>The header line</b> is the last line above the table. A column with the name of a time ({@code t}, {@code Zeit},
+ * {@code time_ms}, {@code elapsed (us)}, ...), or whose cells are times of day, or that rises steadily, is the time. The reading
+ * is the column that is named in volts, or the only other column of numbers; where several may be it, none is taken and the
+ * error names them. A unit in the name of the column or behind the numbers becomes the unit of the readings; decibels are
+ * turned into what they stand for.
+ *
+ * <p><b>Decimal commas</b> are found where the lines can be read in no other way; {@link CsvOptions#decimalComma} settles the rest.
  *
  * <p><b>Numbers</b> are decimal, with or without exponent. {@code OL} and its like, and 9.9E37 (SCPI), are readings beyond
  * the range; 9.91E37 (SCPI) is a reading without a value. Every other line is garbled: told to the listener with its number,
@@ -35,14 +39,20 @@ import org.slugpeak.core.reading.Measurand;
  * at the stated rate; those of standard input at the stated rate, or when they arrive, where lines that arrive in one burst
  * are taken 1 ms apart. A line whose time runs back is garbled; a clock that was set back, as by a board that was reset, is
  * told as a link that resumed, and time goes on from where it stood. Settled values, one for each step of a turn
- * ({@link CsvOptions#stepped}), are a second apart.
+ * ({@link CsvOptions#stepped}), are a second apart unless a rate or a time column says otherwise.
  *
- * <p><b>Typed values.</b> Settled values on standard input have no header line and no second column, so that a mistake in the
- * first line is told as one; the words of {@link org.slugpeak.bridge.source.TypedWord} may stand in place of a value.
+ * <p><b>Typed values.</b> Settled values on standard input have no header line and no second column unless the user names
+ * columns, so that a mistake in the first line is told as one; the words of
+ * {@link org.slugpeak.bridge.source.TypedWord} may stand in place of a value.
  *
  * <p>One thread at a time; standard input is read by a daemon thread of its own.
  */
 public final class CsvSource implements ReadingSource {
+
+    /** Titles of a logger are never longer. */
+    static final int HEAD_LINES = 250;
+
+    private static final int HEAD_BYTES = 1 << 16;
 
     /** Steps have no clock; what is shown in seconds then shows their number. */
     private static final double STEPS_PER_SECOND = 1;
@@ -52,6 +62,7 @@ public final class CsvSource implements ReadingSource {
     private final CsvDecoder decoder;
     private final Lines lines = new Lines();
 
+    private List<String> understanding = List.of();
     private boolean ended;
 
     private CsvSource(String name, ByteFeed feed, CsvDecoder decoder) {
@@ -61,21 +72,21 @@ public final class CsvSource implements ReadingSource {
     }
 
     /**
-     * Opens a file and reads its header line.
+     * Opens a file and finds out how it is built.
      *
      * @param file with readings
      * @param options what the user says about it
      * @return the source, at its first reading
-     * @throws BadInput if the file cannot be opened, or its first line shows that it is no text with readings
+     * @throws BadInput if the file cannot be opened, or it shows that it is no text with readings, or may be read in two ways
      */
     public static CsvSource open(Path file, CsvOptions options) throws BadInput {
         double usual = options.stepped() ? STEPS_PER_SECOND : CsvOptions.DEFAULT_READINGS_PER_SECOND;
-        double rate = options.readingsPerSecond().orElse(usual);
+        Timing timing = Timing.even(options.readingsPerSecond().orElse(usual));
         String name = file.toString();
-        CsvDecoder decoder = new CsvDecoder(name, options.decimalComma(), Timing.even(rate));
-        CsvSource source = new CsvSource(name, new FileFeed(stream(file)), decoder);
+        TextStream in = TextStream.open(stream(file), HEAD_BYTES, name);
+        CsvSource source = new CsvSource(name, new FileFeed(in.whole()), new CsvDecoder(name, options, timing));
         try {
-            source.readHeader();
+            source.survey(in, options);
         } catch (BadInput e) {
             source.close();
             throw e;
@@ -84,8 +95,7 @@ public final class CsvSource implements ReadingSource {
     }
 
     /**
-     * Reads lines as they come. The header line, if there is one, is read by the first {@link #poll}, so that nothing waits
-     * here.
+     * Reads lines as they come. What they hold is found out by the first {@link #poll}, so that nothing waits here.
      *
      * @param in standard input, unbuffered; it is not closed
      * @param options what the user says about it
@@ -95,25 +105,51 @@ public final class CsvSource implements ReadingSource {
     public static CsvSource standardInput(InputStream in, CsvOptions options, Ticker ticker) {
         String name = "standard input";
         OptionalDouble rate = options.readingsPerSecond();
-        boolean comma = options.decimalComma();
         PumpedFeed feed = new PumpedFeed(in, ticker);
         if (options.stepped()) {
             Timing timing = Timing.even(rate.orElse(STEPS_PER_SECOND));
-            return new CsvSource(name, feed, CsvDecoder.ofTyped(name, comma, timing));
+            return new CsvSource(name, feed, CsvDecoder.ofTyped(name, options, timing));
         }
         Timing timing = rate.isPresent() ? Timing.even(rate.getAsDouble()) : Timing.arrival();
-        return new CsvSource(name, feed, new CsvDecoder(name, comma, timing));
+        return new CsvSource(name, feed, new CsvDecoder(name, options, timing));
+    }
+
+    private void survey(TextStream in, CsvOptions options) throws BadInput {
+        List<SampleLine> head = SampleLine.of(in.head(), in.isShort()).stream()
+                .limit(HEAD_LINES)
+                .filter(line -> line.bytes().length <= Lines.LONGEST)
+                .filter(line -> TextCheck.controls(line.bytes(), 0, line.bytes().length) == 0)
+                .toList();
+        Optional<Table> table = Survey.table(head, options.decimalComma(), name);
+        if (table.isPresent()) {
+            Columns columns = new ColumnChoice(table.get(), options, name).columns();
+            decoder.settle(Layout.of(table.get(), columns));
+            understanding = Understanding.lines(table.get(), columns);
+        }
+    }
+
+    @Override
+    public List<String> understanding() {
+        return understanding;
     }
 
     @Override
     public Measurand measurand() {
-        return decoder.columns().map(Columns::measurand).orElse(Measurand.UNKNOWN);
+        return columns().map(Columns::measurand).orElse(Measurand.UNKNOWN);
     }
 
     @Override
     public String description() {
-        String label = decoder.columns().map(Columns::label).orElse("");
-        return label.isEmpty() ? name : name + ", column '" + Excerpt.of(label) + "'";
+        String label = columns().map(Columns::label).orElse("");
+        String column = label.isEmpty() ? name : name + ", column '" + Excerpt.of(label) + "'";
+        return columns().filter(Columns::fromDecibels).isPresent()
+                ? column + ", turned from decibels into "
+                        + (measurand().unit().isEmpty() ? "ratios" : measurand().unit())
+                : column;
+    }
+
+    private Optional<Columns> columns() {
+        return decoder.layout().map(Layout::columns);
     }
 
     @Override
@@ -154,21 +190,6 @@ public final class CsvSource implements ReadingSource {
             some = true;
         }
         return some;
-    }
-
-    private void readHeader() throws BadInput {
-        boolean more = true;
-        while (more && decoder.columns().isEmpty()) {
-            more = fill(0) > 0;
-            boolean skip = true;
-            while (skip && decoder.columns().isEmpty() && lines.next()) {
-                skip = decoder.header(lines);
-            }
-            if (!skip) {
-                lines.unread();
-                return;
-            }
-        }
     }
 
     private int fill(long waitNanos) throws BadInput {

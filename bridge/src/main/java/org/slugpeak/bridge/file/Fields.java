@@ -1,12 +1,14 @@
 package org.slugpeak.bridge.file;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Cuts a line into fields; blanks and one pair of quotes around a field, and empty fields at the end of the line, do not
- * count. One thread at a time.
+ * Cuts a line into fields; blanks round a field, and empty fields at the end of the line, do not count. Lines with quotes are
+ * left to {@link QuotedLine}; the others are cut where they lie, without a copy. One thread at a time.
  */
 final class Fields {
 
@@ -18,26 +20,24 @@ final class Fields {
     private byte[] bytes = new byte[0];
     private int count;
 
-    /** Cuts; gives how many fields there are, or more than that can be looked at. */
-    int split(byte[] line, int from, int to, byte separator) {
-        bytes = line;
+    /** Cuts; gives how many fields there are, or more than that can be looked at; 0 where the quotes do not match. */
+    int split(byte[] line, int from, int to, Separator separator) {
         count = 0;
-        int at = from;
-        boolean quoted = false;
-        for (int i = from; i < to; i++) {
-            byte letter = line[i];
-            if (letter == separator && !quoted) {
-                add(at, i);
-                at = i + 1;
-            } else if (letter == '"') {
-                quoted = !quoted;
-            }
+        if (holdsQuote(line, from, to)) {
+            splitQuoted(Plain.text(line, from, to), separator);
+        } else {
+            bytes = line;
+            splitPlain(from, to, separator);
         }
-        add(at, to);
         while (count > 1 && count <= MOST && starts[count - 1] == ends[count - 1]) {
             count--;
         }
         return count;
+    }
+
+    /** Where the fields lie that {@link #start} and {@link #end} speak of. */
+    byte[] bytes() {
+        return bytes;
     }
 
     int start(int index) {
@@ -49,7 +49,7 @@ final class Fields {
     }
 
     String text(int index) {
-        return new String(bytes, starts[index], ends[index] - starts[index], StandardCharsets.UTF_8);
+        return Plain.text(bytes, starts[index], ends[index]);
     }
 
     List<String> texts() {
@@ -58,6 +58,36 @@ final class Fields {
             all.add(text(i));
         }
         return all;
+    }
+
+    private void splitPlain(int from, int to, Separator separator) {
+        int at = from;
+        for (int i = from; i < to; i++) {
+            boolean cut = bytes[i] == separator.letter() || (separator.repeats() && isBlank(bytes[i]));
+            if (cut && separator.repeats() && i == at) {
+                at = i + 1;
+            } else if (cut) {
+                add(at, i);
+                at = i + 1;
+            }
+        }
+        if (at < to || !separator.repeats() || count == 0) {
+            add(at, to);
+        }
+    }
+
+    private void splitQuoted(String line, Separator separator) {
+        Optional<List<String>> cells = QuotedLine.cells(line, separator);
+        ByteArrayOutputStream copy = new ByteArrayOutputStream();
+        List<Integer> cuts = new ArrayList<>(List.of(0));
+        for (String cell : cells.orElse(List.of())) {
+            copy.writeBytes(cell.getBytes(StandardCharsets.UTF_8));
+            cuts.add(copy.size());
+        }
+        bytes = copy.toByteArray();
+        for (int i = 1; i < cuts.size(); i++) {
+            add(cuts.get(i - 1), cuts.get(i));
+        }
     }
 
     private void add(int from, int to) {
@@ -70,11 +100,19 @@ final class Fields {
             while (start < end && isBlank(bytes[end - 1])) {
                 end--;
             }
-            boolean quoted = end - start >= 2 && bytes[start] == '"' && bytes[end - 1] == '"';
-            starts[count] = quoted ? start + 1 : start;
-            ends[count] = quoted ? end - 1 : end;
+            starts[count] = start;
+            ends[count] = end;
         }
         count++;
+    }
+
+    private static boolean holdsQuote(byte[] line, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (line[i] == '"') {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isBlank(byte letter) {

@@ -56,14 +56,6 @@ final class Lines {
         return (next < filled || discarding) && cut(filled, 0);
     }
 
-    /** Makes {@link #next} give the present line again. */
-    void unread() {
-        next = start;
-        scanned = start;
-        number--;
-        afterCarriageReturn = false;
-    }
-
     byte[] bytes() {
         return bytes;
     }

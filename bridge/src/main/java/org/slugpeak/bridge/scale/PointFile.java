@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.slugpeak.bridge.file.PointLines;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.core.scale.KnownPoint;
 
@@ -25,22 +26,18 @@ public final class PointFile {
      *
      * @param file where
      * @param usualSigmaHz uncertainty where a line gives none, Hz
+     * @param decimalComma whether numbers are written {@code 1,25}, whatever else they might mean
      * @return in the order of the file
      * @throws BadInput where the file cannot be read; names every bad line at once
      */
-    public static List<KnownPoint> read(Path file, double usualSigmaHz) throws BadInput {
+    public static List<KnownPoint> read(Path file, double usualSigmaHz, boolean decimalComma) throws BadInput {
         List<KnownPoint> points = new ArrayList<>();
         List<String> mistakes = new ArrayList<>();
-        List<String> lines = lines(file);
-        for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i).strip();
-            if (line.isEmpty() || line.startsWith("#") || line.equals(HEADING)) {
-                continue;
-            }
+        for (PointLines.Line line : PointLines.read(file, decimalComma)) {
             try {
-                points.add(point(line.split(",", -1), usualSigmaHz));
+                points.add(point(line.numbers(), usualSigmaHz));
             } catch (IllegalArgumentException e) {
-                mistakes.add("line " + (i + 1));
+                mistakes.add("line " + line.number());
             }
         }
         if (!mistakes.isEmpty()) {
@@ -50,20 +47,12 @@ public final class PointFile {
         return List.copyOf(points);
     }
 
-    private static List<String> lines(Path file) throws BadInput {
-        try {
-            return Files.readAllLines(file, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new BadInput("cannot read the points in " + file + ": check that the file is there and is text", e);
-        }
-    }
-
-    private static KnownPoint point(String[] fields, double usualSigmaHz) {
-        if (fields.length < 2 || fields.length > 3) {
+    private static KnownPoint point(List<Double> numbers, double usualSigmaHz) {
+        if (numbers.size() < 2 || numbers.size() > 3) {
             throw new IllegalArgumentException("two or three fields");
         }
-        double sigmaHz = fields.length == 3 ? Double.parseDouble(fields[2]) * 1e3 : usualSigmaHz;
-        return new KnownPoint(Double.parseDouble(fields[0]) * 1e3, Double.parseDouble(fields[1]) * 1e3, sigmaHz);
+        double sigmaHz = numbers.size() == 3 ? numbers.get(2) * 1e3 : usualSigmaHz;
+        return new KnownPoint(numbers.get(0) * 1e3, numbers.get(1) * 1e3, sigmaHz);
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BridgeException;
-import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
 
 /** Opens audio by its address: {@code sound}, {@code sound:NAME} or a file ending in {@code .wav}. Any thread may use it. */
@@ -26,28 +25,27 @@ public final class SoundSources {
     }
 
     /**
-     * Opens a source.
+     * Opens a recording.
      *
-     * @param address of a WAV file or a sound input
+     * @param file a WAV file
      * @param options what to measure
      * @return an open source
-     * @throws BridgeException if there is no such input or file, or it cannot be used
-     * @throws IllegalArgumentException if the address is one of neither
+     * @throws BridgeException if there is no such file, or it cannot be used
      */
-    public SoundSource open(SourceAddress address, SoundOptions options) throws BridgeException {
-        return switch (address.kind()) {
-            case WAV -> openFile(Path.of(address.text()), options);
-            case SOUND -> openInput(address.name(), options);
-            default -> throw new IllegalArgumentException(address.text() + " is no address of audio");
-        };
-    }
-
-    private static SoundSource openFile(Path file, SoundOptions options) throws BridgeException {
+    public SoundSource openFile(Path file, SoundOptions options) throws BridgeException {
         double least = options.meter().response().toNanos() / 1e9;
         return new SoundSource(WavCarrier.open(file, least), options, options.voltsPerFullScale());
     }
 
-    private SoundSource openInput(String name, SoundOptions options) throws BridgeException {
+    /**
+     * Opens a sound input.
+     *
+     * @param name of the input; empty for the usual one
+     * @param options what to measure
+     * @return an open source
+     * @throws BridgeException if there is no such input, or it cannot be used
+     */
+    public SoundSource openInput(String name, SoundOptions options) throws BridgeException {
         LineCarrier carrier = LineCarrier.open(new JavaSound(name, options), ticker);
         try {
             return new SoundSource(carrier, options, scale(carrier.device(), options));

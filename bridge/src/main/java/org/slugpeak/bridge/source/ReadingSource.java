@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.source;
 
+import java.util.List;
 import org.slugpeak.core.reading.Measurand;
 
 /**
@@ -31,6 +32,15 @@ public interface ReadingSource extends AutoCloseable {
      * @return one line, for example the instrument's own identification; never empty
      */
     String description();
+
+    /**
+     * How what comes is understood, so that a user can see whether that is right.
+     *
+     * @return a line for each thing; empty where there is nothing to be said
+     */
+    default List<String> understanding() {
+        return List.of();
+    }
 
     /**
      * One pass: delivers what is there, waiting at most the given time for something to come. A source that can wait for

@@ -23,7 +23,7 @@ class CurveFileTest {
         List<ResponsePoint> points = List.of(new ResponsePoint(450e3, 0.4), new ResponsePoint(455.5e3, 0.8125));
         Path file = folder.resolve("curve.csv");
         CurveFile.write(file, points);
-        assertEquals(points, CurveFile.read(file));
+        assertEquals(points, CurveFile.read(file, false));
     }
 
     @Test
@@ -36,22 +36,39 @@ class CurveFileTest {
     @Test
     void skipsHeadingRemarksAndBlankLines() throws IOException, BridgeException {
         Path file = Files.writeString(folder.resolve("curve.csv"), "kHz;volts\n\n# as found\n450;0.4\n455 ; 0.8\n");
-        assertEquals(2, CurveFile.read(file).size());
+        assertEquals(2, CurveFile.read(file, false).size());
     }
 
     @Test
     void namesEveryBadLine() throws IOException {
         Path file = Files.writeString(folder.resolve("curve.csv"), "450,0.4\n451\n452,-1\n453,x\nwhat,now\n");
-        String message =
-                assertThrows(BridgeException.class, () -> CurveFile.read(file)).getMessage();
+        String message = assertThrows(BridgeException.class, () -> CurveFile.read(file, false))
+                .getMessage();
         assertTrue(message.contains("line 2, line 3, line 4, line 5"), message);
         assertTrue(message.contains("455,0.82"), message);
     }
 
     @Test
     void aFileThatIsNotThereIsSaidSo() {
-        String message = assertThrows(BridgeException.class, () -> CurveFile.read(folder.resolve("none.csv")))
+        String message = assertThrows(BridgeException.class, () -> CurveFile.read(folder.resolve("none.csv"), false))
                 .getMessage();
         assertTrue(message.contains("none.csv"), message);
+    }
+
+    @Test
+    void decimalCommasAreFoundOrTold() throws IOException, BridgeException {
+        List<ResponsePoint> expected = List.of(new ResponsePoint(440.5e3, 1.9));
+        Path file = Files.writeString(folder.resolve("commas.csv"), "440,5;1,9\n");
+        assertEquals(expected, CurveFile.read(file, false));
+        assertEquals(expected, CurveFile.read(file, true));
+    }
+
+    @Test
+    void fourWholeNumbersMayBeTwoWithCommas() throws IOException {
+        Path file = Files.writeString(folder.resolve("four.csv"), "440,5,1,9\n");
+        String message = assertThrows(BridgeException.class, () -> CurveFile.read(file, false))
+                .getMessage();
+        assertTrue(message.contains("'440,5,1,9' may be four numbers, or 440.5 and 1.9"), message);
+        assertThrows(BridgeException.class, () -> CurveFile.read(file, true));
     }
 }

@@ -142,8 +142,8 @@ class CsvSourceTest {
                         volts                | voltage        | V
                         mV                   | voltage        | mV
                         value (mV)           | reading        | ''
-                        value [dBFS]         | level          | dBFS
-                        level_db             | level          | dB
+                        value [dBFS]         | level          | FS
+                        level_db             | level          | ''
                         AVC voltage (V)      | avc voltage    | V
                         detector_mv          | detector       | mV
                         dc_volts             | dc             | V
@@ -163,7 +163,7 @@ class CsvSourceTest {
         @Test
         void mayNameMoreColumnsThanAreNeeded() throws Exception {
             CsvSource source = open("step,time_ms,mv\n7,20,1.5\n");
-            assertEquals(List.of(7.0), Heard.all(source).values());
+            assertEquals(List.of(1.5), Heard.all(source).values());
             assertEquals(
                     List.of(1.5), read("ms,mv,note,hand\n20,1.5,good,left\n").values());
         }
@@ -183,15 +183,14 @@ class CsvSourceTest {
 
         @ParameterizedTest
         @org.junit.jupiter.params.provider.CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-                        freq,volts | FILE line 1 begins with 'freq', which is neither a number nor the name of a time column: name the columns, for example 'seconds,volts' or 'ms,volts', or give one column of readings
-                        12:30:01,7 | FILE line 1 begins with '12:30:01', which is neither a number nor the name of a time column: name the columns, for example 'seconds,volts' or 'ms,volts', or give one column of readings
-                        seconds | FILE line 1 names a time column and no column of readings: add one, for example 'seconds,volts'
-                        1,2,3 | FILE line 1 has 3 columns: put a header line above it that names them, for example 'seconds,volts', or use --decimal-comma if its numbers are written 1,25
-                        s;V | FILE line 1 separates columns with semicolons: use --decimal-comma if its numbers are written 1,25, otherwise save it with commas between the columns
-                        0,5;1,25 | FILE line 1 separates columns with semicolons: use --decimal-comma if its numbers are written 1,25, otherwise save it with commas between the columns
+                        seconds,volts | FILE holds no readings: one reading a line, 'value' or 'seconds,value', is what it needs
+                        seconds~1~2 | FILE line 2 names a time column and no column of readings: add one, for example 'seconds,volts'
+                        1,2,3 | FILE line 1: more than one column may be the reading: 1, 2, 3: say which with --value-column N, or with its name
+                        s;V | FILE holds no readings: one reading a line, 'value' or 'seconds,value', is what it needs
+                        0,5;1.25 | FILE holds no readings, only 1 line that cannot be read (line 1: '0,5;1.25' is not a number): one reading a line, 'value' or 'seconds,value', is what it needs
                         """)
         void thatCannotBeUnderstoodIsRefused(String line, String message) {
-            assertEquals(message, refusal(line + "\n"));
+            assertEquals(message, refusal(line.replace('~', '\n') + "\n"));
         }
     }
 
@@ -206,11 +205,10 @@ class CsvSourceTest {
                         inf | 'inf' is not a finite number
                         1e999 | '1e999' is beyond the range of numbers
                         -2e308 | '-2e308' is beyond the range of numbers
-                        1.25 V | '1.25 V' is not a number
+                        1.25 kOhm | '1.25 kOhm' is not a number
                         0x1F | '0x1F' is not a number
                         1.2.3 | '1.2.3' is not a number
                         "" | the reading is missing
-                        1,25 | 2 columns where 1 is expected: for decimal commas use --decimal-comma
                         1;2 | '1;2' is not a number
                         """)
         void isCountedWithItsLineNumber(String line, String problem) throws Exception {
@@ -317,12 +315,8 @@ class CsvSourceTest {
         }
 
         @Test
-        void inQuotesAreSaid() throws Exception {
-            assertEquals(
-                    "FILE holds no readings, only 1 line that cannot be read (line 1: '1,25' is not a number:"
-                            + " for decimal commas use --decimal-comma): one reading a line, 'value' or"
-                            + " 'seconds,value', is what it needs",
-                    refusal("\"0,02\",\"1,25\"\n"));
+        void inQuotesAreFound() throws Exception {
+            assertEquals(List.of(1.25), read("\"0,02\",\"1,25\"\n").values());
         }
 
         @Test
@@ -337,8 +331,10 @@ class CsvSourceTest {
         void thatMightBeTwoColumnsAreNotGuessedAt(String text) {
             String line = text.lines().toList().get(1);
             assertEquals(
-                    "FILE line 2: '" + line + "' may be seconds and a reading or one number with a decimal comma:"
-                            + " use --decimal-comma, or put the header line 'seconds,value' above the readings",
+                    "FILE line 2: '" + line + "' may be seconds and a reading, or the one number "
+                            + line.replace(',', '.')
+                            + " with a decimal comma: use --decimal-comma for the second, or put the header line"
+                            + " 'seconds,value' above the readings for the first",
                     refusal(text));
         }
 
@@ -421,10 +417,10 @@ class CsvSourceTest {
 
         @ParameterizedTest
         @ValueSource(strings = {"UTF-16", "UTF-16LE", "UTF-16BE", "x-UTF-16LE-BOM"})
-        void utf16IsSaid(String charset) {
-            assertEquals(
-                    "FILE is UTF-16 text: save it as UTF-8 or plain text and try again",
-                    refusal("seconds,volts\r\n0,1.25\r\n".getBytes(Charset.forName(charset))));
+        void utf16IsNone(String charset) throws Exception {
+            byte[] bytes = "seconds,\u00b5V\r\n0,1.25\r\n1,1.5\r\n".getBytes(Charset.forName(charset));
+            assertEquals(List.of(1.25, 1.5), Heard.all(open(bytes)).values());
+            assertEquals(new Measurand("voltage", "\u00b5V"), open(bytes).measurand());
         }
 
         @Test

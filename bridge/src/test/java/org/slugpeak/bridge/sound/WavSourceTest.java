@@ -22,7 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
-import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
@@ -38,7 +37,7 @@ class WavSourceTest {
 
     private SoundSource open(WavBytes wav, SoundOptions options) throws IOException, BridgeException {
         SoundSources sources = new SoundSources(new CalibrationStore(folder.resolve("none")), () -> 0);
-        return sources.open(SourceAddress.parse(wav.in(folder).toString()), options);
+        return sources.openFile(wav.in(folder), options);
     }
 
     private Told told(WavBytes wav, SoundOptions options) throws IOException, BridgeException {
@@ -57,10 +56,9 @@ class WavSourceTest {
 
     private String refusal(Path file) {
         SoundSources sources = new SoundSources(new CalibrationStore(folder), () -> 0);
-        String message = String.valueOf(assertThrows(
-                        BadInput.class,
-                        () -> sources.open(SourceAddress.parse(file.toString()), SoundOptions.defaults()))
-                .getMessage());
+        String message =
+                String.valueOf(assertThrows(BadInput.class, () -> sources.openFile(file, SoundOptions.defaults()))
+                        .getMessage());
         assertFalse(message.contains("\n"));
         assertTrue(message.startsWith(file.toString()), message);
         return message.substring(file.toString().length() + 1);
@@ -249,7 +247,7 @@ class WavSourceTest {
             int read = 0;
             for (int length = 0; length < whole.length; length = length < 120 ? length + 1 : length + 997) {
                 Path file = Files.write(folder.resolve("cut.wav"), Arrays.copyOf(whole, length));
-                try (SoundSource source = sources.open(SourceAddress.parse(file.toString()), SoundOptions.defaults())) {
+                try (SoundSource source = sources.openFile(file, SoundOptions.defaults())) {
                     Told told = Told.all(source);
                     assertEquals(1, told.garbled.size());
                     assertFalse(told.readings.isEmpty());
