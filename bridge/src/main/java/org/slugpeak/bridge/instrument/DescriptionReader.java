@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.instrument;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.slugpeak.bridge.source.BadConfiguration;
@@ -39,8 +40,9 @@ final class DescriptionReader {
         try (Section section = top.tableOrEmpty("bounds")) {
             bounds = bounds(section);
         }
+        String hint = top.text("hint").orElse("");
         String language = language(top);
-        return new InstrumentDescription(name, title, language, link, decoders(top, language), bounds);
+        return new InstrumentDescription(name, title, hint, language, link, decoders(top, language), bounds);
     }
 
     private String language(Section top) {
@@ -80,7 +82,13 @@ final class DescriptionReader {
                                 "odd", LinkSettings.Parity.ODD),
                         usual.parity()),
                 section.whole("stop-bits", 1, 2, usual.stopBits()),
-                section.flag("reset-on-open", usual.resetOnOpen()));
+                section.flag("reset-on-open", usual.resetOnOpen()),
+                line(section, "dtr"),
+                line(section, "rts"));
+    }
+
+    private static Optional<Boolean> line(Section section, String key) {
+        return section.has(key) ? Optional.of(section.flag(key, true)) : Optional.empty();
     }
 
     private static LinkBounds bounds(Section section) {

@@ -19,8 +19,25 @@ import org.slugpeak.bridge.toml.Suggestion;
 public final class Instruments {
 
     /** The descriptions that come with the tool, in the order in which they are shown. */
-    public static final List<String> SHIPPED =
-            List.of("generic-scpi", "generic-line", "value-and-time", "slugpeak-adc", "template");
+    public static final List<String> SHIPPED = List.of(
+            "generic-scpi",
+            "generic-line",
+            "value-and-time",
+            "slugpeak-adc",
+            "fs9721",
+            "dtm0660",
+            "fs9922",
+            "es519xx-14",
+            "es519xx-14-lpf2",
+            "es519xx-11-2400",
+            "es519xx-11-alt",
+            "es519xx-11-19200",
+            "es519xx-11-5digit",
+            "ut71x",
+            "metex14",
+            "lutron16",
+            "qm1578",
+            "template");
 
     private static final String FOLDER = "/org/slugpeak/shared/instruments/";
     private static final String SUFFIX = ".toml";

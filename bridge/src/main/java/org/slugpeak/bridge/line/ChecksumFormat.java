@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.line;
 
 import java.util.Optional;
+import org.slugpeak.bridge.source.Checksum;
 
 /**
  * How a line carries its checksum. Immutable; any thread may use it.

@@ -7,6 +7,7 @@ import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.instrument.DecoderFactory;
 import org.slugpeak.bridge.instrument.DecoderProvider;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.source.Checksum;
 import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.core.reading.Measurand;
 

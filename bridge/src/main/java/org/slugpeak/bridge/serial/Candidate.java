@@ -61,11 +61,16 @@ final class Candidate implements Outlet {
 
     @Override
     public void garbled(Garble kind, String problem) {
-        damages++;
+        damages += kind == Garble.SET_OTHERWISE ? 0 : 1;
         if (kind == Garble.UNREADABLE) {
             unreadable++;
         }
         kept.add(out -> out.garbled(kind, problem));
+    }
+
+    @Override
+    public void advice(long tNanos, String topic, String text) {
+        kept.add(out -> out.advice(tNanos, topic, text));
     }
 
     @Override

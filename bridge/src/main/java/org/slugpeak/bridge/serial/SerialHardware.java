@@ -55,6 +55,7 @@ final class SerialHardware {
             if (!port.openPort(0)) {
                 throw PortTrouble.explain(path, port.getLastErrorCode());
             }
+            setLines(port, settings); // the system raises both while it opens
             LOG.info("opened {} at {} baud", path, settings.baud());
             return new Opened(port);
         } catch (SerialPortInvalidPortException e) {
@@ -80,6 +81,16 @@ final class SerialHardware {
             port.clearDTR();
             port.clearRTS();
         }
+        setLines(port, settings);
+    }
+
+    private static void setLines(SerialPort port, LinkSettings settings) {
+        settings.dtr().ifPresent(on -> {
+            boolean unused = on ? port.setDTR() : port.clearDTR();
+        });
+        settings.rts().ifPresent(on -> {
+            boolean unused = on ? port.setRTS() : port.clearRTS();
+        });
     }
 
     private static String describe(SerialPort port) {

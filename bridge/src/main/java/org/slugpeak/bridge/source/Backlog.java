@@ -40,6 +40,11 @@ final class Backlog implements SourceListener {
         kept.add(listener -> listener.notice(tNanos, notice, detail));
     }
 
+    @Override
+    public void advice(long tNanos, String topic, String text, double amount) {
+        kept.add(listener -> listener.advice(tNanos, topic, text, amount));
+    }
+
     Optional<String> trouble() {
         return trouble;
     }

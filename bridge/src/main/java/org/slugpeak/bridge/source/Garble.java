@@ -10,6 +10,8 @@ public enum Garble {
     MALFORMED("malformed"),
     /** The line says of itself that it was damaged on its way. */
     CHECKSUM("checksum"),
+    /** A sound message which says that the meter is set so that its number is no live reading of the voltage. */
+    SET_OTHERWISE("set-otherwise"),
     /** A question was not answered, or was answered by a complaint. */
     UNANSWERED("unanswered");
 

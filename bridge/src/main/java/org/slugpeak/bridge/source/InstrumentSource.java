@@ -20,6 +20,7 @@ public final class InstrumentSource implements ReadingSource {
     private final LinkWatch watch = new LinkWatch();
     private final Backlog backlog = new Backlog();
     private Optional<String> refusal = Optional.empty();
+    private String saidOfSetting = "";
     private boolean linked;
     private boolean closed;
 
@@ -165,13 +166,22 @@ public final class InstrumentSource implements ReadingSource {
         }
 
         @Override
+        public void advice(long tNanos, String topic, String text) {
+            listener.advice(tNanos, topic, Printable.of(text), Double.NaN);
+        }
+
+        @Override
         public void reading(Reading reading) {
+            saidOfSetting = reading.condition().isTrusted() ? "" : saidOfSetting;
             watch.reading(reading, nowNanos, listener);
         }
 
         @Override
         public void garbled(Garble kind, String problem) {
-            listener.garbled(carrier.name(), kind, Printable.of(problem));
+            if (kind != Garble.SET_OTHERWISE || !problem.equals(saidOfSetting)) {
+                listener.garbled(carrier.name(), kind, Printable.of(problem));
+            }
+            saidOfSetting = kind == Garble.SET_OTHERWISE ? problem : saidOfSetting;
         }
 
         @Override

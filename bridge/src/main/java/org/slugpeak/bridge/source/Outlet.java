@@ -30,6 +30,15 @@ public interface Outlet {
     void notice(long tNanos, LinkNotice notice, String detail);
 
     /**
+     * There is something to say that is no reading and breaks no run of them: a low battery.
+     *
+     * @param tNanos when, on the same axis as the readings
+     * @param topic lower case, hyphenated
+     * @param text one line for the user
+     */
+    void advice(long tNanos, String topic, String text);
+
+    /**
      * Something must be said to the instrument.
      *
      * @param bytes to be sent as they are

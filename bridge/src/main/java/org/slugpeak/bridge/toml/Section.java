@@ -34,6 +34,15 @@ public final class Section implements AutoCloseable {
     }
 
     /**
+     * The keys of a table that says by itself what its keys are.
+     *
+     * @return all that are there
+     */
+    public Set<String> keys() {
+        return Set.copyOf(table.keySet());
+    }
+
+    /**
      * Whether the key is there, of whatever kind.
      *
      * @param key its name

@@ -11,6 +11,7 @@ import org.slugpeak.bridge.instrument.Instruments;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.Decoder;
+import org.slugpeak.bridge.source.Checksum;
 import org.slugpeak.bridge.testkit.DecoderDrive;
 import org.slugpeak.bridge.testkit.Transcript;
 import org.slugpeak.core.reading.Measurand;

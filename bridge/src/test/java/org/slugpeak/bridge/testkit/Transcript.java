@@ -57,6 +57,12 @@ public final class Transcript implements Outlet, SourceListener {
     }
 
     @Override
+    public void advice(long tNanos, String topic, String text) {
+        lines.add("advice " + topic);
+        details.add(text);
+    }
+
+    @Override
     public void send(byte[] bytes) {
         sent.append(new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1));
     }

@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.line;
+package org.slugpeak.bridge.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,0 +1,22 @@
+package org.slugpeak.bridge.frame;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * What a bit or a code means: marks, and a factor for the number. Immutable.
+ *
+ * @param marks may be empty
+ * @param factor 1 for none
+ */
+record Meaning(List<Mark> marks, double factor) {
+
+    /** The marks by their words. */
+    static final Map<String, Mark> WORDS =
+            Arrays.stream(Mark.values()).collect(Collectors.toUnmodifiableMap(Mark::code, Function.identity()));
+
+    static final Meaning NONE = new Meaning(List.of(), 1);
+}
