@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.curve.CurveFile;
 import org.slugpeak.bridge.scpi.ScpiGenerator;
-import org.slugpeak.bridge.serial.GeneratorPort;
+import org.slugpeak.bridge.meter.GeneratorPort;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;

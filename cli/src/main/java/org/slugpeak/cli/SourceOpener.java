@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.slugpeak.bridge.file.CsvSource;
 import org.slugpeak.bridge.log.LogSource;
-import org.slugpeak.bridge.serial.SerialSources;
+import org.slugpeak.bridge.meter.InstrumentSources;
 import org.slugpeak.bridge.sim.Pace;
 import org.slugpeak.bridge.sim.SimSource;
 import org.slugpeak.bridge.sound.CalibrationStore;
@@ -32,7 +32,7 @@ final class SourceOpener {
     }
 
     static OpenedSource instrument(SourceAddress address, SourceOptions options) throws BridgeException {
-        return OpenedSource.of(SerialSources.open(address.text(), options.serial(), Ticker.system()));
+        return OpenedSource.of(InstrumentSources.open(address.text(), options.serial(), Ticker.system()));
     }
 
     static OpenedSource audioFile(SourceAddress address, SourceOptions options) throws BridgeException {

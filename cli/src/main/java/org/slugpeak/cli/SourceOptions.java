@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
-import org.slugpeak.bridge.serial.SerialOptions;
+import org.slugpeak.bridge.meter.InstrumentOptions;
 import org.slugpeak.bridge.sound.SoundOptions;
 import org.slugpeak.bridge.source.SourceAddress;
 import picocli.CommandLine.Mixin;
@@ -124,7 +124,7 @@ final class SourceOptions {
     }
 
     /** What was said about a serial instrument. */
-    SerialOptions serial() {
+    InstrumentOptions serial() {
         if (baud.isPresent() && baud.get() <= 0) {
             throw new TypeConversionException("--baud takes a number above 0, not " + baud.get());
         }
@@ -133,8 +133,9 @@ final class SourceOptions {
         }
         MeterSetting setting = new MeterSetting(
                 ac ? MeterSetting.Function.AC : MeterSetting.Function.DC,
-                range.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
-        return new SerialOptions(meter, baud.map(OptionalInt::of).orElse(OptionalInt.empty()), setting);
+                range.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                decimalComma);
+        return new InstrumentOptions(meter, baud.map(OptionalInt::of).orElse(OptionalInt.empty()), setting);
     }
 
     /** How many times faster than life a simulated bench runs. */

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.frame;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -38,14 +39,22 @@ record FrameNumber(List<Bits> digits, Coding coding, Optional<TextField> text, L
 
         /** A table. */
         static Coding table(Map<Integer, Character> letters) {
-            return code -> Optional.ofNullable(letters.get(code));
+            return new Table(letters);
+        }
+
+        /** A table of codes. */
+        record Table(Map<Integer, Character> letters) implements Coding {
+            @Override
+            public Optional<Character> letter(int code) {
+                return Optional.ofNullable(letters.get(code));
+            }
         }
     }
 
     /** What stands in the place of the number; empty where a digit has no known shape. */
     Optional<String> shown(byte[] frame) {
         if (text.isPresent()) {
-            return Optional.of(text.get().of(frame).toUpperCase(java.util.Locale.ROOT));
+            return Optional.of(text.get().of(frame).toUpperCase(Locale.ROOT));
         }
         List<Optional<Character>> letters =
                 digits.stream().map(each -> coding.letter(each.of(frame))).toList();
@@ -57,6 +66,12 @@ record FrameNumber(List<Bits> digits, Coding coding, Optional<TextField> text, L
     boolean isOverload(String shown) {
         String unsigned = text.isPresent() && shown.startsWith("-") ? shown.substring(1) : shown;
         return overload.stream().anyMatch(each -> matches(each, unsigned));
+    }
+
+    /** Whether it may stand there in any function: where digits have codes of their own, a blank or a letter may. */
+    boolean mayBeShown(String shown) {
+        boolean letters = text.isPresent() || coding instanceof Coding.Table;
+        return letters || isNumber(shown) || isOverload(shown);
     }
 
     boolean isNumber(String shown) {

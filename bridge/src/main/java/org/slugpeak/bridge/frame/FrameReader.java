@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.frame;
 
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -64,6 +65,10 @@ final class FrameReader {
     }
 
     private Frame measured(byte[] frame, Set<Mark> marks, String shown) {
+        boolean digitsMeanNothing = marks.contains(Mark.VOLTS) && !of(marks, Mark.Group.LEVEL).isEmpty();
+        if (!digitsMeanNothing && !format.number().mayBeShown(shown)) {
+            return new Frame.Refused(true, "'" + shown + "' is no number");
+        }
         Set<Mark> modes = of(marks, Mark.Group.MODE);
         if (!modes.isEmpty()) {
             return new Frame.Other(modes.iterator().next().words());
@@ -87,20 +92,20 @@ final class FrameReader {
     }
 
     private Frame volts(byte[] frame, Set<Mark> marks, String shown) {
-        double volts = Double.parseDouble(shown);
+        BigDecimal volts = new BigDecimal(shown);
         for (Lookup table : format.tables()) {
             Optional<Meaning> meaning = table.isScale() ? table.of(frame) : Optional.of(Meaning.NONE);
             if (meaning.isEmpty()) {
                 return new Frame.Refused(true, "range '" + table.place().of(frame) + "' does not exist for volts");
             }
-            volts *= meaning.get().factor();
+            volts = volts.multiply(BigDecimal.valueOf(meaning.get().factor()));
         }
         for (Mark mark : marks) {
-            volts *= mark.factor();
+            volts = volts.multiply(BigDecimal.valueOf(mark.factor()));
         }
         String doubt = of(marks, Mark.Group.DOUBT).stream().map(Mark::words).findFirst().orElse("");
         return new Frame.Volts(
-                marks.contains(Mark.MINUS) ? -volts : volts,
+                (marks.contains(Mark.MINUS) ? volts.negate() : volts).doubleValue(),
                 marks.contains(Mark.AC),
                 doubt,
                 marks.contains(Mark.LOW_BATTERY));

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.ServiceConfigurationError;
@@ -41,6 +42,10 @@ public final class Instruments {
 
     private static final String FOLDER = "/org/slugpeak/shared/instruments/";
     private static final String SUFFIX = ".toml";
+    private static final String FRAMES = "frame";
+
+    /** A meter that says nothing before it is asked with a letter that means nothing to others. */
+    private static final String ASKED_ONLY = "metex14";
 
     private final DescriptionReader reader;
 
@@ -72,6 +77,23 @@ public final class Instruments {
             }
         }
         return new Instruments(new DescriptionReader(byLanguage));
+    }
+
+    /**
+     * The families that send frames by themselves, and are found by listening.
+     *
+     * @return their descriptions, in the order of {@link #SHIPPED}
+     * @throws BadConfiguration where the installation is damaged
+     */
+    public List<InstrumentDescription> familiesHeard() throws BadConfiguration {
+        List<InstrumentDescription> families = new ArrayList<>();
+        for (String name : SHIPPED) {
+            InstrumentDescription description = find(name);
+            if (description.language().equals(FRAMES) && !name.equals(ASKED_ONLY)) {
+                families.add(description);
+            }
+        }
+        return families;
     }
 
     /**

@@ -9,8 +9,9 @@ import org.slugpeak.core.reading.Measurand;
  *
  * @param function what to measure
  * @param rangeVolts the fixed range, positive; empty lets the meter choose
+ * @param decimalComma whether the meter writes its numbers {@code 1,25}
  */
-public record MeterSetting(Function function, OptionalDouble rangeVolts) {
+public record MeterSetting(Function function, OptionalDouble rangeVolts, boolean decimalComma) {
 
     public MeterSetting {
         if (rangeVolts.isPresent() && !(rangeVolts.getAsDouble() > 0 && Double.isFinite(rangeVolts.getAsDouble()))) {
@@ -37,4 +38,14 @@ public record MeterSetting(Function function, OptionalDouble rangeVolts) {
 
     /** DC volts, the meter chooses its range. */
     public static final MeterSetting DEFAULT = new MeterSetting(Function.DC, OptionalDouble.empty());
+
+    /**
+     * With decimal points.
+     *
+     * @param function what to measure
+     * @param rangeVolts the fixed range, positive; empty lets the meter choose
+     */
+    public MeterSetting(Function function, OptionalDouble rangeVolts) {
+        this(function, rangeVolts, false);
+    }
 }

@@ -3,7 +3,7 @@ package org.slugpeak.bridge.scpi;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.source.Garble;
 import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.MeterField;
@@ -15,15 +15,15 @@ import org.slugpeak.core.reading.Reading;
 /** Readings of a meter's answers. One thread at a time. */
 final class Answers {
 
-    private static final Pattern BETWEEN_NUMBERS = Pattern.compile("[,;]");
-
-    private final boolean all;
+    private final ScpiDialect dialect;
+    private final MeterSetting setting;
     private final RangeWatch rangeWatch = new RangeWatch();
     private boolean begun;
     private long lastNanos;
 
-    Answers(boolean all) {
-        this.all = all;
+    Answers(ScpiDialect dialect, MeterSetting setting) {
+        this.dialect = dialect;
+        this.setting = setting;
     }
 
     void begin() {
@@ -31,16 +31,29 @@ final class Answers {
         begun = false;
     }
 
+    /** An answer without what stands round its numbers. */
+    Wording wording(String answer) {
+        return Wording.of(answer, dialect, setting);
+    }
+
     /** The first number of an answer; empty where it has none. */
-    Optional<Reading> first(String answer, long tNanos) {
-        return MeterField.parse(BETWEEN_NUMBERS.split(answer, 2)[0]).map(field -> field.at(tNanos));
+    Optional<Reading> first(Wording answer, long tNanos) {
+        return answer.numbers().stream()
+                .findFirst()
+                .flatMap(MeterField::parse)
+                .map(field -> field.at(tNanos));
     }
 
     /** Delivers the numbers of an answer; false where it has none, which has been said. */
     boolean deliver(String answer, long nowNanos, Outlet out) {
-        List<MeterField> fields = fields(answer);
-        if (fields.isEmpty()) {
-            out.garbled(Garble.MALFORMED, "no number in the answer '" + answer + "'");
+        Wording wording = wording(answer);
+        List<MeterField> fields = fields(wording.numbers());
+        if (!wording.problem().isEmpty() || fields.isEmpty()) {
+            out.garbled(
+                    Garble.MALFORMED,
+                    wording.problem().isEmpty()
+                            ? "no number in the answer '" + Wording.shortened(answer) + "'"
+                            : wording.problem());
             return false;
         }
         Optional<String> foreign = foreignUnit(fields);
@@ -59,11 +72,11 @@ final class Answers {
         return true;
     }
 
-    private List<MeterField> fields(String answer) {
+    private List<MeterField> fields(List<String> numbers) {
         List<MeterField> fields = new ArrayList<>();
-        for (String each : BETWEEN_NUMBERS.split(answer, -1)) {
+        for (String each : numbers) {
             Optional<MeterField> field = MeterField.parse(each);
-            if (field.isEmpty() || (!all && !fields.isEmpty())) {
+            if (field.isEmpty() || (!dialect.all() && !fields.isEmpty())) {
                 break;
             }
             fields.add(field.get());

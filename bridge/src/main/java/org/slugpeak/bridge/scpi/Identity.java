@@ -17,6 +17,9 @@ record Identity(String name) {
     private static final String ECHO = "*IDN";
     private static final int REGULAR_FIELDS = 4;
 
+    /** As much as fits into a line of a screen. */
+    private static final int LONGEST = 72;
+
     static Identity of(String answer) {
         String plain = answer.strip();
         if (plain.toUpperCase(Locale.ROOT).startsWith(ECHO)) {
@@ -30,7 +33,11 @@ record Identity(String name) {
         if (fields.size() == REGULAR_FIELDS && says(fields.get(REGULAR_FIELDS - 1))) {
             name = join(", firmware ", List.of(name, fields.get(REGULAR_FIELDS - 1)));
         }
-        return new Identity(name.isEmpty() ? "a meter without a name" : name);
+        return new Identity(name.isEmpty() ? "a meter without a name" : shortened(name));
+    }
+
+    private static String shortened(String name) {
+        return name.length() <= LONGEST ? name : name.substring(0, LONGEST) + "...";
     }
 
     private static String join(String between, List<String> parts) {

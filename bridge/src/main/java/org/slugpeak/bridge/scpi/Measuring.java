@@ -1,6 +1,5 @@
 package org.slugpeak.bridge.scpi;
 
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
@@ -43,8 +42,7 @@ final class Measuring implements Phase {
 
     @Override
     public Phase line(String text, long nowNanos, Outlet out) {
-        Optional<ScpiError> error = ScpiError.parse(text);
-        if (error.isPresent() || text.equalsIgnoreCase(talk.dialect().fill(question, talk.setting()))) {
+        if (ScpiError.parse(text).isPresent() || text.contains("?")) {
             return this; // an answer to an older question, or the meter's own echo
         }
         if (!talk.answers().deliver(text, nowNanos, out)) {

@@ -12,7 +12,7 @@ import org.slugpeak.core.reading.Measurand;
 final class ScpiDecoder implements Decoder {
 
     private final Talk talk;
-    private final LineSplitter splitter = new LineSplitter();
+    private final LineSplitter splitter = LineSplitter.forgiving();
     private Phase phase;
 
     ScpiDecoder(ScpiDialect dialect, MeterSetting setting) {
@@ -33,7 +33,10 @@ final class ScpiDecoder implements Decoder {
         splitter.accept(bytes, length, new LineSplitter.Taker() {
             @Override
             public void line(String text, boolean whole) {
-                phase = phase.line(text, arrivalNanos, out);
+                String answer = Wording.withoutPrompt(text);
+                if (!answer.isEmpty()) {
+                    phase = phase.line(answer, arrivalNanos, out);
+                }
             }
 
             @Override
@@ -72,6 +75,6 @@ final class ScpiDecoder implements Decoder {
     @Override
     public byte[] farewell() {
         boolean talked = talk.identity().isPresent() && !talk.dialect().local().isEmpty();
-        return talked ? talk.dialect().message(talk.dialect().local()) : new byte[0];
+        return talked ? talk.message(talk.dialect().local()) : new byte[0];
     }
 }

@@ -16,9 +16,10 @@ import org.slugpeak.bridge.instrument.MeterSetting;
  * @param range fixes the range; empty where the meter cannot
  * @param readings asks for a reading; tried in this order until one is answered
  * @param all whether every number of an answer is a reading, and not only the first
+ * @param decimalComma whether its numbers are written {@code 1,25}
  * @param patienceNanos the longest that one reading may take
  * @param intervalNanos the least time from an answer to the next question
- * @param lineEnd ends each message
+ * @param lineEnds one of them ends each message; where there are several, the first that is answered
  */
 record ScpiDialect(
         String remote,
@@ -27,9 +28,10 @@ record ScpiDialect(
         String range,
         List<String> readings,
         boolean all,
+        boolean decimalComma,
         long patienceNanos,
         long intervalNanos,
-        String lineEnd) {
+        List<String> lineEnds) {
 
     static final String IDENTIFY = "*IDN?";
     static final String ERROR = "SYSTem:ERRor?";
@@ -45,7 +47,7 @@ record ScpiDialect(
                 .strip();
     }
 
-    byte[] message(String text) {
-        return (text + lineEnd).getBytes(StandardCharsets.US_ASCII);
+    byte[] message(String text, String end) {
+        return (text + end).getBytes(StandardCharsets.US_ASCII);
     }
 }

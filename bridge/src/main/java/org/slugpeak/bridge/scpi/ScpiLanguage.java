@@ -16,7 +16,13 @@ public final class ScpiLanguage implements DecoderProvider {
     private static final int LONGEST_MILLIS = 60_000;
     private static final List<String> USUAL_READINGS =
             List.of("READ?", "FETCh?", "MEASure:VOLTage:{function}? {range}");
-    private static final Map<String, String> LINE_ENDS = Map.of("lf", "\n", "cr", "\r", "crlf", "\r\n");
+    private static final Map<String, List<String>> LINE_ENDS =
+            Map.of("lf", List.of("\n"), "cr", List.of("\r"), "crlf", List.of("\r\n"));
+
+    /** LF is what the standard asks for; some hand-held meters wait for CR LF. */
+    private static final List<String> USUAL_LINE_ENDS = List.of("\n", "\r\n");
+
+    private static final Map<String, Boolean> POINTS = Map.of("point", false, "comma", true);
     private static final Map<String, Boolean> TAKEN = Map.of("first", false, "all", true);
 
     /** For the service loader. */
@@ -36,9 +42,10 @@ public final class ScpiLanguage implements DecoderProvider {
                 section.text("range").orElse("VOLTage:{function}:RANGe {range}"),
                 section.texts("readings", USUAL_READINGS),
                 section.choice("numbers", TAKEN, false),
+                section.choice("decimal", POINTS, false),
                 nanos(section, "patience-ms", SHORTEST_PATIENCE_MILLIS, USUAL_PATIENCE_MILLIS),
                 nanos(section, "interval-ms", 0, 0),
-                section.choice("line-end", LINE_ENDS, "\n"));
+                section.choice("line-end", LINE_ENDS, USUAL_LINE_ENDS));
         return setting -> {
             if (setting.rangeVolts().isPresent() && dialect.range().isEmpty()) {
                 throw new BadConfiguration(

@@ -72,6 +72,7 @@ final class SettingUp implements Phase {
         if (complaint.isPresent() && !saying.isEmpty() && saying.equals(range)) {
             out.refused(refusal(complaint.get()));
         }
+        talk.isEven();
         if (left.isEmpty()) {
             Phase next = new Trying(talk);
             next.enter(nowNanos, out);
@@ -96,6 +97,6 @@ final class SettingUp implements Phase {
 
     private void askForErrors(long nowNanos, Outlet out) {
         talk.send(ScpiDialect.ERROR, out);
-        dueNanos = nowNanos + PATIENCE_NANOS;
+        dueNanos = nowNanos + talk.patience(PATIENCE_NANOS);
     }
 }

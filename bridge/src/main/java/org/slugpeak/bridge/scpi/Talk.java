@@ -11,13 +11,17 @@ final class Talk {
     private final MeterSetting setting;
     private final Answers answers;
     private Optional<Identity> identity = Optional.empty();
+    private String lineEnd;
+    private long answerNanos;
+    private int owed;
     private boolean reports = true;
     private boolean settled;
 
     Talk(ScpiDialect dialect, MeterSetting setting) {
         this.dialect = dialect;
         this.setting = setting;
-        this.answers = new Answers(dialect.all());
+        this.answers = new Answers(dialect, setting);
+        this.lineEnd = dialect.lineEnds().get(0);
     }
 
     ScpiDialect dialect() {
@@ -58,6 +62,32 @@ final class Talk {
     }
 
     void send(String template, Outlet out) {
-        out.send(dialect.message(dialect.fill(template, setting)));
+        out.send(message(dialect.fill(template, setting)));
+    }
+
+    byte[] message(String text) {
+        return dialect.message(text, lineEnd);
+    }
+
+    /** Nobody answers: perhaps the meter waits for another line end. */
+    void otherLineEnd() {
+        int next = dialect.lineEnds().indexOf(lineEnd) + 1;
+        lineEnd = dialect.lineEnds().get(next % dialect.lineEnds().size());
+    }
+
+    /** The meter has taken so long for its first answer, and will answer so many questions that were asked meanwhile. */
+    void isSlow(long tookNanos, int stillOwed) {
+        answerNanos = tookNanos;
+        owed = stillOwed;
+    }
+
+    /** What it owed has come, or is waited for no longer. */
+    void isEven() {
+        owed = 0;
+    }
+
+    /** How long to wait for an answer that a quick meter gives in some time. */
+    long patience(long quickNanos) {
+        return quickNanos + (1 + owed) * answerNanos;
     }
 }

@@ -25,6 +25,7 @@ final class Trying implements Phase {
     private long dueNanos;
     private long askedNanos;
     private Optional<ScpiError> lastError = Optional.empty();
+    private Optional<String> notUnderstood = Optional.empty();
 
     Trying(Talk talk) {
         this.talk = talk;
@@ -36,7 +37,7 @@ final class Trying implements Phase {
         askedNanos = nowNanos;
         errorAsked = false;
         measuring = false;
-        dueNanos = nowNanos + (talk.reports() ? SOON_NANOS : talk.dialect().patienceNanos());
+        dueNanos = nowNanos + (talk.reports() ? talk.patience(SOON_NANOS) : talk.dialect().patienceNanos());
     }
 
     @Override
@@ -45,8 +46,16 @@ final class Trying implements Phase {
         if (error.isPresent()) {
             return error(error.get(), nowNanos, out);
         }
-        Optional<Reading> first = talk.answers().first(text, nowNanos);
+        if (text.contains("?")) {
+            return this; // the meter's own echo
+        }
+        Wording wording = talk.answers().wording(text);
+        Optional<Reading> first = talk.answers().first(wording, nowNanos);
+        if (!wording.problem().isEmpty() && first.isEmpty()) {
+            out.refused(name() + " answers " + question() + " with " + wording.problem());
+        }
         if (first.isEmpty()) {
+            notUnderstood = Optional.of(text);
             return this;
         }
         if (first.get().condition() == Condition.NO_VALUE && !isLast()) {
@@ -62,7 +71,7 @@ final class Trying implements Phase {
         if (talk.reports() && !errorAsked) {
             errorAsked = true;
             talk.send(ScpiDialect.ERROR, out);
-            dueNanos = nowNanos + ERROR_PATIENCE_NANOS;
+            dueNanos = nowNanos + talk.patience(ERROR_PATIENCE_NANOS);
             return this;
         }
         if (!measuring && nowNanos - askedNanos < talk.dialect().patienceNanos()) {
@@ -96,9 +105,12 @@ final class Trying implements Phase {
         if (wasLast) {
             out.garbled(
                     Garble.UNANSWERED,
-                    talk.identity().map(Identity::name).orElse("the meter") + " answers none of "
-                            + String.join(", ", talk.dialect().readings())
-                            + lastError.map(error -> " (" + error + ")").orElse(""));
+                    notUnderstood
+                            .map(text -> name() + " answers '" + Wording.shortened(text) + "', which has no number of"
+                                    + " volts: describe it (--meter FILE.toml, see template.toml)")
+                            .orElse(name() + " answers none of "
+                                    + String.join(", ", talk.dialect().readings())
+                                    + lastError.map(error -> " (" + error + ")").orElse("")));
         }
         candidate = wasLast ? 0 : candidate + 1;
         enter(nowNanos, out);
@@ -107,6 +119,10 @@ final class Trying implements Phase {
 
     private boolean isLast() {
         return candidate == talk.dialect().readings().size() - 1;
+    }
+
+    private String name() {
+        return talk.identity().map(Identity::name).orElse("the meter");
     }
 
     private String question() {

@@ -12,6 +12,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.slugpeak.bridge.instrument.LinkSettings;
+import org.slugpeak.bridge.source.OpenPort;
 import org.slugpeak.bridge.source.PortUnavailable;
 
 /**

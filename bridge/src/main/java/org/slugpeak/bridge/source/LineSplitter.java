@@ -18,11 +18,38 @@ public final class LineSplitter {
     private static final int SPACE = 0x20;
     private static final int DELETE = 0x7F;
 
-    private final byte[] line = new byte[LONGEST_LINE];
+    /** An instrument that answers questions may say a lot of itself. */
+    private static final int LONGEST_ANSWER = 8192;
+
+    /** A screen's own control codes may stand in an answer; more than a quarter of a line is no text. */
+    private static final int CONTROLS_SHARE = 4;
+
+    private final boolean forgiving;
+    private final byte[] line;
     private int length;
     private boolean whole;
     private boolean skipping;
     private boolean doubtful;
+
+    /** For instruments that send line after line. */
+    public LineSplitter() {
+        this(LONGEST_LINE, false);
+    }
+
+    private LineSplitter(int longest, boolean forgiving) {
+        this.line = new byte[longest];
+        this.forgiving = forgiving;
+    }
+
+    /**
+     * For instruments that answer: lines may be long, control codes before the text do not count (NUL, XON), and some within it
+     * are passed on.
+     *
+     * @return a splitter
+     */
+    public static LineSplitter forgiving() {
+        return new LineSplitter(LONGEST_ANSWER, true);
+    }
 
     /** Takes the lines. */
     public interface Taker {
@@ -71,7 +98,7 @@ public final class LineSplitter {
     }
 
     private void add(byte each, Taker taker) {
-        if (length == LONGEST_LINE) {
+        if (length == line.length) {
             skipping = true;
             giveUp(taker);
         } else {
@@ -83,7 +110,7 @@ public final class LineSplitter {
         if (isReadable()) {
             taker.garbled(
                     Garble.TORN,
-                    "no line end in " + LONGEST_LINE + " characters: this is no instrument that sends lines");
+                    "no line end in " + line.length + " characters: this is no instrument that sends lines");
         } else {
             unreadable(taker);
         }
@@ -92,7 +119,8 @@ public final class LineSplitter {
     private void end(Taker taker) {
         if (!skipping && length > 0) {
             if (isReadable()) {
-                String text = new String(line, 0, length, StandardCharsets.ISO_8859_1).strip();
+                int from = forgiving ? firstPrinting() : 0;
+                String text = new String(line, from, length - from, StandardCharsets.ISO_8859_1).strip();
                 if (!text.isEmpty()) {
                     taker.line(text, whole);
                 }
@@ -112,16 +140,27 @@ public final class LineSplitter {
     }
 
     private boolean isReadable() {
+        int from = forgiving ? firstPrinting() : 0;
         int high = 0;
-        for (int i = 0; i < length; i++) {
+        int controls = 0;
+        for (int i = from; i < length; i++) {
             int each = line[i] & 0xFF;
-            if (each == DELETE || (each < SPACE && each != '\t')) {
-                return false;
-            }
-            if (each > DELETE) {
-                high++;
-            }
+            controls += isControl(each) ? 1 : 0;
+            high += each > DELETE ? 1 : 0;
         }
-        return high * HIGH_BYTES_SHARE <= length;
+        return high * HIGH_BYTES_SHARE <= length - from
+                && (forgiving ? controls * CONTROLS_SHARE <= length - from : controls == 0);
+    }
+
+    private int firstPrinting() {
+        int from = 0;
+        while (from < length && isControl(line[from] & 0xFF)) {
+            from++;
+        }
+        return from;
+    }
+
+    private static boolean isControl(int each) {
+        return each == DELETE || (each < SPACE && each != '\t');
     }
 }

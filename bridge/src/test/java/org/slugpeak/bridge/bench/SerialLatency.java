@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import org.slugpeak.bridge.serial.SerialOptions;
-import org.slugpeak.bridge.serial.SerialSources;
+import org.slugpeak.bridge.meter.InstrumentOptions;
+import org.slugpeak.bridge.meter.InstrumentSources;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.bridge.testkit.BenchPort;
@@ -42,8 +42,8 @@ public final class SerialLatency {
         Path folder = Files.createTempDirectory("slugpeak-bench");
         try (BenchPort port = BenchPort.in(folder)) {
             port.plug(board);
-            SerialOptions options = SerialOptions.defaults().withMeter("value-and-time");
-            try (ReadingSource source = SerialSources.open(port.path(), options, Ticker.system())) {
+            InstrumentOptions options = InstrumentOptions.defaults().withMeter("value-and-time");
+            try (ReadingSource source = InstrumentSources.open(port.path(), options, Ticker.system())) {
                 board.awaitOpened();
                 Thread sender = new Thread(() -> send(board, sentNanos), "board");
                 sender.start();

@@ -1,7 +1,8 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.Garble;
@@ -20,6 +21,8 @@ final class Candidate implements Outlet {
     private final Decoder decoder;
     private final List<Consumer<Outlet>> kept = new ArrayList<>();
     private final List<byte[]> toSend = new ArrayList<>();
+    private Optional<String> refusal = Optional.empty();
+    private Optional<String> problem = Optional.empty();
     private int readings;
     private int damages;
     private int unreadable;
@@ -33,7 +36,27 @@ final class Candidate implements Outlet {
     }
 
     boolean understands() {
-        return decoder.settled() && readings >= READINGS_ENOUGH && readings >= READINGS_PER_DAMAGE * damages;
+        return decoder.settled() && readings >= READINGS_ENOUGH && soundEnough();
+    }
+
+    /** Whether there was hardly any damage. */
+    boolean soundEnough() {
+        return readings >= READINGS_PER_DAMAGE * damages;
+    }
+
+    /** How much was understood: whole messages, also those that say that the meter is set otherwise. */
+    int readings() {
+        return readings;
+    }
+
+    /** Why the instrument cannot be used as the user wants it. */
+    Optional<String> refusal() {
+        return refusal;
+    }
+
+    /** What was last found wrong. */
+    Optional<String> problem() {
+        return problem;
     }
 
     int unreadable() {
@@ -65,6 +88,7 @@ final class Candidate implements Outlet {
         if (kind == Garble.UNREADABLE) {
             unreadable++;
         }
+        this.problem = kind == Garble.UNREADABLE ? this.problem : Optional.of(problem);
         kept.add(out -> out.garbled(kind, problem));
     }
 
@@ -85,6 +109,6 @@ final class Candidate implements Outlet {
 
     @Override
     public void refused(String message) {
-        kept.add(out -> out.refused(message));
+        refusal = Optional.of(message);
     }
 }

@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.source;
 
 import java.util.Arrays;
 import java.util.Optional;
@@ -8,19 +8,16 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.slugpeak.bridge.source.Carrier;
-import org.slugpeak.bridge.source.CarrierEvent;
-import org.slugpeak.bridge.source.PortUnavailable;
 import org.slugpeak.bridge.time.Ticker;
 
 /**
- * A serial port that may be unplugged and plugged in again. A thread of its own reads, closes what has gone, and tries to
+ * A line that may be lost and come back: unplugged, switched off, cut. A thread of its own reads, closes what has gone, and tries to
  * open it anew with growing pauses; the path is looked up afresh each time, so that a link by a stable name leads to the
  * device wherever it is now. One thread at a time calls it.
  */
-final class SerialCarrier implements Carrier {
+public final class ReopeningCarrier implements Carrier {
 
-    private static final Logger LOG = LoggerFactory.getLogger(SerialCarrier.class);
+    private static final Logger LOG = LoggerFactory.getLogger(ReopeningCarrier.class);
 
     private static final int CHUNK_BYTES = 512;
     private static final int CHUNKS_KEPT = 4096;
@@ -45,18 +42,26 @@ final class SerialCarrier implements Carrier {
     private final Thread reader;
     private Optional<OpenPort> port;
 
-    private SerialCarrier(String path, PortOpener opener, OpenPort first, Ticker ticker) {
+    private ReopeningCarrier(String path, PortOpener opener, OpenPort first, Ticker ticker) {
         this.path = path;
         this.opener = opener;
         this.ticker = ticker;
         this.port = Optional.of(first);
-        this.reader = new Thread(() -> run(first), "serial reader of " + path);
+        this.reader = new Thread(() -> run(first), "reader of " + path);
         reader.setDaemon(true);
     }
 
-    /** Opens the port for the first time, in the caller's thread, and begins to read. */
-    static SerialCarrier open(String path, PortOpener opener, Ticker ticker) throws PortUnavailable {
-        SerialCarrier carrier = new SerialCarrier(path, opener, opener.open(), ticker);
+    /**
+     * Opens the line for the first time, in the caller's thread, and begins to read.
+     *
+     * @param path what the user calls it
+     * @param opener opens it
+     * @param ticker the clock of the events
+     * @return the carrier; the caller closes it
+     * @throws PortUnavailable where it does not open
+     */
+    public static ReopeningCarrier open(String path, PortOpener opener, Ticker ticker) throws PortUnavailable {
+        ReopeningCarrier carrier = new ReopeningCarrier(path, opener, opener.open(), ticker);
         carrier.reader.start();
         return carrier;
     }

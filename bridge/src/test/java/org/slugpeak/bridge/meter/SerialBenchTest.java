@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.slugpeak.bridge.serial.PortInfo;
+import org.slugpeak.bridge.serial.SerialPorts;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.PortUnavailable;
 import org.slugpeak.bridge.source.ReadingSource;
@@ -57,7 +59,7 @@ class SerialBenchTest {
         ScpiResponder meter =
                 ScpiResponder.reading("+1.25000000E+00", "-2.5", "+9.90000000E+37", "+9.91000000E+37", "3");
         port.plug(meter);
-        try (ReadingSource source = open(SerialOptions.defaults())) {
+        try (ReadingSource source = open(InstrumentOptions.defaults())) {
             assertEquals("EMBER FELL INSTRUMENTS BM-450, firmware 1.07", source.description());
             assertEquals(Measurand.DC_VOLTS, source.measurand());
             pollUntil(source, () -> heard.lines().size() >= 5);
@@ -73,7 +75,7 @@ class SerialBenchTest {
         ScpiMeter meter =
                 ScpiMeter.identifiedAs("EMBER FELL INSTRUMENTS,BM-12,0,0").answering("MEASure:VOLTage:DC?", "0.5");
         port.plug(ScpiResponder.of(meter));
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("generic-scpi"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("generic-scpi"))) {
             pollUntil(source, () -> !heard.readings().isEmpty());
         }
         assertEquals("0.5", heard.lines().get(0));
@@ -86,7 +88,7 @@ class SerialBenchTest {
         for (int i = 0; i < 5; i++) {
             board.print("1.5");
         }
-        try (ReadingSource source = open(SerialOptions.defaults())) {
+        try (ReadingSource source = open(InstrumentOptions.defaults())) {
             pollUntil(source, () -> heard.readings().size() >= 4);
         }
         assertEquals(List.of("1.5", "1.5", "1.5", "1.5"), heard.lines());
@@ -96,7 +98,7 @@ class SerialBenchTest {
     void resumesAfterThePlugWasPulled() throws BridgeException {
         ScpiResponder meter = ScpiResponder.reading("1");
         port.plug(meter);
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("generic-scpi"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("generic-scpi"))) {
             pollUntil(source, () -> !heard.readings().isEmpty());
             port.unplug();
             pollUntil(source, () -> heard.lines().contains("link lost"));
@@ -112,7 +114,7 @@ class SerialBenchTest {
     void aBoardThatStartsAnewWhenThePortOpensIsReadFromItsStartLine() throws BridgeException {
         LineAdc board = LineAdc.resetOnOpen("\u0000\u0080boot", START, DATA, DATA);
         port.plug(board);
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("slugpeak-adc"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("slugpeak-adc"))) {
             assertEquals("bench-meter", source.description());
             pollUntil(source, () -> heard.readings().size() >= 2);
         }
@@ -124,7 +126,7 @@ class SerialBenchTest {
     void aBoardThatIsResetWhileItIsReadIsToldFromAFaultOfTheLine() throws BridgeException {
         LineAdc board = LineAdc.silent();
         port.plug(board);
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("value-and-time"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("value-and-time"))) {
             board.awaitOpened();
             board.print("");
             board.print("60000,1.5");
@@ -139,7 +141,7 @@ class SerialBenchTest {
     void garbageAndHalfLinesAreCountedAndTheReadingsBetweenAreRight() throws BridgeException {
         LineAdc board = LineAdc.silent();
         port.plug(board);
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("value-and-time"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("value-and-time"))) {
             board.awaitOpened();
             board.print("");
             board.print("10,1.5");
@@ -156,7 +158,7 @@ class SerialBenchTest {
     void aMeterThatHoldsItsAnswersBackIsStaleAndResumes() throws BridgeException {
         ScpiResponder meter = ScpiResponder.reading("1");
         port.plug(meter);
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("generic-scpi"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("generic-scpi"))) {
             pollUntil(source, () -> heard.readings().size() >= 5);
             meter.hold();
             pollUntil(source, () -> heard.lines().contains("link stale"));
@@ -170,7 +172,7 @@ class SerialBenchTest {
     void aBoardThatComesBackWithItsClockAtZeroGoesOnWithoutGoingBackInTime() throws BridgeException {
         LineAdc board = LineAdc.silent();
         port.plug(board);
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("value-and-time"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("value-and-time"))) {
             board.awaitOpened();
             board.print("");
             board.print("60000,1.5");
@@ -188,7 +190,7 @@ class SerialBenchTest {
     @Test
     void aSourceThatIsClosedWhileTheInstrumentIsAwayCloses() throws BridgeException {
         port.plug(ScpiResponder.reading("1"));
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("generic-scpi"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("generic-scpi"))) {
             pollUntil(source, () -> !heard.readings().isEmpty());
             port.unplug();
             pollUntil(source, () -> heard.lines().contains("link lost"));
@@ -203,7 +205,7 @@ class SerialBenchTest {
     void whatComesOverTheWireByteByByteIsReadAsWell() throws BridgeException {
         LineAdc board = LineAdc.silent();
         port.plug(board);
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("value-and-time"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("value-and-time"))) {
             board.awaitOpened();
             byte[] lines = "\n10,1.5\r\n30,1.6\r\n".getBytes(StandardCharsets.US_ASCII);
             FaultyLine.inPiecesOf(lines, 1).forEach(board::send);
@@ -215,9 +217,9 @@ class SerialBenchTest {
     @Test
     void aPortInUseIsSaidInOneLine() throws BridgeException {
         port.plug(ScpiResponder.reading("1"));
-        try (ReadingSource source = open(SerialOptions.defaults().withMeter("generic-scpi"))) {
+        try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("generic-scpi"))) {
             assertEquals(Measurand.DC_VOLTS, source.measurand());
-            PortUnavailable said = assertThrows(PortUnavailable.class, () -> open(SerialOptions.defaults()));
+            PortUnavailable said = assertThrows(PortUnavailable.class, () -> open(InstrumentOptions.defaults()));
             assertEquals(
                     port.path() + " is in use: close the other program that uses it, then try again",
                     said.getMessage());
@@ -228,7 +230,7 @@ class SerialBenchTest {
     void whatIsNoSerialPortIsSaidInOneLine() {
         PortUnavailable said = assertThrows(
                 PortUnavailable.class,
-                () -> SerialSources.open("/dev/null", SerialOptions.defaults(), Ticker.system()));
+                () -> InstrumentSources.open("/dev/null", InstrumentOptions.defaults(), Ticker.system()));
         assertEquals("/dev/null is no serial port: see 'slugpeak ports' for what is there", said.getMessage());
     }
 
@@ -241,15 +243,15 @@ class SerialBenchTest {
 
     @Test
     void missingPortIsSaidInOneLine() {
-        PortUnavailable said = assertThrows(PortUnavailable.class, () -> open(SerialOptions.defaults()));
+        PortUnavailable said = assertThrows(PortUnavailable.class, () -> open(InstrumentOptions.defaults()));
         assertEquals(
                 "there is no port " + port.path()
                         + ": plug the instrument in, and see 'slugpeak ports' for what is there",
                 said.getMessage());
     }
 
-    private ReadingSource open(SerialOptions options) throws BridgeException {
-        return SerialSources.open(port.path(), options, Ticker.system());
+    private ReadingSource open(InstrumentOptions options) throws BridgeException {
+        return InstrumentSources.open(port.path(), options, Ticker.system());
     }
 
     private void pollUntil(ReadingSource source, BooleanSupplier done) throws BridgeException {

@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.source;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -12,12 +12,10 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
-import org.slugpeak.bridge.source.CarrierEvent;
-import org.slugpeak.bridge.source.PortUnavailable;
 import org.slugpeak.bridge.testkit.ManualTicker;
 
 /** The reader's own thread, with ports that follow a script. */
-class SerialCarrierTest {
+class ReopeningCarrierTest {
 
     private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(30);
 
@@ -26,7 +24,7 @@ class SerialCarrierTest {
     @Test
     void bytesArriveWholeAndInOrderThenTheLossThenThePortAgain() throws PortUnavailable {
         Deque<ScriptedPort> ports = new ArrayDeque<>(List.of(new ScriptedPort("abc", "d"), new ScriptedPort("e")));
-        try (SerialCarrier carrier = SerialCarrier.open("port", ports::remove, new ManualTicker(7))) {
+        try (ReopeningCarrier carrier = ReopeningCarrier.open("port", ports::remove, new ManualTicker(7))) {
             assertInstanceOf(CarrierEvent.Opened.class, next(carrier));
             assertArrayEquals(new byte[] {'a', 'b', 'c'}, bytes(next(carrier)));
             assertArrayEquals(new byte[] {'d'}, bytes(next(carrier)));
@@ -45,7 +43,7 @@ class SerialCarrierTest {
             }
             return ports.remove();
         };
-        try (SerialCarrier carrier = SerialCarrier.open("port", opener, new ManualTicker(0))) {
+        try (ReopeningCarrier carrier = ReopeningCarrier.open("port", opener, new ManualTicker(0))) {
             assertInstanceOf(CarrierEvent.Opened.class, next(carrier));
             assertInstanceOf(CarrierEvent.Lost.class, next(carrier));
         }
@@ -60,7 +58,7 @@ class SerialCarrierTest {
             }
             return port;
         };
-        SerialCarrier carrier = SerialCarrier.open("port", opener, new ManualTicker(0));
+        ReopeningCarrier carrier = ReopeningCarrier.open("port", opener, new ManualTicker(0));
         next(carrier);
         assertInstanceOf(CarrierEvent.Lost.class, next(carrier));
         carrier.send(new byte[] {1});
@@ -73,13 +71,13 @@ class SerialCarrierTest {
     void aThousandChunksThatNobodyFetchesDoNotHoldUpTheClosing() throws PortUnavailable {
         String[] chunks = new String[10_000];
         java.util.Arrays.fill(chunks, "x");
-        SerialCarrier carrier = SerialCarrier.open("port", () -> new ScriptedPort(chunks), new ManualTicker(0));
+        ReopeningCarrier carrier = ReopeningCarrier.open("port", () -> new ScriptedPort(chunks), new ManualTicker(0));
         next(carrier);
         carrier.close();
         assertTrue(log.contains("close"));
     }
 
-    private static CarrierEvent next(SerialCarrier carrier) {
+    private static CarrierEvent next(ReopeningCarrier carrier) {
         return carrier.await(PATIENCE_NANOS).orElseThrow();
     }
 

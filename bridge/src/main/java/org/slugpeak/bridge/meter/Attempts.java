@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +11,7 @@ final class Attempts {
     private final List<Integer> speeds;
     private boolean unreadable;
     private Optional<String> heard = Optional.empty();
+    private Optional<String> problem = Optional.empty();
 
     Attempts(String path, List<Integer> speeds) {
         this.path = path;
@@ -22,12 +23,17 @@ final class Attempts {
             unreadable = true;
         } else if (audition.hasHeard()) {
             heard = Optional.of(audition.description());
+            problem = audition.problem().or(() -> problem);
         }
     }
 
     PortUnavailable explain() {
-        String at = " at "
-                + String.join(" and ", speeds.stream().map(String::valueOf).toList()) + " baud";
+        String at = speeds.isEmpty()
+                ? ""
+                : " at " + String.join(", ", speeds.stream().map(String::valueOf).toList()) + " baud";
+        if (problem.isPresent()) {
+            return new PortUnavailable(path + at + ": " + problem.get());
+        }
         if (heard.isPresent()) {
             return new PortUnavailable(
                     path + at + ": " + heard.get()

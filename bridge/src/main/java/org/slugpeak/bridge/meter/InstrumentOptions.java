@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,15 +12,15 @@ import org.slugpeak.bridge.instrument.MeterSetting;
  * @param baud bits a second; empty takes the description's
  * @param setting what a meter shall measure
  */
-public record SerialOptions(Optional<String> meter, OptionalInt baud, MeterSetting setting) {
+public record InstrumentOptions(Optional<String> meter, OptionalInt baud, MeterSetting setting) {
 
     /**
      * Nothing said: the tool finds out what is there and measures DC volts.
      *
      * @return the options
      */
-    public static SerialOptions defaults() {
-        return new SerialOptions(Optional.empty(), OptionalInt.empty(), MeterSetting.DEFAULT);
+    public static InstrumentOptions defaults() {
+        return new InstrumentOptions(Optional.empty(), OptionalInt.empty(), MeterSetting.DEFAULT);
     }
 
     /**
@@ -29,8 +29,8 @@ public record SerialOptions(Optional<String> meter, OptionalInt baud, MeterSetti
      * @param nameOrFile a name or a {@code .toml} file
      * @return a copy
      */
-    public SerialOptions withMeter(String nameOrFile) {
-        return new SerialOptions(Optional.of(nameOrFile), baud, setting);
+    public InstrumentOptions withMeter(String nameOrFile) {
+        return new InstrumentOptions(Optional.of(nameOrFile), baud, setting);
     }
 
     /**
@@ -39,7 +39,7 @@ public record SerialOptions(Optional<String> meter, OptionalInt baud, MeterSetti
      * @param bitsPerSecond positive
      * @return a copy
      */
-    public SerialOptions withBaud(int bitsPerSecond) {
-        return new SerialOptions(meter, OptionalInt.of(bitsPerSecond), setting);
+    public InstrumentOptions withBaud(int bitsPerSecond) {
+        return new InstrumentOptions(meter, OptionalInt.of(bitsPerSecond), setting);
     }
 }

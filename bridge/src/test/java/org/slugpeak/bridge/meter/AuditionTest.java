@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -35,7 +35,11 @@ class AuditionTest {
 
     @BeforeEach
     void holdAnAudition() throws BadConfiguration {
-        audition = new Audition(List.of(decoder("slugpeak-adc"), decoder("generic-line")), decoder("generic-scpi"));
+        audition = new Audition(
+                List.of(decoder("slugpeak-adc"), decoder("generic-line")),
+                Families.of(Instruments.create().familiesHeard(), MeterSetting.DEFAULT),
+                decoder("generic-scpi"),
+                Audition.FIRST_SILENCE_NANOS);
         source = new InstrumentSource(carrier, audition, ticker);
     }
 
@@ -89,11 +93,11 @@ class AuditionTest {
     }
 
     @Test
-    void nobodyThereIsKnownAfterFourSeconds() throws BridgeException {
+    void nobodyThereIsKnownAfterFiveSeconds() throws BridgeException {
         source.settle(20 * SECOND);
         assertFalse(audition.isFound());
         assertFalse(audition.hasHeard());
-        assertEquals(4 * SECOND, ticker.nowNanos());
+        assertEquals(5 * SECOND, ticker.nowNanos());
         assertEquals(
                 "port at 9600 baud: nothing answers: is the instrument switched on, is the cable right, is its speed another"
                         + " (--baud)?",

@@ -1,11 +1,11 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import org.slugpeak.bridge.instrument.LinkSettings;
 import org.slugpeak.bridge.scpi.ScpiGenerator;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.time.Ticker;
 
-/** Opens a signal generator that obeys SCPI on a serial port. Stateless; any thread may use it. */
+/** Opens a signal generator that obeys SCPI, on whatever line. Stateless; any thread may use it. */
 public final class GeneratorPort {
 
     /** What most bench instruments are set to when they leave the works. */
@@ -16,16 +16,15 @@ public final class GeneratorPort {
     /**
      * Opens a generator and waits until it has said its name.
      *
-     * @param path of the port
-     * @param baud bits a second
+     * @param path address of its line
+     * @param baud bits a second of a serial port
      * @param ticker the clock of the waiting
      * @return the generator; the caller closes it
      * @throws BridgeException one line that says what is in the way and what to do
      */
     public static ScpiGenerator open(String path, int baud, Ticker ticker) throws BridgeException {
         LinkSettings link = LinkSettings.USUAL.withBaud(baud);
-        ScpiGenerator generator =
-                new ScpiGenerator(SerialCarrier.open(path, () -> SerialHardware.open(path, link), ticker), ticker);
+        ScpiGenerator generator = new ScpiGenerator(Carriers.of(path).open(path, link, ticker), ticker);
         try {
             generator.identify();
             return generator;

@@ -1,10 +1,11 @@
-package org.slugpeak.bridge.serial;
+package org.slugpeak.bridge.meter;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.core.reading.Measurand;
@@ -20,7 +21,10 @@ final class Audition implements Decoder {
     private static final long LISTEN_TO_TALK_NANOS = TimeUnit.SECONDS.toNanos(3);
 
     /** A board that was reset by opening the port needs up to three seconds before it speaks. */
-    private static final long SILENCE_NANOS = TimeUnit.SECONDS.toNanos(4);
+    static final long FIRST_SILENCE_NANOS = TimeUnit.SECONDS.toNanos(5);
+
+    /** At a second speed the board has had its time, and the slowest hand-held meter sends a frame in 1.2 s. */
+    static final long NEXT_SILENCE_NANOS = TimeUnit.MILLISECONDS.toNanos(3_500);
 
     /** A slow talker sends a line every two seconds, and its first is thrown away. */
     private static final long TALK_NANOS = TimeUnit.SECONDS.toNanos(7);
@@ -29,7 +33,9 @@ final class Audition implements Decoder {
     private static final int UNREADABLE_UNTIL_HOPELESS = 3;
 
     private final List<Candidate> talkers;
+    private final Families families;
     private final Candidate asker;
+    private final long silenceNanos;
     private Optional<Decoder> found = Optional.empty();
     private boolean hopeless;
     private boolean heard;
@@ -38,10 +44,22 @@ final class Audition implements Decoder {
     private boolean named;
     private long begunNanos;
 
-    /** The talkers in the order of preference, and the one that asks. */
-    Audition(List<Decoder> talkers, Decoder asker) {
+    /** The talkers in the order of preference, the families, the one that asks, and how long silence is borne. */
+    Audition(List<Decoder> talkers, Families families, Decoder asker, long silenceNanos) {
         this.talkers = talkers.stream().map(Candidate::new).toList();
+        this.families = families;
         this.asker = new Candidate(asker);
+        this.silenceNanos = silenceNanos;
+    }
+
+    /** What was last found wrong with the answers of an instrument that has said its name. */
+    Optional<String> problem() {
+        return named ? asker.problem() : Optional.empty();
+    }
+
+    /** What only the user can say: which of some families it is. */
+    Optional<String> question() {
+        return found.isPresent() ? Optional.empty() : families.question();
     }
 
     /** Whether somebody was understood. */
@@ -68,8 +86,8 @@ final class Audition implements Decoder {
         begunNanos = nowNanos;
         listened = false;
         asking = false;
-        talkers.forEach(each -> each.decoder().begin(nowNanos, each));
-        talkers.forEach(Candidate::takeMessages);
+        listeners().forEach(each -> each.decoder().begin(nowNanos, each));
+        listeners().forEach(Candidate::takeMessages);
     }
 
     @Override
@@ -79,7 +97,7 @@ final class Audition implements Decoder {
             return;
         }
         heard = true;
-        talkers.forEach(each -> each.decoder().decode(bytes, length, arrivalNanos, each));
+        listeners().forEach(each -> each.decoder().decode(bytes, length, arrivalNanos, each));
         if (asking) {
             asker.decoder().decode(bytes, length, arrivalNanos, asker);
             pass(asker, out);
@@ -124,7 +142,8 @@ final class Audition implements Decoder {
 
     @Override
     public boolean settled() {
-        return found.isPresent() || hopeless || isUnreadable();
+        boolean noText = isUnreadable() && !families.understandSome();
+        return found.isPresent() || hopeless || noText || families.question().isPresent();
     }
 
     @Override
@@ -150,13 +169,22 @@ final class Audition implements Decoder {
     }
 
     private void choose(Outlet out) {
-        Optional<Candidate> chosen = asker.decoder().settled()
-                ? Optional.of(asker)
-                : talkers.stream().filter(Candidate::understands).findFirst();
+        Optional<Candidate> chosen = asker.decoder().settled() ? Optional.of(asker) : listener();
         if (chosen.isPresent()) {
             found = Optional.of(chosen.get().decoder());
             chosen.get().replayTo(out);
         }
+    }
+
+    /** Text that a family reads as well is left to the families: some of their frames look like numbers. */
+    private Optional<Candidate> listener() {
+        return families.understandSome()
+                ? families.found()
+                : talkers.stream().filter(Candidate::understands).findFirst();
+    }
+
+    private List<Candidate> listeners() {
+        return Stream.concat(talkers.stream(), families.candidates().stream()).toList();
     }
 
     /** A board that talks may be asked what it is; an instrument that was not heard yet may take any word amiss. */
@@ -169,6 +197,7 @@ final class Audition implements Decoder {
 
     private void pass(Candidate from, Outlet out) {
         from.takeMessages().forEach(out::send);
+        from.refusal().ifPresent(out::refused);
         named |= from.decoder().farewell().length > 0;
     }
 
@@ -184,7 +213,7 @@ final class Audition implements Decoder {
         if (named) {
             return ANSWERING_NANOS;
         }
-        return heard ? TALK_NANOS : SILENCE_NANOS;
+        return heard ? TALK_NANOS : silenceNanos;
     }
 
     private static boolean isDue(Candidate candidate, long nowNanos) {

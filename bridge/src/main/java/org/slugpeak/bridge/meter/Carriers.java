@@ -1,0 +1,21 @@
+package org.slugpeak.bridge.meter;
+
+import java.util.ServiceLoader;
+import org.slugpeak.bridge.instrument.CarrierProvider;
+import org.slugpeak.bridge.source.PortUnavailable;
+
+/** The kinds of line that are on the class path. Stateless. */
+final class Carriers {
+
+    private Carriers() {}
+
+    /** The first that claims the address, in the order of the registration. */
+    static CarrierProvider of(String address) throws PortUnavailable {
+        for (CarrierProvider each : ServiceLoader.load(CarrierProvider.class, Carriers.class.getClassLoader())) {
+            if (each.claims(address)) {
+                return each;
+            }
+        }
+        throw new PortUnavailable("nothing can open " + address + ": this installation is damaged; install slugpeak anew");
+    }
+}
