@@ -120,7 +120,8 @@ public final class CsvSource implements ReadingSource {
                 .filter(line -> line.bytes().length <= Lines.LONGEST)
                 .filter(line -> TextCheck.controls(line.bytes(), 0, line.bytes().length) == 0)
                 .toList();
-        Optional<Table> table = Survey.table(head, options.decimalComma(), name);
+        Optional<Table> table = Survey.table(head, options.decimalComma(), name)
+                .filter(found -> found.isCredible() || options.valueColumn().isPresent());
         if (table.isPresent()) {
             Columns columns = new ColumnChoice(table.get(), options, name).columns();
             decoder.settle(Layout.of(table.get(), columns));

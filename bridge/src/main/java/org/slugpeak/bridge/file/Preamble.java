@@ -53,9 +53,7 @@ final class Preamble {
         Optional<Table> table = Survey.table(lines, options.decimalComma(), name)
                 .filter(found -> found.lines().contains(line));
         boolean sure = table.isPresent()
-                && (table.get().isWhole()
-                        || !table.get().names().isEmpty()
-                        || options.valueColumn().isPresent());
+                && (table.get().isCredible() || options.valueColumn().isPresent());
         if (sure) {
             Columns columns = new ColumnChoice(table.get(), options, name).columns();
             return new Outcome(Optional.of(Layout.of(table.get(), columns)), "");

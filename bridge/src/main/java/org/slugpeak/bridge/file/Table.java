@@ -18,6 +18,9 @@ record Table(Shape shape, List<SampleLine> lines, String kinds, List<String> nam
     /** So many lines with words in them weigh no more than one with numbers only. */
     private static final int WHOLE = 4;
 
+    /** So many lines with words in the same places are a table. */
+    private static final int ROWS_ENOUGH = 3;
+
     private static final Pattern NUMBER_OF_OTHERS = Pattern.compile("[+-]?\\d+(?:[.,;]\\d+)+");
 
     /** The longest table of that shape in the lines, which hold neither blank lines nor comments; none gives no rows. */
@@ -61,6 +64,16 @@ record Table(Shape shape, List<SampleLine> lines, String kinds, List<String> nam
     /** Whether every cell is a number, a time, or empty. */
     boolean isWhole() {
         return kinds.indexOf(Shape.WORD) < 0;
+    }
+
+    /** Whether it is one, and not a sentence with a number in it. */
+    boolean isCredible() {
+        return isWhole()
+                || lines.size() >= ROWS_ENOUGH
+                || names.stream()
+                        .map(ColumnName::of)
+                        .anyMatch(it -> it.timeExponent().isPresent()
+                                || it.readingUnit().isPresent());
     }
 
     /** Whether something in it would be a number with another decimal point: then it is not meant so. */

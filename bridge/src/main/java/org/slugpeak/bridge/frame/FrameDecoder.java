@@ -154,9 +154,8 @@ final class FrameDecoder implements Decoder {
 
         /** Notes a sound frame; true where it is only the second copy of the one before. */
         private boolean taken() {
-            boolean copy = format.sentTwice()
-                    && Arrays.equals(last, window)
-                    && nowNanos - lastNanos <= COPY_WITHIN_NANOS;
+            boolean copy =
+                    format.sentTwice() && Arrays.equals(last, window) && nowNanos - lastNanos <= COPY_WITHIN_NANOS;
             last = copy ? new byte[0] : window.clone();
             lastNanos = nowNanos;
             settled = true;

@@ -71,8 +71,10 @@ public final class FrameLanguage implements DecoderProvider {
         String written = section.requiredText("bytes");
         Optional<BytePattern> pattern = BytePattern.parse(written.isEmpty() ? "??" : written);
         if (pattern.isEmpty() || pattern.get().length() > MOST_BYTES) {
-            section.problem("bytes", "'bytes' must be what each byte is, in two hexadecimal digits or question marks, for"
-                    + " example \"02 3? ?? 0D\", of " + MOST_BYTES + " bytes at most");
+            section.problem(
+                    "bytes",
+                    "'bytes' must be what each byte is, in two hexadecimal digits or question marks, for"
+                            + " example \"02 3? ?? 0D\", of " + MOST_BYTES + " bytes at most");
             return BytePattern.parse("??").orElseThrow();
         }
         return pattern.get();

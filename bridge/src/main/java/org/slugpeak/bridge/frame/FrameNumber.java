@@ -34,7 +34,8 @@ record FrameNumber(List<Bits> digits, Coding coding, Optional<TextField> text, L
 
         /** The code is the digit; beyond 9 letters from A on. */
         static Coding binary() {
-            return code -> code < 36 ? Optional.of(Character.toUpperCase(Character.forDigit(code, 36))) : Optional.empty();
+            return code ->
+                    code < 36 ? Optional.of(Character.toUpperCase(Character.forDigit(code, 36))) : Optional.empty();
         }
 
         /** A table. */
@@ -59,7 +60,10 @@ record FrameNumber(List<Bits> digits, Coding coding, Optional<TextField> text, L
         List<Optional<Character>> letters =
                 digits.stream().map(each -> coding.letter(each.of(frame))).toList();
         return letters.stream().allMatch(Optional::isPresent)
-                ? Optional.of(letters.stream().flatMap(Optional::stream).map(String::valueOf).collect(Collectors.joining()))
+                ? Optional.of(letters.stream()
+                        .flatMap(Optional::stream)
+                        .map(String::valueOf)
+                        .collect(Collectors.joining()))
                 : Optional.empty();
     }
 

@@ -109,8 +109,7 @@ final class FrameParts {
     private static Optional<Mark> mark(Section section, String key, String word) {
         Optional<Mark> mark = Optional.ofNullable(Meaning.WORDS.get(word));
         if (mark.isEmpty() && !word.isEmpty()) {
-            section.problem(
-                    key, "'" + word + "' is no meaning" + Suggestion.didYouMean(word, Meaning.WORDS.keySet()));
+            section.problem(key, "'" + word + "' is no meaning" + Suggestion.didYouMean(word, Meaning.WORDS.keySet()));
         }
         return mark;
     }
@@ -121,8 +120,10 @@ final class FrameParts {
             for (String code : section.keys()) {
                 String letter = section.requiredText(code);
                 if (letter.length() != 1 || !code.matches("[0-9A-Fa-f]{1,4}")) {
-                    section.problem(code, "'" + code
-                            + "' must be the code of a digit in hexadecimal digits, and stand for one letter");
+                    section.problem(
+                            code,
+                            "'" + code
+                                    + "' must be the code of a digit in hexadecimal digits, and stand for one letter");
                 } else {
                     letters.put(Integer.parseInt(code, 16), letter.charAt(0));
                 }
@@ -133,16 +134,18 @@ final class FrameParts {
 
     private TextField text(Section section, String key, String written) {
         return TextField.parse(written, length).orElseGet(() -> {
-            section.problem(key, "'" + written + "' must be bytes of the frame, for example \"2-8\", the last "
-                    + (length - 1));
+            section.problem(
+                    key, "'" + written + "' must be bytes of the frame, for example \"2-8\", the last " + (length - 1));
             return new TextField(0, 1);
         });
     }
 
     static Bits bits(Section section, String key, String written, int length) {
         return Bits.parse(written, length).orElseGet(() -> {
-            section.problem(key, "'" + written + "' must be a place in the frame: a byte such as \"6\", a bit such as"
-                    + " \"1.3\", or several such as \"1.0-2 2.0-3\"; the last byte is " + (length - 1));
+            section.problem(
+                    key,
+                    "'" + written + "' must be a place in the frame: a byte such as \"6\", a bit such as"
+                            + " \"1.3\", or several such as \"1.0-2 2.0-3\"; the last byte is " + (length - 1));
             return Bits.parse("0", 1).orElseThrow();
         });
     }

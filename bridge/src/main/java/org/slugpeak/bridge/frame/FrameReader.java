@@ -20,10 +20,11 @@ final class FrameReader {
 
     /** Reads bytes of any number. */
     Frame read(byte[] bytes) {
-        Optional<byte[]> data = format.parity().isPresent()
-                ? format.parity().get().data(bytes)
-                : Optional.of(bytes);
-        if (bytes.length != format.pattern().length() || data.isEmpty() || !format.pattern().fits(data.get())) {
+        Optional<byte[]> data =
+                format.parity().isPresent() ? format.parity().get().data(bytes) : Optional.of(bytes);
+        if (bytes.length != format.pattern().length()
+                || data.isEmpty()
+                || !format.pattern().fits(data.get())) {
             return new Frame.Refused(false, "no frame");
         }
         if (format.checksum().isPresent() && !format.checksum().get().isRight(data.get())) {
@@ -65,7 +66,8 @@ final class FrameReader {
     }
 
     private Frame measured(byte[] frame, Set<Mark> marks, String shown) {
-        boolean digitsMeanNothing = marks.contains(Mark.VOLTS) && !of(marks, Mark.Group.LEVEL).isEmpty();
+        boolean digitsMeanNothing =
+                marks.contains(Mark.VOLTS) && !of(marks, Mark.Group.LEVEL).isEmpty();
         if (!digitsMeanNothing && !format.number().mayBeShown(shown)) {
             return new Frame.Refused(true, "'" + shown + "' is no number");
         }
@@ -75,7 +77,10 @@ final class FrameReader {
         }
         if (!marks.contains(Mark.VOLTS)) {
             Set<Mark> units = of(marks, Mark.Group.UNIT);
-            return new Frame.Other(units.isEmpty() ? "something without a unit" : units.iterator().next().words());
+            return new Frame.Other(
+                    units.isEmpty()
+                            ? "something without a unit"
+                            : units.iterator().next().words());
         }
         Set<Mark> levels = of(marks, Mark.Group.LEVEL);
         boolean alternating = marks.contains(Mark.AC);
@@ -103,7 +108,10 @@ final class FrameReader {
         for (Mark mark : marks) {
             volts = volts.multiply(BigDecimal.valueOf(mark.factor()));
         }
-        String doubt = of(marks, Mark.Group.DOUBT).stream().map(Mark::words).findFirst().orElse("");
+        String doubt = of(marks, Mark.Group.DOUBT).stream()
+                .map(Mark::words)
+                .findFirst()
+                .orElse("");
         return new Frame.Volts(
                 (marks.contains(Mark.MINUS) ? volts.negate() : volts).doubleValue(),
                 marks.contains(Mark.AC),
@@ -112,6 +120,8 @@ final class FrameReader {
     }
 
     private static Set<Mark> of(Set<Mark> marks, Mark.Group group) {
-        return marks.stream().filter(each -> each.group() == group).collect(Collectors.toCollection(() -> EnumSet.noneOf(Mark.class)));
+        return marks.stream()
+                .filter(each -> each.group() == group)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Mark.class)));
     }
 }

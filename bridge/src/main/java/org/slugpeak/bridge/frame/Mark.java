@@ -79,7 +79,8 @@ enum Mark {
     /** Another value than the one that is meant. */
     SECOND_DISPLAY(Group.DOUBT, "sends its second display: let it send the first"),
     /** A sign that means one thing on one meter and another on the next. */
-    UNKNOWN_SIGN(Group.DOUBT, "shows a sign that differs from meter to meter, MAX or MIN on some: press the last key again"),
+    UNKNOWN_SIGN(
+            Group.DOUBT, "shows a sign that differs from meter to meter, MAX or MIN on some: press the last key again"),
     /** Over the range. */
     OVERLOAD(Group.LEVEL, "over the range"),
     /** Under the range. */

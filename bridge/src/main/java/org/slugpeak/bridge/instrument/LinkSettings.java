@@ -33,8 +33,8 @@ public record LinkSettings(
     }
 
     /** What most bench meters are set to when they leave the works. */
-    public static final LinkSettings USUAL = new LinkSettings(
-            9600, 8, Parity.NONE, 1, true, Optional.empty(), Optional.empty());
+    public static final LinkSettings USUAL =
+            new LinkSettings(9600, 8, Parity.NONE, 1, true, Optional.empty(), Optional.empty());
 
     /**
      * The same at another speed.
@@ -52,7 +52,6 @@ public record LinkSettings(
      * @return a copy with DTR on and RTS off
      */
     public LinkSettings feedingAnAdapter() {
-        return new LinkSettings(
-                baud, dataBits, parity, stopBits, resetOnOpen, Optional.of(true), Optional.of(false));
+        return new LinkSettings(baud, dataBits, parity, stopBits, resetOnOpen, Optional.of(true), Optional.of(false));
     }
 }

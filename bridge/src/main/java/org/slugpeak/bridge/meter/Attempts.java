@@ -30,7 +30,8 @@ final class Attempts {
     PortUnavailable explain() {
         String at = speeds.isEmpty()
                 ? ""
-                : " at " + String.join(", ", speeds.stream().map(String::valueOf).toList()) + " baud";
+                : " at "
+                        + String.join(", ", speeds.stream().map(String::valueOf).toList()) + " baud";
         if (problem.isPresent()) {
             return new PortUnavailable(path + at + ": " + problem.get());
         }

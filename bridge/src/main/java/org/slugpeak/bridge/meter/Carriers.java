@@ -16,6 +16,7 @@ final class Carriers {
                 return each;
             }
         }
-        throw new PortUnavailable("nothing can open " + address + ": this installation is damaged; install slugpeak anew");
+        throw new PortUnavailable(
+                "nothing can open " + address + ": this installation is damaged; install slugpeak anew");
     }
 }

@@ -60,18 +60,21 @@ final class Families {
         if (left.size() < 2) {
             return Optional.empty();
         }
-        String names = left.stream()
-                .map(each -> each.description.title())
-                .collect(Collectors.joining(", "));
-        String options = left.stream()
-                .map(each -> "--meter " + each.description.name())
-                .collect(Collectors.joining(" or "));
+        String names = left.stream().map(each -> each.description.title()).collect(Collectors.joining(", "));
+        String options =
+                left.stream().map(each -> "--meter " + each.description.name()).collect(Collectors.joining(" or "));
         return Optional.of("this may be " + names + ", which the same bytes do not tell apart: which chip or kind is"
                 + " your meter? Start again with " + options);
     }
 
     private List<Family> left() {
-        int most = all.stream().filter(each -> each.candidate.soundEnough()).mapToInt(each -> each.candidate.readings()).max().orElse(0);
-        return most < FRAMES_ENOUGH ? List.of() : all.stream().filter(each -> each.mayBe(most)).toList();
+        int most = all.stream()
+                .filter(each -> each.candidate.soundEnough())
+                .mapToInt(each -> each.candidate.readings())
+                .max()
+                .orElse(0);
+        return most < FRAMES_ENOUGH
+                ? List.of()
+                : all.stream().filter(each -> each.mayBe(most)).toList();
     }
 }

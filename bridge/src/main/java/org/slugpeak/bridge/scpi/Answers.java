@@ -38,10 +38,7 @@ final class Answers {
 
     /** The first number of an answer; empty where it has none. */
     Optional<Reading> first(Wording answer, long tNanos) {
-        return answer.numbers().stream()
-                .findFirst()
-                .flatMap(MeterField::parse)
-                .map(field -> field.at(tNanos));
+        return answer.numbers().stream().findFirst().flatMap(MeterField::parse).map(field -> field.at(tNanos));
     }
 
     /** Delivers the numbers of an answer; false where it has none, which has been said. */

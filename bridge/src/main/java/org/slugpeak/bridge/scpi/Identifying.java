@@ -28,8 +28,8 @@ final class Identifying implements Phase {
     Identifying(Talk talk) {
         this.talk = talk;
         List<String> readings = talk.dialect().readings();
-        this.questions = List.of(
-                ScpiDialect.IDENTIFY, ScpiDialect.IDENTIFY, readings.get(0), readings.get(readings.size() - 1));
+        this.questions =
+                List.of(ScpiDialect.IDENTIFY, ScpiDialect.IDENTIFY, readings.get(0), readings.get(readings.size() - 1));
     }
 
     @Override
@@ -73,7 +73,8 @@ final class Identifying implements Phase {
 
     /** A number after a reading was asked for comes from a meter that has no name to say. */
     private boolean isReading(String text) {
-        boolean askedForOne = asked > questions.indexOf(talk.dialect().readings().get(0));
+        boolean askedForOne =
+                asked > questions.indexOf(talk.dialect().readings().get(0));
         boolean number = !text.contains("?")
                 && talk.answers().first(talk.answers().wording(text), 0).isPresent();
         talksByItself |= number && !askedForOne;

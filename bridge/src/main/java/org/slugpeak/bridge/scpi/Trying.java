@@ -37,7 +37,8 @@ final class Trying implements Phase {
         askedNanos = nowNanos;
         errorAsked = false;
         measuring = false;
-        dueNanos = nowNanos + (talk.reports() ? talk.patience(SOON_NANOS) : talk.dialect().patienceNanos());
+        dueNanos = nowNanos
+                + (talk.reports() ? talk.patience(SOON_NANOS) : talk.dialect().patienceNanos());
     }
 
     @Override

@@ -29,9 +29,32 @@ record Wording(List<String> numbers, String problem) {
     private static final Pattern FRACTION = Pattern.compile("\\d[^.]*");
 
     private static final Set<String> OTHERS = Set.of(
-            "ADC", "AAC", "DCA", "ACA", "IDC", "IAC", "CURR", "CURRENT", "OHM", "OHMS", "RES", "FRES", "RESISTANCE",
-            "FREQ", "FREQUENCY", "HZ", "PER", "PERIOD", "CAP", "CAPACITANCE", "TEMP", "TEMPERATURE", "DIOD", "DIODE",
-            "CONT", "CONTINUITY");
+            "ADC",
+            "AAC",
+            "DCA",
+            "ACA",
+            "IDC",
+            "IAC",
+            "CURR",
+            "CURRENT",
+            "OHM",
+            "OHMS",
+            "RES",
+            "FRES",
+            "RESISTANCE",
+            "FREQ",
+            "FREQUENCY",
+            "HZ",
+            "PER",
+            "PERIOD",
+            "CAP",
+            "CAPACITANCE",
+            "TEMP",
+            "TEMPERATURE",
+            "DIOD",
+            "DIODE",
+            "CONT",
+            "CONTINUITY");
 
     private static final Set<String> ALTERNATING = Set.of("VAC", "ACV", "AC", "MVAC", "ACMV");
     private static final Set<String> DIRECT = Set.of("VDC", "DCV", "DC", "MVDC", "DCMV");
@@ -93,7 +116,8 @@ record Wording(List<String> numbers, String problem) {
     /** What the meter measures by its own words, if that is not what it was asked for. */
     private static String otherFunction(String plain, MeterSetting setting) {
         List<String> words = Arrays.asList(plain.split("[^A-Za-z]+"));
-        Optional<String> other = words.stream().filter(word -> OTHERS.contains(upper(word))).findFirst();
+        Optional<String> other =
+                words.stream().filter(word -> OTHERS.contains(upper(word))).findFirst();
         if (other.isPresent()) {
             return "the meter reads '" + other.get() + "', not volts: turn its switch to volts";
         }

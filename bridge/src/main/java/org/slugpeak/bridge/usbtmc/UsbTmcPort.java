@@ -78,7 +78,8 @@ final class UsbTmcPort implements OpenPort {
             return count;
         } catch (IOException e) {
             LOG.debug("{} gave no answer: {}", path, e.getMessage());
-            boolean timeOut = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("timed out");
+            boolean timeOut =
+                    String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("timed out");
             return timeOut && Files.exists(path) ? 0 : GONE;
         }
     }

@@ -102,7 +102,8 @@ class FrameLanguageTest {
 
     private FrameDecoder mine() throws Exception {
         Path file = Files.write(folder.resolve("mine.toml"), MINE.getBytes(StandardCharsets.UTF_8));
-        return (FrameDecoder) Instruments.create().find(file.toString()).decoders().create(MeterSetting.DEFAULT);
+        return (FrameDecoder)
+                Instruments.create().find(file.toString()).decoders().create(MeterSetting.DEFAULT);
     }
 
     private static byte[] summed(String hex) {

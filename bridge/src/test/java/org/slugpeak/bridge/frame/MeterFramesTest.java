@@ -59,8 +59,11 @@ class MeterFramesTest {
 
     static List<Row> rows() throws IOException {
         Path file = Path.of(System.getProperty("slugpeak.shared"), "reference", "meters", "frames.csv");
-        CSVFormat format =
-                CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (Reader in = Files.newBufferedReader(file);
                 var parser = format.parse(in)) {
             return parser.stream().map(MeterFramesTest::row).toList();
@@ -78,7 +81,9 @@ class MeterFramesTest {
     @Test
     void areAllThere() throws IOException {
         assertEquals(282, rows().size());
-        assertEquals(52, rows().stream().filter(row -> row.meaning().equals("refuse")).count());
+        assertEquals(
+                52,
+                rows().stream().filter(row -> row.meaning().equals("refuse")).count());
     }
 
     @ParameterizedTest
@@ -99,7 +104,8 @@ class MeterFramesTest {
     void giveAReadingOnlyWhereItMayBeUsed(Row row) throws BadConfiguration {
         List<Transcript> both = List.of(said(row, MeterSetting.DEFAULT), said(row, AC));
         long values = both.stream()
-                .filter(said -> said.readings().stream().anyMatch(each -> each.condition().hasValue()))
+                .filter(said -> said.readings().stream()
+                        .anyMatch(each -> each.condition().hasValue()))
                 .count();
         boolean usable = row.meaning().matches("[-0-9.]+") && row.mayBeUsed();
         assertEquals(usable ? 1 : 0, values, "either as DC or as AC, never as both");
@@ -112,17 +118,22 @@ class MeterFramesTest {
     void areReadAsOneStreamWhereverTheyAreCut() throws Exception {
         for (String family : rows().stream().map(Row::description).distinct().toList()) {
             byte[] stream = join(rows().stream()
-                    .filter(row -> row.description().equals(family) && !row.family().contains("+"))
+                    .filter(row ->
+                            row.description().equals(family) && !row.family().contains("+"))
                     .toList());
             List<String> expected = feed(family, List.of(stream)).lines();
             assertTrue(expected.size() > 3, family);
             for (int size : new int[] {1, 2, 3, 7, 13, 64}) {
-                assertEquals(expected, feed(family, FaultyLine.inPiecesOf(stream, size)).lines(), family);
+                assertEquals(
+                        expected,
+                        feed(family, FaultyLine.inPiecesOf(stream, size)).lines(),
+                        family);
             }
             SplittableRandom random = new SplittableRandom(5);
             for (int run = 0; run < 50; run++) {
                 int at = random.nextInt(stream.length);
-                assertEquals(expected, feed(family, FaultyLine.splitAt(stream, at)).lines(), family + " cut at " + at);
+                assertEquals(
+                        expected, feed(family, FaultyLine.splitAt(stream, at)).lines(), family + " cut at " + at);
             }
         }
     }
@@ -133,17 +144,25 @@ class MeterFramesTest {
         byte[] stream = join(List.of(first, first, first));
         for (int from = 1; from < first.bytes().length; from++) {
             byte[] late = java.util.Arrays.copyOfRange(stream, from, stream.length);
-            assertEquals(List.of("1.234", "1.234"), feed("fs9721", List.of(late)).lines());
+            assertEquals(
+                    List.of("1.234", "1.234"), feed("fs9721", List.of(late)).lines());
         }
     }
 
     @Test
     void twoCopiesAreOneReading() throws Exception {
-        Row row = rows().stream().filter(it -> it.family().equals("es519xx-11-2400")).skip(2).findFirst().orElseThrow();
-        assertEquals(List.of("1.234"), feed("es519xx-11-2400", List.of(row.bytes(), row.bytes())).lines());
+        Row row = rows().stream()
+                .filter(it -> it.family().equals("es519xx-11-2400"))
+                .skip(2)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                List.of("1.234"),
+                feed("es519xx-11-2400", List.of(row.bytes(), row.bytes())).lines());
         assertEquals(
                 List.of("1.234", "1.234"),
-                feed("es519xx-11-2400", List.of(row.bytes(), row.bytes(), row.bytes())).lines());
+                feed("es519xx-11-2400", List.of(row.bytes(), row.bytes(), row.bytes()))
+                        .lines());
     }
 
     private static Transcript said(Row row, MeterSetting setting) throws BadConfiguration {

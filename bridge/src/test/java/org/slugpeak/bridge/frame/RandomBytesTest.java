@@ -22,12 +22,24 @@ class RandomBytesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "fs9721", "dtm0660", "fs9922", "es519xx-14", "es519xx-14-lpf2", "es519xx-11-2400", "es519xx-11-alt",
-                "es519xx-11-19200", "es519xx-11-5digit", "ut71x", "metex14", "lutron16", "qm1578"
+                "fs9721",
+                "dtm0660",
+                "fs9922",
+                "es519xx-14",
+                "es519xx-14-lpf2",
+                "es519xx-11-2400",
+                "es519xx-11-alt",
+                "es519xx-11-19200",
+                "es519xx-11-5digit",
+                "ut71x",
+                "metex14",
+                "lutron16",
+                "qm1578"
             })
     void giveNoReading(String family) throws Exception {
         byte[] noise = FaultyLine.noise(BYTES, new SplittableRandom(family.hashCode()));
-        assertEquals(List.of(), DecoderDrive.feed(decoder(family), List.of(noise)).readings());
+        assertEquals(
+                List.of(), DecoderDrive.feed(decoder(family), List.of(noise)).readings());
     }
 
     /**

@@ -29,7 +29,8 @@ class FamiliesTest {
 
     @Test
     void aFamilyThatNoOtherReadsIsFoundBySeveralFrames() throws BridgeException {
-        assertEquals(List.of("1.234", "1.234", "1.234", "1.234"), found(2400, "17 20 35 4D 5B 61 7F 82 97 A0 B0 C0 D4 E0"));
+        assertEquals(
+                List.of("1.234", "1.234", "1.234", "1.234"), found(2400, "17 20 35 4D 5B 61 7F 82 97 A0 B0 C0 D4 E0"));
         assertEquals("an FS9721 meter", audition.description());
         assertTrue(carrier.sent().isEmpty(), "a meter that talks is asked nothing: " + carrier.sent());
     }
@@ -43,8 +44,7 @@ class FamiliesTest {
     @Test
     void flagsThatLookLikeLineEndsDoNoHarm() throws BridgeException {
         assertEquals(
-                List.of("1.015", "1.015", "1.015", "1.015"),
-                found(2400, "2B 31 30 31 35 20 31 31 00 00 80 0A 0D 0A"));
+                List.of("1.015", "1.015", "1.015", "1.015"), found(2400, "2B 31 30 31 35 20 31 31 00 00 80 0A 0D 0A"));
     }
 
     @Test
@@ -77,8 +77,10 @@ class FamiliesTest {
     void aMeterOnHoldIsFoundAndSaid() throws BridgeException {
         found(2400, "15 23 3F 4F 5D 60 75 85 9B A0 B0 C1 D4 E0");
         assertEquals("the meter is on HOLD: press HOLD again", heard.details().get(0));
-        assertEquals(1, heard.details().stream().filter(it -> it.contains("HOLD")).count(), "said once, not in every frame");
-        assertFalse(heard.readings().stream().anyMatch(reading -> reading.condition().hasValue()));
+        assertEquals(
+                1, heard.details().stream().filter(it -> it.contains("HOLD")).count(), "said once, not in every frame");
+        assertFalse(heard.readings().stream()
+                .anyMatch(reading -> reading.condition().hasValue()));
     }
 
     private List<String> found(int baud, String hex) throws BridgeException {

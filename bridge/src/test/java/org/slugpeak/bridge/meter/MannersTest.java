@@ -104,12 +104,18 @@ class MannersTest {
             for (int i = 0; i < 20 && audition.isFound() && heard.details().isEmpty(); i++) {
                 source.poll(SECOND, heard);
             }
-            said = heard.details().stream().findFirst().or(source::trouble).orElse(audition.problem().orElse(""));
+            said = heard.details().stream()
+                    .findFirst()
+                    .or(source::trouble)
+                    .orElse(audition.problem().orElse(""));
         } catch (BridgeException refused) {
             said = refused.getMessage().replace("scripted port: ", "");
         }
         assertEquals(words, said);
-        assertFalse(heard.readings().stream().anyMatch(reading -> reading.condition().hasValue()), manner);
+        assertFalse(
+                heard.readings().stream()
+                        .anyMatch(reading -> reading.condition().hasValue()),
+                manner);
     }
 
     @ParameterizedTest
@@ -119,8 +125,7 @@ class MannersTest {
             1,5E-3 | 0.0015
             """)
     void decimalCommasAreReadWhereTheyAreTold(String answer, double expected) throws BridgeException {
-        InstrumentSource source =
-                source(new MeterSetting(MeterSetting.Function.DC, OptionalDouble.empty(), true));
+        InstrumentSource source = source(new MeterSetting(MeterSetting.Function.DC, OptionalDouble.empty(), true));
         play("NAME", answer, 0, "any");
         assertTrue(source.settle(25 * SECOND));
         source.poll(SECOND, heard);
@@ -147,7 +152,8 @@ class MannersTest {
             if (!whole) {
                 return;
             }
-            String question = received.substring(Math.max(0, received.strip().lastIndexOf('\n'))).strip();
+            String question = received.substring(Math.max(0, received.strip().lastIndexOf('\n')))
+                    .strip();
             received = "";
             String reply = question.startsWith("*IDN") ? identity : question.startsWith("READ") ? answer : "";
             if (question.startsWith("SYSTem:ERR")) {

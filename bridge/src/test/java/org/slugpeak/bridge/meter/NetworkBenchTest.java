@@ -71,7 +71,8 @@ class NetworkBenchTest {
         int port = bench.port();
         bench.close();
         assertEquals(
-                "nothing listens at 127.0.0.1 port " + port + ": is the raw socket (SCPI) switched on in the instrument's"
+                "nothing listens at 127.0.0.1 port " + port
+                        + ": is the raw socket (SCPI) switched on in the instrument's"
                         + " network menu, and is this its port? Usual: 5025",
                 refusal("tcp:127.0.0.1:" + port, InstrumentOptions.defaults()));
     }

@@ -90,12 +90,12 @@ final class BadInputIT {
             new Refused("watch --from FOLDER/good.csv --wibble", 2, "'--wibble'"),
             new Refused("watch --from FOLDER/good.csv --seek hill", 2, "'hill' is none of peak, dip, zero"),
             new Refused("watch --from FOLDER/good.csv --seek", 2, "--seek"),
-            new Refused("watch --from FOLDER/good.csv --meter generic-scpi", 2, "--meter is for a serial instrument"),
+            new Refused("watch --from FOLDER/good.csv --meter generic-scpi", 2, "--meter is for an instrument"),
             new Refused("watch --from - --speed 2", 2, "--speed is for a simulated set"),
             new Refused("watch --from sim --ohms 3.2", 2, "--ohms is for audio"),
             new Refused("watch --from FOLDER/port --rate 3", 2, "--rate is for readings as text"),
             new Refused("watch --from FOLDER", 1, "is a folder: name a port or a file"),
-            new Refused("watch --from FOLDER/broken.toml", 1, "is a file of an unknown kind"),
+            new Refused("watch --from FOLDER/broken.toml", 1, "holds no readings"),
             new Refused("watch", 2, "--from"),
             new Refused("wach", 2, "did you mean watch"),
             new Refused("", 2, "no command given"),
@@ -104,7 +104,12 @@ final class BadInputIT {
             new Refused("replay FOLDER/newer.jsonl", 1, "record version 99"),
             new Refused("report FOLDER/newer.jsonl", 1, "record version 99"),
             new Refused("replay FOLDER/empty.jsonl", 1, "empty.jsonl is empty"),
-            new Refused("watch --from FOLDER/semicolons.csv", 1, "line 1 separates columns with semicolons"));
+            new Refused("watch --from FOLDER/two.csv", 1, "more than one column may be the reading"),
+            new Refused("watch --from FOLDER/thousands.csv", 1, "'1,234' may be 1.234 or 1234"),
+            new Refused("curve --points FOLDER/four.csv", 1, "may be four numbers, or 440.5 and 1.9"),
+            new Refused("watch --from tcp:localhost:0", 1, "is no address on the network"),
+            new Refused("watch --from tcp:localhost --baud 9600", 1, "--baud is for serial ports"),
+            new Refused("watch --from FOLDER/good.csv --unit furlongs", 2, "--unit"));
 
     @TempDir
     private Path folder;
@@ -131,7 +136,9 @@ final class BadInputIT {
     @FieldSource("COMMANDS")
     void whatCannotBeDoneIsSaidInOneLine(Refused refused) throws IOException, InterruptedException {
         Files.writeString(folder.resolve("good.csv"), "1\n2\n");
-        Files.writeString(folder.resolve("semicolons.csv"), "s;v\n0;1\n1;2\n");
+        Files.writeString(folder.resolve("two.csv"), "s,a,b\n0,1,1\n1,2,1\n");
+        Files.writeString(folder.resolve("thousands.csv"), "s;v\n0;1,234\n1;1,240\n");
+        Files.writeString(folder.resolve("four.csv"), "440,5,1,9\n441,5,1,8\n");
         Files.writeString(folder.resolve("broken.toml"), "name = \"broken\"\nspeaks = 3\n");
         Files.writeString(folder.resolve("newer.jsonl"), "{\"type\":\"session\",\"version\":99}\n");
         Files.writeString(folder.resolve("empty.jsonl"), "");

@@ -123,7 +123,7 @@ final class SerialIT {
                         "watch",
                         "--from",
                         folder.resolve("nowhere").toString()),
-                () -> assertOneLine("is a file of an unknown kind", "watch", "--from", plainFile.toString()),
+                () -> assertOneLine("holds no readings", "watch", "--from", plainFile.toString()),
                 () -> assertOneLine("mine.toml", "watch", "--from", port.path(), "--meter", description.toString()));
     }
 
