@@ -92,8 +92,9 @@ final class CurveCommand implements Callable<Integer> {
     @Option(
             names = "--generator",
             paramLabel = "PORT",
-            description = "A generator that obeys SCPI on this serial port: it is stepped for you. Its level and output"
-                    + " switch stay as you set them.")
+            description =
+                    "A generator that obeys SCPI, on a serial port, tcp:HOST:PORT or /dev/usbtmc0: it is stepped for you. Its"
+                            + " level and output switch stay as you set them.")
     private Optional<String> generatorPort = Optional.empty();
 
     @Option(

@@ -47,8 +47,9 @@ final class WatchCommand implements Callable<Integer> {
             required = true,
             paramLabel = "SOURCE",
             description = {
-                "/dev/ttyUSB0, COM3 ...: serial meter or ADC.  -: standard input.",
-                "FILE.csv: recorded readings.  FILE.jsonl: session log.",
+                "/dev/ttyUSB0, COM3 ...: serial meter or ADC.  tcp:HOST:PORT: meter on the network.",
+                "/dev/usbtmc0: meter on USB (Linux).  -: standard input.",
+                "FILE.csv, FILE.txt ...: recorded readings.  FILE.jsonl: session log.",
                 "FILE.wav, sound, sound:NAME: tone at the voice coil.",
                 "sim, sim:NAME: simulated set."
             })

@@ -24,7 +24,7 @@ record Bits(List<Part> parts) {
     /** Reads a place; empty where it is none of a frame of that length. */
     static Optional<Bits> parse(String text, int length) {
         List<Part> parts = new ArrayList<>();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             Matcher form = PART.matcher(word);
             if (!form.matches() || Integer.parseInt(form.group(1)) >= length) {
                 return Optional.empty();

@@ -18,7 +18,7 @@ final class BytePattern {
 
     /** Reads {@code "02 3? ?? 0D"}; empty where it is no such pattern. */
     static Optional<BytePattern> parse(String text) {
-        String[] bytes = text.strip().toUpperCase(Locale.ROOT).split("\\s+");
+        String[] bytes = text.strip().toUpperCase(Locale.ROOT).split("\\s+", -1);
         byte[] masks = new byte[bytes.length];
         byte[] values = new byte[bytes.length];
         for (int i = 0; i < bytes.length; i++) {

@@ -96,7 +96,7 @@ final class FrameParts {
     private static Meaning meaning(Section section, String key, String written) {
         List<Mark> marks = new ArrayList<>();
         double factor = 1;
-        for (String word : written.strip().split("\\s+")) {
+        for (String word : written.strip().split("\\s+", -1)) {
             if (word.matches("[0-9.]+(?:e[+-]?[0-9]{1,2})?")) {
                 factor = Double.parseDouble(word);
             } else if (!word.isEmpty()) {

@@ -158,7 +158,7 @@ class LoggerFilesTest {
     }
 
     private static double[] numbers(String text) {
-        return List.of(text.split(" ")).stream()
+        return List.of(text.split(" ", -1)).stream()
                 .mapToDouble(Double::parseDouble)
                 .toArray();
     }
