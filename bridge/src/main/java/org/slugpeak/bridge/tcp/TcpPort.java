@@ -7,8 +7,6 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
 import java.net.UnknownHostException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.slugpeak.bridge.source.OpenPort;
@@ -24,8 +22,8 @@ final class TcpPort implements OpenPort {
 
     private static final int READ_WAIT_MILLIS = 100;
 
-    /** Last words are still on their way when the connection is closed; a serial server behind it is slow. */
-    private static final long LAST_WORDS_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
+    private static final int DRAINED_BYTES = 4096;
+    private static final int DRAINS = 8;
 
     private final Socket socket;
     private volatile boolean broken;
@@ -107,11 +105,22 @@ final class TcpPort implements OpenPort {
         }
     }
 
+    /** A connection that is closed with bytes unread is cut off, and the last words with it. */
+    private void drain() throws IOException {
+        try {
+            byte[] unread = new byte[DRAINED_BYTES];
+            for (int i = 0; i < DRAINS && socket.getInputStream().read(unread) >= 0; i++) {}
+        } catch (SocketTimeoutException nothing) {
+            LOG.debug("{}: nothing more came", socket);
+        }
+    }
+
     @Override
     public void close() {
         try {
             if (!broken) {
-                LockSupport.parkNanos(LAST_WORDS_NANOS);
+                socket.shutdownOutput();
+                drain();
             }
             socket.close();
         } catch (IOException e) {

@@ -102,7 +102,7 @@ class InstrumentSourceTest {
                 carrier, Instruments.create().find("generic-scpi").decoders().create(MeterSetting.DEFAULT), ticker);
         carrier.lost(3 * SECOND / 2);
         assertFalse(source.settle(10 * SECOND));
-        assertEquals(List.of("*IDN?\n", "*IDN?\n"), carrier.sent());
+        assertEquals(List.of("*IDN?\n", "*IDN?\r\n"), carrier.sent());
     }
 
     @Test
