@@ -329,9 +329,18 @@ public final class Section implements AutoCloseable {
     }
 
     private void wrong(String key, String expected, Object found) {
-        String shown =
-                found instanceof TomlTable ? "a table" : found instanceof String ? "'" + found + "'" : found.toString();
-        problem(key, "'" + key + "' must be " + expected + ", not " + shown);
+        problem(key, "'" + key + "' must be " + expected + ", not " + shown(found));
+    }
+
+    /** As somebody would write it; what has no short form is named by its kind. */
+    private static String shown(Object found) {
+        if (found instanceof TomlTable) {
+            return "a table";
+        }
+        if (found instanceof TomlArray list) {
+            return list.isEmpty() ? "an empty list" : "a list";
+        }
+        return found instanceof String ? "'" + found + "'" : found.toString();
     }
 
     private String place() {
