@@ -409,7 +409,8 @@ public final class SuperhetCommand implements Runnable {
                             converter = Power.class,
                             defaultValue = "50mW",
                             paramLabel = "P",
-                            description = "output power (default: ${DEFAULT-VALUE}, the usual one)")
+                            description =
+                                    "output power (default: ${DEFAULT-VALUE}, for sets of 0.1 to 1 W; 500mW for larger ones, 5mW for smaller)")
                     double watts) {
         PrintWriter out = out();
         if (volts == null) {

@@ -7,6 +7,7 @@ import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.signal.AudioMeter;
 import org.slugpeak.core.signal.AudioQuality;
 import org.slugpeak.core.signal.ClippingCause;
+import org.slugpeak.core.signal.ModulationTone;
 import org.slugpeak.core.signal.OutputPower;
 
 /**
@@ -95,7 +96,7 @@ final class AudioAdvice {
                     tNanos,
                     "hum",
                     "what is heard cannot be told from hum; set the generator's modulation between two harmonics of the"
-                            + " mains, for example 430 Hz",
+                            + " mains: " + ModulationTone.advice(quality.mainsHz()),
                     Double.NaN);
         }
         saidMaybeHum = quality.maybeHum();
@@ -106,8 +107,11 @@ final class AudioAdvice {
                     "hum",
                     format(
                             "the tone stands on harmonic %d of the %.0f Hz mains: hum under it may shift the reading by"
-                                    + " %.2f dB; move the modulation by 25 Hz or more",
-                            harmonic, quality.mainsHz(), quality.humErrorDb()),
+                                    + " %.2f dB; set the modulation to %s",
+                            harmonic,
+                            quality.mainsHz(),
+                            quality.humErrorDb(),
+                            ModulationTone.advice(quality.mainsHz())),
                     quality.humErrorDb());
         }
         saidHarmonic = harmonic;

@@ -6,10 +6,14 @@ package org.slugpeak.core.signal;
  */
 public final class OutputPower {
 
-    /** The usual standard output for alignment and for sets of 0.1 to 1 W, milliwatts (IRE Standards on Radio Receivers, 1948). */
+    /**
+     * The standard output of sets that can give 0.1 to 1 W, milliwatts; smaller ones have 5 mW (IRE Standards on Radio Receivers, 1948,
+     * from memory). In alignment it is the usual one for larger sets, too, since it keeps the gain control at rest (common
+     * practice, no source).
+     */
     public static final double STANDARD_MILLIWATTS = 50;
 
-    /** The standard output for sets that can give 1 W or more, milliwatts (IRE Standards on Radio Receivers, 1948). */
+    /** The standard output for sets that can give 1 W or more, milliwatts (IRE Standards on Radio Receivers, 1948, from memory). */
     public static final double LARGE_STANDARD_MILLIWATTS = 500;
 
     private OutputPower() {}
