@@ -8,6 +8,7 @@ import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.HighTension;
 import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Setup;
@@ -80,7 +81,16 @@ final class StepReader {
                         ? section.text("dial").orElse("")
                         : common.map(Setup::dial).orElse(""),
                 text(section, "meter", common.map(Setup::meterPoint)),
-                level(section).or(() -> common.flatMap(Setup::level)));
+                level(section).or(() -> common.flatMap(Setup::level)),
+                highTension(section, common.map(Setup::highTension)));
+    }
+
+    /** What a stage says of its point says nothing of another one that a step names: that may stand at high tension again. */
+    private static HighTension highTension(Section section, Optional<HighTension> common) {
+        HighTension stage = common.orElse(HighTension.POSSIBLE);
+        return new HighTension(
+                section.flag("inject-ht", section.has("inject") || stage.atInjection()),
+                section.flag("meter-ht", section.has("meter") || stage.atMeter()));
     }
 
     private static String text(Section section, String key, Optional<String> common) {
@@ -123,14 +133,17 @@ final class StepReader {
         OptionalDouble q = section.positive("q");
         OptionalDouble kappa = section.positive("coupling");
         OptionalDouble picofarad = section.positive("tank-pF");
+        boolean highTension = section.flag("damp-ht", true);
         if (winding.isEmpty()) {
-            if (ohms.isPresent()) {
-                section.problem("damp-ohm", "'damp-ohm' says nothing without 'damp', the winding that it goes across");
+            for (String key : List.of("damp-ohm", "damp-ht")) {
+                if (section.has(key)) {
+                    section.problem(key, "'" + key + "' says nothing without 'damp', the winding that it goes across");
+                }
             }
             return Optional.empty();
         }
         if (ohms.isPresent()) {
-            return Optional.of(new Damping(winding.get(), ohms.getAsDouble()));
+            return Optional.of(new Damping(winding.get(), ohms.getAsDouble(), highTension));
         }
         boolean known = q.isPresent() && kappa.isPresent() && picofarad.isPresent();
         if (!known || setup.generatorHz().isEmpty() || !(kappa.getAsDouble() > 1)) {
@@ -141,6 +154,7 @@ final class StepReader {
             return Optional.empty();
         }
         double reactance = 1 / (2 * Math.PI * setup.generatorHz().getAsDouble() * picofarad.getAsDouble() * 1e-12);
-        return Optional.of(Damping.suggested(winding.get(), q.getAsDouble(), kappa.getAsDouble(), reactance));
+        return Optional.of(Damping.suggested(winding.get(), q.getAsDouble(), kappa.getAsDouble(), reactance)
+                .withHighTension(highTension));
     }
 }

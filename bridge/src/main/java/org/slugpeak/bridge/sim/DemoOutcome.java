@@ -85,9 +85,10 @@ public record DemoOutcome(
         return lines;
     }
 
-    /** In two lines: what is possible, and what to do next. */
+    /** What was said, in lines that a narrow window holds. */
     private static List<String> quoted(Advice advice) {
-        List<String> parts = List.of(advice.text().split("(?<=;) ", 2));
+        List<String> parts =
+                advice.text().replaceAll("(.{1,68})( |$)", "$1\n").lines().toList();
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             lines.add((i == 0 ? "  '" : "   ") + parts.get(i) + (i == parts.size() - 1 ? "'" : ""));

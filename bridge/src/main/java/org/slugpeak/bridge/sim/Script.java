@@ -11,6 +11,7 @@ import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
+import org.slugpeak.core.safety.SafeHands;
 
 /** What the operator of the Tarnfield bench does, chore by chore. One thread at a time. */
 final class Script {
@@ -109,7 +110,8 @@ final class Script {
         check(CheckKind.LOADING);
         check(CheckKind.OTHER_IF);
         effect(Part.T2_TOP);
-        say("A slug of unknown history is turned out to its end first: two maxima on the way mean the wrong end");
+        say(
+                "Somebody has been at this slug: outwards, counting the turns, not against the stop; two maxima mean the wrong end");
         chores.add(new SweepChore(Part.T1_TOP));
         return this;
     }
@@ -145,7 +147,7 @@ final class Script {
 
     /** Oscillator checks on medium and short wave. */
     Script radioFrequency() {
-        say("Medium wave: generator at the aerial socket, dial at 1400 kHz");
+        say(SafeHands.at("generator to the aerial socket") + "; medium wave, dial at 1400 kHz");
         receive(1400e3, is(Fault.HARMONIC) ? 700e3 : 1400e3);
         check(CheckKind.HARMONIC);
         say("Low end, 600 kHz: the padder");

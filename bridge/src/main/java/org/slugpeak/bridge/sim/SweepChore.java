@@ -6,8 +6,8 @@ import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * Turns a slug of unknown history out to its end, to see how many maxima it passes: one that stood at the wrong end passes two.
- * Then it goes back by counting turns. One thread at a time.
+ * Turns a slug at which somebody has been outwards, short of its stop, to see how many maxima it passes: one that stood at the wrong
+ * end passes two. Then it goes back by counting turns. One thread at a time.
  */
 final class SweepChore implements Chore {
 
@@ -30,7 +30,7 @@ final class SweepChore implements Chore {
     public void begin(Bench bench, SourceListener listener) {
         backToTurns = bench.receiver().turns(part);
         bench.receiver().hand(Optional.of(part));
-        listener.nextAdjuster(part.label() + ", out to its end");
+        listener.nextAdjuster(part.label() + ", outwards, counting turns");
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.slugpeak.bridge.plan;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,6 +17,7 @@ import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.HighTension;
 import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
@@ -183,6 +185,61 @@ class PlanFilesTest {
                 1e-6);
     }
 
+    /** Common practice, no source: primaries stand at high tension, and nobody knows which winding a name means. */
+    @Nested
+    class HighTensionPoints {
+
+        private PlanStep step(String more) throws BadConfiguration {
+            return read(SMALL + more).stages().get(0).steps().get(0);
+        }
+
+        @Test
+        void areAllThatAPlanDoesNotClear() throws BadConfiguration {
+            PlanStep old = step("inject = \"grid\"\ndamp = \"T1 bottom\"\ndamp-ohm = 22000\n");
+            assertEquals(new HighTension(true, true), old.setup().highTension());
+            assertTrue(old.damping().orElseThrow().highTension());
+        }
+
+        @Test
+        void areNotWhereThePlanSaysSo() throws BadConfiguration {
+            PlanStep step = step(
+                    "inject-ht = false\nmeter-ht = false\ndamp = \"T1 bottom\"\ndamp-ohm = 22000\ndamp-ht = false\n");
+            assertEquals(new HighTension(false, false), step.setup().highTension());
+            assertFalse(step.damping().orElseThrow().highTension());
+        }
+
+        @Test
+        void areWorkedOutDampingsToo() throws BadConfiguration {
+            String workedOut = "damp = \"T1 bottom\"\nq = 80\ncoupling = 2\ntank-pF = 110\n";
+            assertTrue(step(workedOut).damping().orElseThrow().highTension());
+            assertFalse(step(workedOut + "damp-ht = false\n")
+                    .damping()
+                    .orElseThrow()
+                    .highTension());
+        }
+
+        @Test
+        void areNotClearedByTheStageForAnotherPointThatAStepNames() throws BadConfiguration {
+            List<PlanStep> steps = read("""
+                    name = "x"
+                    if-kHz = 455
+                    [[stage]]
+                    name = "s"
+                    inject = "antenna"
+                    inject-ht = false
+                    meter = "detector"
+                    meter-ht = false
+                    [[stage.step]]
+                    adjust = "a"
+                    [[stage.step]]
+                    adjust = "b"
+                    inject = "plate of the IF valve"
+                    """).stages().get(0).steps();
+            assertEquals(new HighTension(false, false), steps.get(0).setup().highTension());
+            assertEquals(new HighTension(true, false), steps.get(1).setup().highTension());
+        }
+    }
+
     /** Common practice: over-coupled transformers are judged by their skirts, or damped while they are peaked. */
     @Test
     void anOverCoupledTransformerMayBeJudgedByItsSkirts() throws BadConfiguration {
@@ -221,6 +278,18 @@ class PlanFilesTest {
             assertTrue(mistakes.get(3).contains("my.toml:7:") && mistakes.get(3).contains("'peak'"), mistakes.get(3));
         }
 
+        /** Nobody wrote org.tomlj.MutableTomlArray into his plan. */
+        @Test
+        void ofKindAreToldInWordsAndNotAsAnObject() {
+            assertMistake(SMALL.replace("\"Small set\"", "[1, 2]"), "'name' must be text in quotes, not a list");
+            assertMistake(SMALL.replace("[0.5, 1.5]", "[]"), "not an empty list");
+            assertMistake(
+                    SMALL.replace("[0.5, 1.5]", "[\"a\"]"),
+                    "'level' must be a number, or numbers in square brackets, not a list");
+            assertMistake(SMALL + "seek = { a = 1 }\n", "not a table");
+            assertMistake(SMALL + "rock = 1979-05-27\n", "'rock' must be true or false, not 1979-05-27");
+        }
+
         @Test
         void ofWriting() {
             assertMistake("name = \"x\n", "my.toml:1:");
@@ -236,6 +305,7 @@ class PlanFilesTest {
             assertMistake(SMALL.replace("if-kHz = 455", "if-kHz = -455"), "my.toml:2: 'if-kHz' must be above zero");
             assertMistake(SMALL + "damp = \"T1 top\"\n", "my.toml:8: 'damp' needs 'damp-ohm'");
             assertMistake(SMALL + "damp-ohm = 22000\n", "my.toml:8: 'damp-ohm' says nothing without 'damp'");
+            assertMistake(SMALL + "damp-ht = false\n", "my.toml:8: 'damp-ht' says nothing without 'damp'");
             assertMistake(SMALL + "coupling = 2\n", "my.toml:8: this transformer is over-coupled");
             assertMistake(SMALL + "accept = \"curve\"\n", "known here: maximum, skirts");
             assertMistake(SMALL + "most-rounds = 0\n", "my.toml:8: 'most-rounds' must be a whole number from 1");

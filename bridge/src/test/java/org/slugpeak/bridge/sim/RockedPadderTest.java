@@ -14,6 +14,7 @@ import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.HighTension;
 import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
@@ -55,7 +56,8 @@ class RockedPadderTest {
                 OptionalDouble.of(SIGNAL_HZ),
                 "",
                 "detector",
-                Optional.empty());
+                Optional.empty(),
+                HighTension.POSSIBLE);
         PlanStep step = new PlanStep(
                 Part.C3.label(), Goal.ON_DIAL, setup, true, Optional.empty(), Acceptance.MAXIMUM, List.of());
         Stage stage = new Stage("MW low end", List.of(step), new RepeatRule(0.2, 1));

@@ -9,6 +9,7 @@ import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.safety.SafeHands;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.SeekCommand;
@@ -40,6 +41,7 @@ public final class PlanGuide implements Guide {
     public void begin(Analysis analysis) {
         analysis.advise(Topics.PLAN, planName, Double.NaN);
         safety.forEach(answer -> analysis.advise(Topics.SAFETY, answer, Double.NaN));
+        analysis.advise(Topics.SAFETY, "told: " + SafeHands.TURNING, Double.NaN);
     }
 
     @Override

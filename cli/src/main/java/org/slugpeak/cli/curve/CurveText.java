@@ -10,6 +10,7 @@ import org.slugpeak.cli.arithmetic.Table;
 import org.slugpeak.core.curve.CoupledFit;
 import org.slugpeak.core.curve.Passband;
 import org.slugpeak.core.curve.ResponseCurve;
+import org.slugpeak.core.safety.SafeHands;
 
 /** A response curve in words and tables. All methods are pure. */
 public final class CurveText {
@@ -105,8 +106,8 @@ public final class CurveText {
                 lines.add("the model does not describe this curve well: the circuits are tuned apart, or"
                         + " --transformers is another number");
             } else if (fit.isOverCoupled()) {
-                lines.add("OVER-COUPLED: peaking its slugs in turn ends on one hump; damp the partner winding, or"
-                        + " compare the skirts");
+                lines.add("OVER-COUPLED: peaking its slugs in turn ends on one hump; compare the skirts, or with "
+                        + SafeHands.SAFE + " damp the partner winding");
             }
             return lines;
         } catch (IllegalArgumentException undetermined) {

@@ -40,10 +40,7 @@ record Request(long tNanos, String topic, String text) {
         if (!isAsked(advice)) {
             return before;
         }
-        boolean goesOn = advice.topic().equals(Topics.DAMPING)
-                && before.map(it -> it.topic.equals(Topics.SET_UP)).orElse(false);
-        String text = goesOn ? before.orElseThrow().text + ", " + advice.text() : advice.text();
-        return Optional.of(new Request(advice.tNanos(), advice.topic(), text));
+        return Optional.of(new Request(advice.tNanos(), advice.topic(), advice.text()));
     }
 
     /** Whether it is still to be shown when a reading comes. */

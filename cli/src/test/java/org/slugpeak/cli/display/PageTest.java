@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.level.Suspicion;
@@ -149,11 +151,25 @@ class PageTest {
     }
 
     @Test
+    void whereAHandGoesIntoTheSetOffIsLargeAndTheRestIsWhole() {
+        String move = CheckKind.LOADING.moves().get(0);
+        Grid grid = page.draw(asked(move), Aside.NONE, 80, 24);
+        assertTrue(
+                BlockText.stands(grid, "SET", 2) && BlockText.stands(grid, "OFF", 2),
+                () -> String.join("\n", grid.lines()));
+        assertTrue(words(grid).contains(move), () -> words(grid));
+    }
+
+    @Test
     void inASmallWindowAQuestionIsWhole() {
-        Grid grid = page.draw(asked("put 1 Mohm in series with the meter lead, then say done"), Aside.NONE, 40, 12);
-        String text = String.join("\n", grid.lines()).replaceAll("\\s+", " ");
-        assertTrue(text.contains("put 1 Mohm in series with the meter lead, then say done"), text);
+        String move = CheckKind.LOADING.moves().get(0);
+        String text = words(page.draw(asked(move), Aside.NONE, 40, 12));
+        assertTrue(text.contains(move), text);
         assertTrue(text.contains("q quit"), text);
+    }
+
+    private static String words(Grid grid) {
+        return String.join("\n", grid.lines()).replaceAll("\\s+", " ");
     }
 
     private static Scene asked(String move) {
@@ -309,6 +325,15 @@ class PageTest {
         String shown = flat(pageWithRepaired(), later, width, height);
         assertTrue(shown.contains(Suspicion.HUM.text() + " (f repaired)"), shown);
         assertTrue(shown.contains("below best"), shown);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Suspicion.class)
+    void everySuspicionIsWholeInASmallWindow(Suspicion suspicion) {
+        Advice raised = new Advice(Sessions.seconds(2), suspicion.topic(), suspicion.text(), Double.NaN);
+        Scene doubtful = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), raised);
+        String shown = flat(pageWithRepaired(), doubtful, 40, 12);
+        assertTrue(shown.contains(suspicion.text() + " (f repaired)"), shown);
     }
 
     @Test

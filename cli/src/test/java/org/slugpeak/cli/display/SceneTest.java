@@ -16,6 +16,7 @@ import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.safety.SafeHands;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
@@ -157,11 +158,11 @@ class SceneTest {
     }
 
     @Test
-    void aResistorIsPartOfTheSetUpAndBothStandUntilTheAdjusterBegins() {
-        keeper.take(new Advice(0, Topics.SET_UP, "generator 455 kHz", Double.NaN));
-        keeper.take(new Advice(0, Topics.DAMPING, "put 22 kohm across T1 secondary meanwhile", 22e3));
-        assertEquals(
-                "generator 455 kHz, put 22 kohm across T1 secondary meanwhile", SceneWords.sentence(keeper.scene()));
+    void aResistorIsAskedForUntilTheAdjusterBegins() {
+        keeper.take(new Advice(0, Topics.DAMPING, SafeHands.at("put 22 kohm across T1 secondary"), 22e3));
+        assertEquals(SafeHands.at("put 22 kohm across T1 secondary"), SceneWords.sentence(keeper.scene()));
+        keeper.take(reading(4, 0.0, 0.9, Trend.FALLING));
+        assertTrue(isAsked());
         keeper.take(new Adjuster(seconds(5), "T1 top", Adjuster.Action.BEGIN, 0.9, Double.NaN, Double.NaN));
         assertFalse(isAsked());
     }

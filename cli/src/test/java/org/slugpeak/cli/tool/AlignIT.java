@@ -31,6 +31,9 @@ final class AlignIT {
         assertEquals(0, result.exitCode(), result.errors());
         List<String> records = Files.readAllLines(log);
         assertTrue(records.stream().anyMatch(line -> line.contains("\"topic\":\"rest\"")), "no resting reading");
+        assertTrue(
+                records.stream().anyMatch(line -> line.contains("insulated tool, one hand")),
+                "nobody was told how to turn");
         assertTrue(done(records) >= 8, done(records) + " adjusters were recorded");
         assertTrue(
                 records.stream().anyMatch(line -> line.contains("\"topic\":\"round\"") && line.contains(": done")),

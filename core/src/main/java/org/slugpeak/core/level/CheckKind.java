@@ -2,6 +2,7 @@ package org.slugpeak.core.level;
 
 import java.util.List;
 import java.util.Locale;
+import org.slugpeak.core.safety.SafeHands;
 
 /**
  * The checks of the trade that take one or two moves of the user. Each move changes one thing; the tool asks in one line, waits
@@ -13,7 +14,10 @@ public enum CheckKind {
     /** Whether the reading follows the generator. */
     LEVEL(true, "put the generator back up, times 2", "halve the generator"),
     /** Whether the meter loads the point it measures. */
-    LOADING(false, "take the resistor out again", "put 1 Mohm in series with the meter lead, then say done"),
+    LOADING(
+            false,
+            SafeHands.at("take the resistor out again"),
+            SafeHands.at("put 1 Mohm in series with the meter lead") + ", then say done"),
     /** Whether the present adjuster does anything at all. */
     EFFECT(false, "turn the adjuster back by half a turn", "turn the adjuster in by half a turn, then say done"),
     /** Whether the IF response falls as it should on both sides. */
@@ -35,7 +39,16 @@ public enum CheckKind {
             "move the generator 2 kHz up, then say done",
             "now 2 kHz below its frequency, then say done"),
     /** Whether the oscillator is on the right side of the signal. */
-    IMAGE(false, "put the dial back", "set the dial lower by twice the IF, then say done");
+    IMAGE(
+            false,
+            "put the dial back",
+            "set the dial lower by twice the IF (higher where the oscillator is below the signal), then say done");
+
+    /** Nobody takes so long for a knob. */
+    private static final double PATIENCE_SECONDS = 25;
+
+    /** Off, discharge, clip, warm up, and nobody is to hurry. */
+    private static final double OFF_PATIENCE_SECONDS = 600;
 
     private final boolean seesStep;
     private final String restore;
@@ -65,6 +78,11 @@ public enum CheckKind {
      */
     public String restore() {
         return restore;
+    }
+
+    /** How long a move may take before the check is dropped, s. */
+    double patienceSeconds() {
+        return this == LOADING ? OFF_PATIENCE_SECONDS : PATIENCE_SECONDS;
     }
 
     /** Whether the move always shows in the reading, so that nobody need say done. */

@@ -46,7 +46,6 @@ final class StepCheck {
     private static final double COLLECT_SECONDS = 0.8;
     private static final double SKIP_SECONDS = 0.5;
     private static final double UNSTEADY_SECONDS = 4;
-    private static final double PATIENCE_SECONDS = 25;
 
     private final CheckKind kind;
     private final Listener listener;
@@ -118,16 +117,16 @@ final class StepCheck {
         double before = levels.get(levels.size() - 1).value();
         if (kind.seesStep() && Math.abs(value - before) > STEP_SHARE * Math.abs(before)) {
             enter(Phase.SETTLING, tNanos);
-        } else if (seconds > PATIENCE_SECONDS) {
+        } else if (seconds > kind.patienceSeconds()) {
             enter(Phase.OVER, tNanos);
-            listener.dropped(tNanos, "nothing changed in " + (int) PATIENCE_SECONDS + " s: the check is dropped");
+            listener.dropped(tNanos, "nothing changed in " + (int) kind.patienceSeconds() + " s: the check is dropped");
         }
     }
 
     private void restore(long tNanos, double value, double seconds) {
         double before = levels.get(0).value();
         boolean back = kind.seesStep() && Math.abs(value - before) < STEP_SHARE / 2 * Math.abs(before);
-        if ((back && seconds > SKIP_SECONDS) || seconds > PATIENCE_SECONDS) {
+        if ((back && seconds > SKIP_SECONDS) || seconds > kind.patienceSeconds()) {
             enter(Phase.OVER, tNanos);
         }
     }

@@ -1,6 +1,7 @@
 package org.slugpeak.core.level;
 
 import java.util.Locale;
+import org.slugpeak.core.safety.SafeHands;
 
 /**
  * What a sign in the readings may mean. Never a certainty: each names the next thing to try. The signs are common practice, no
@@ -12,23 +13,25 @@ public enum Suspicion {
     /** The response is centred elsewhere. */
     WRONG_IF("another intermediate frequency than the set is made for", "look up the IF before any slug is turned"),
     /** No image where it should be. */
-    IMAGE("tuned to the image", "take the trimmer setting with less capacitance, prove it again"),
+    IMAGE(
+            "tuned to the image",
+            "the other trimmer setting (less capacitance; more if the oscillator is below), prove it"),
     /** The response is crossed too quickly. */
-    HARMONIC("a harmonic of the generator", "halve the dial in mind: set the generator to the dial frequency"),
+    HARMONIC("a harmonic of the generator", "set the generator itself to the dial frequency, and read the level again"),
     /** Too wide a response, or two distant maxima. */
-    SLUG_END("a slug at the wrong end of its coil", "find the other maximum, with the slugs at the outer ends"),
+    SLUG_END("a slug at the wrong end of its coil", "find the other maximum, usually the outer one; count the turns"),
     /** The reading jumps by itself. */
-    MICA("a mica capacitor that jumps", "tap the can, watch for jumps; renew the capacitor before aligning"),
+    MICA("a mica capacitor that jumps", SafeHands.leaveOff("renew it before aligning")),
     /** The padder has no effect. */
-    PADDER("padder open or shorted", "switch off, measure the padder and its lead"),
+    PADDER("padder open or shorted", SafeHands.leaveOff("measure the padder and its lead")),
     /** A slug has no effect. */
-    WINDING("open winding, or a broken slug", "switch off, measure the winding with an ohmmeter"),
+    WINDING("open winding, or a broken slug", SafeHands.leaveOff("measure the winding")),
     /** The meter takes more current than it should. */
-    LOADING("the meter loads the circuit", "use a meter of 10 Mohm or more, or a series resistor at the probe"),
+    LOADING("the meter loads the circuit", SafeHands.at("fit a meter of 10 Mohm")),
     /** The response is narrower than the circuits can be. */
-    REGENERATION("the IF stage feeds back", "check screens, screen bypass and can earths before aligning"),
+    REGENERATION("the IF stage feeds back", SafeHands.leaveOff("check screens, bypasses and can earths")),
     /** The reading wobbles without a signal. */
-    HUM("mains hum in the reading", "check the filter capacitors and the ground of the meter lead");
+    HUM("mains hum in the reading", SafeHands.leaveOff("check filter capacitors and meter ground"));
 
     /** Topic of the advice that what was suspected is so no longer. */
     public static final String CLEARED = "no-longer-possible";

@@ -9,6 +9,7 @@ import java.util.Queue;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.safety.SafeHands;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
@@ -38,16 +39,8 @@ import org.slugpeak.core.session.TwoPeaks;
  */
 public final class AlignmentProgress implements RecordSink {
 
-    /** The reading stands when it moves less than this, dB, for {@link #STAND_NANOS}. */
+    /** While a hand leaves, the reading moves less than this, dB. */
     private static final double STAND_DB = 0.5;
-
-    private static final long STAND_NANOS = 1_500_000_000L;
-
-    /** A generator or dial that has been set shows in the reading by this much, dB. */
-    private static final double CHANGE_DB = 1;
-
-    /** Where nothing shows, a reading that stands for so long is taken for ready. */
-    private static final long PATIENCE_NANOS = 15_000_000_000L;
 
     /** The reading of one second before the hand leaves is compared with one second after. */
     private static final long COMPARE_NANOS = 1_000_000_000L;
@@ -73,19 +66,17 @@ public final class AlignmentProgress implements RecordSink {
 
     private final Route route;
     private final Queue<Order> orders = new ArrayDeque<>();
-    private final SteadyWatch standing = new SteadyWatch(STAND_NANOS, STAND_DB);
+    private final SettlingWatch settling = new SettlingWatch();
     private final SteadyWatch lastSecond = new SteadyWatch(COMPARE_NANOS, STAND_DB);
 
     private Phase phase = Phase.SETTLING;
-    private Optional<Setup> setUp = Optional.empty();
+    private final Connections connections = new Connections();
     private boolean entered;
     private boolean resuming;
     private boolean goingBack;
-    private boolean mustChange;
     private boolean twoPeaks;
     private boolean skirtsWanted;
     private boolean begunAgain;
-    private double levelAtEntry = Double.NaN;
     private double withHand = Double.NaN;
     private long phaseNanos;
     private long nowNanos;
@@ -114,7 +105,7 @@ public final class AlignmentProgress implements RecordSink {
         orders.clear();
         phase = route.isOver() ? Phase.OVER : Phase.SETTLING;
         entered = false;
-        setUp = Optional.empty();
+        connections.forget();
     }
 
     private static boolean movesOn(SessionRecord record) {
@@ -160,7 +151,7 @@ public final class AlignmentProgress implements RecordSink {
     /** The user's key: it is set, it is done, it is this one. */
     public void next() {
         switch (phase) {
-            case SETTLING -> beginTurning();
+            case SETTLING -> ready();
             case TURNING, CHOOSING, HANDS_OFF -> endStep(Adjuster.Action.DONE);
             case CHECKING -> orders.add(new Order.Level(LevelCommand.done()));
             default -> {}
@@ -175,7 +166,7 @@ public final class AlignmentProgress implements RecordSink {
             return;
         }
         if (phase == Phase.SETTLING) {
-            beginTurning();
+            ready();
         }
         if (phase == Phase.TURNING || phase == Phase.CHOOSING || phase == Phase.HANDS_OFF) {
             endStep(Adjuster.Action.SKIP);
@@ -187,7 +178,7 @@ public final class AlignmentProgress implements RecordSink {
         if (phase == Phase.TURNING || phase == Phase.CHOOSING || phase == Phase.HANDS_OFF) {
             say(Topics.BACK, "back one step", Double.NaN);
             endStep(Adjuster.Action.SKIP);
-        } else if (phase == Phase.SETTLING) {
+        } else if (phase == Phase.SETTLING && !skirtsWanted) {
             say(Topics.BACK, "back one step", Double.NaN);
             beginTurning();
             endStep(Adjuster.Action.SKIP);
@@ -218,7 +209,6 @@ public final class AlignmentProgress implements RecordSink {
         if (!taken.reading().condition().isTrusted() || Double.isNaN(taken.smoothed())) {
             return;
         }
-        standing.see(nowNanos, taken.smoothed());
         lastSecond.see(nowNanos, taken.smoothed());
         switch (phase) {
             case SETTLING -> settle(taken.smoothed());
@@ -233,26 +223,28 @@ public final class AlignmentProgress implements RecordSink {
         if (!entered) {
             enterStep(level);
         }
-        boolean changed = Math.abs(20 * Math.log10(Math.abs(level / levelAtEntry))) > CHANGE_DB;
-        mustChange = mustChange && !changed;
-        boolean patient = nowNanos - phaseNanos >= PATIENCE_NANOS;
-        if (standing.isSteady() && (!mustChange || patient)) {
+        if (settling.isDone(nowNanos, level, route.step().goal() == Goal.ZERO)) {
+            ready();
+        }
+    }
+
+    /** What was asked for is set: now the adjuster, or the skirts where only a damping resistor was still in the way. */
+    private void ready() {
+        if (skirtsWanted) {
+            checkSkirts();
+        } else {
             beginTurning();
         }
     }
 
     private void enterStep(double level) {
         entered = true;
-        levelAtEntry = level;
-        phaseNanos = nowNanos;
-        standing.forget();
         PlanStep step = route.step();
-        mustChange = setUp.isPresent() && !setUp.get().equals(step.setup());
-        if (!setUp.equals(Optional.of(step.setup()))) {
-            say(Topics.SET_UP, Directions.setUp(step.setup()), Double.NaN);
-            setUp = Optional.of(step.setup());
-        }
-        step.damping().ifPresent(damping -> say(Topics.DAMPING, Directions.damp(damping), damping.ohms()));
+        boolean differs = connections.changesFor(step);
+        Optional<Connections.Change> change = connections.goTo(step);
+        boolean handInSet = change.map(Connections.Change::atTerminals).orElse(false);
+        settling.begin(nowNanos, level, differs || handInSet, handInSet);
+        change.map(Connections.Change::say).ifPresent(orders::add);
     }
 
     private void beginTurning() {
@@ -355,8 +347,8 @@ public final class AlignmentProgress implements RecordSink {
         if (phase == Phase.TURNING && reason == NoPeakReason.END_OF_TRAVEL) {
             say(
                     Topics.GUARD,
-                    "best at the end of travel: wrong slug, wrong IF, or a part has changed; skip it and look for the"
-                            + " fault before going on",
+                    "best at the end of travel: wrong slug, wrong IF, or a part has changed; skip it, and with "
+                            + SafeHands.SAFE + " look for the fault before going on",
                     Double.NaN);
         }
     }
@@ -373,9 +365,6 @@ public final class AlignmentProgress implements RecordSink {
             return;
         }
         PlanStep step = route.step();
-        step.damping()
-                .ifPresent(damping ->
-                        say(Topics.DAMPING, "take the resistor off " + damping.winding() + " again", Double.NaN));
         if (goingBack) {
             goingBack = false;
             route.back();
@@ -406,39 +395,36 @@ public final class AlignmentProgress implements RecordSink {
                         end.stage(),
                         end.round(),
                         end.gainDb() + 0.0,
-                        words(end.verdict())),
+                        end.verdict().words()),
                 end.gainDb());
         skirtsWanted = skirts && end.verdict() != Route.Verdict.AGAIN && end.verdict() != Route.Verdict.CREEPING;
     }
 
-    private static String words(Route.Verdict verdict) {
-        return switch (verdict) {
-            case CONVERGED -> "done";
-            case AGAIN -> "once more";
-            case CREEPING -> "it creeps: an over-coupled transformer? compare the skirts, or damp the partner winding";
-            case STILL_GAINING -> "still gaining after the last round allowed: look for a fault";
-        };
-    }
-
     private void goOn() {
         entered = false;
-        standing.forget();
-        if (skirtsWanted) {
-            skirtsWanted = false;
-            phase = Phase.CHECKING;
-            orders.add(new Order.Level(LevelCommand.check(CheckKind.SKIRTS)));
-        } else {
+        if (!skirtsWanted) {
             toNextStep();
+        } else if (connections.isDamped()) {
+            phase = Phase.SETTLING;
+            entered = true;
+            settling.begin(nowNanos, lastSecond.mean(), true, true);
+            connections.undamp().ifPresent(orders::add);
+        } else {
+            checkSkirts();
         }
+    }
+
+    private void checkSkirts() {
+        skirtsWanted = false;
+        phase = Phase.CHECKING;
+        orders.add(new Order.Level(LevelCommand.check(CheckKind.SKIRTS)));
     }
 
     private void toNextStep() {
         if (route.isOver()) {
             phase = Phase.OVER;
-            say(
-                    Topics.PLAN_OVER,
-                    "the plan is through: take off clamps and damping resistors, AFC back on, seal the slugs",
-                    Double.NaN);
+            String job = "take off leads, clamps and damping resistors, seal the slugs; AFC back on";
+            say(Topics.PLAN_OVER, "the plan is through: " + SafeHands.leaveOff(job), Double.NaN);
             orders.add(new Order.Finish());
         } else {
             phase = Phase.SETTLING;

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.slugpeak.core.safety.SafeHands;
 import org.slugpeak.core.session.Adjuster;
 
 /**
@@ -12,8 +13,8 @@ import org.slugpeak.core.session.Adjuster;
  * <p>With the detunings a and b of its circuits in half bandwidths, a pair gives {@code 1/|(1+ja)(1+jb)+c|} where c is the square
  * of the coupling in units of the critical one (F. E. Terman, Radio Engineers' Handbook, 1943, section 3, with the factor
  * dropped that nothing depends on). Peaking the one while the other stays puts it at {@code a = c b/(1+b^2)}, which is at most
- * {@code c/2}. So where c is not above 1 a single round leaves no more than 0.09 dB a pair, from any start: the next round
- * cannot gain much. Above 1 the centre repels, and a later round may gain decibels on the way to a hump. A slug that was left in
+ * {@code c/2}. So where c is not above 1 a single round leaves no more than 0.103 dB a pair, from any start, and that at c = 0.67,
+ * which is 0.82 of the critical coupling: the next round cannot gain much. Above 1 the centre repels, and a later round may gain decibels on the way to a hump. A slug that was left in
  * the wrong place in the first round brings such a gain too, so both causes are named. Whoever stands on a hump already after the
  * first round gains nothing more: that shows in the skirts alone.
  *
@@ -22,10 +23,10 @@ import org.slugpeak.core.session.Adjuster;
 final class CouplingWatch {
 
     /**
-     * No adjuster of a pair that is not over-coupled gains so much once all have been at their best, dB: 0.09 by the coupling, and
+     * No adjuster of a pair that is not over-coupled gains so much once all have been at their best, dB: 0.103 by the coupling, and
      * up to 0.2 each that this one and its partner were left below their best.
      */
-    private static final double CANNOT_GAIN_DB = 0.5;
+    private static final double CANNOT_GAIN_DB = 0.51;
 
     private final Set<String> settled = new HashSet<>();
     private String stageName = "";
@@ -67,9 +68,10 @@ final class CouplingWatch {
         return String.format(
                 Locale.ROOT,
                 "%s gained %.1f dB in round %d, when all had been at their best: was one left in the wrong place, or is a"
-                        + " transformer over-coupled? then damp the partner winding, or judge by the skirts",
+                        + " transformer over-coupled? then judge by the skirts, or with %s damp the partner winding",
                 step.adjuster(),
                 gainDb,
-                round);
+                round,
+                SafeHands.SAFE);
     }
 }

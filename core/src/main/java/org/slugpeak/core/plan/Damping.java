@@ -6,8 +6,9 @@ package org.slugpeak.core.plan;
  *
  * @param winding across which winding
  * @param ohms value, ohm, positive
+ * @param highTension whether the winding may stand at high tension, as every primary does
  */
-public record Damping(String winding, double ohms) {
+public record Damping(String winding, double ohms, boolean highTension) {
 
     /** With this much coupling, in units of the critical one, peaking converges on the centre within two turns or so. */
     private static final double SAFE_KAPPA = 0.6;
@@ -18,6 +19,26 @@ public record Damping(String winding, double ohms) {
         if (!(ohms > 0)) {
             throw new IllegalArgumentException("a damping resistor is above zero ohm");
         }
+    }
+
+    /**
+     * A resistor across a winding of which nobody has said that no high tension stands there.
+     *
+     * @param winding across which winding
+     * @param ohms value, ohm, positive
+     */
+    public Damping(String winding, double ohms) {
+        this(winding, ohms, true);
+    }
+
+    /**
+     * The same across a winding of which more is known.
+     *
+     * @param mayBeHigh whether it may stand at high tension
+     * @return a copy
+     */
+    public Damping withHighTension(boolean mayBeHigh) {
+        return new Damping(winding, ohms, mayBeHigh);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.slugpeak.core.plan;
 
 import java.util.Optional;
+import org.slugpeak.core.safety.SafeHands;
 
 /** Knows where in the plan the work is, what the present round has gained, and where it goes on. One thread at a time. */
 final class Route {
@@ -22,10 +23,22 @@ final class Route {
 
     /** What the end of a round means. */
     enum Verdict {
-        CONVERGED,
-        AGAIN,
-        CREEPING,
-        STILL_GAINING
+        CONVERGED("done"),
+        AGAIN("once more"),
+        CREEPING("it creeps: an over-coupled transformer? compare the skirts, or with " + SafeHands.SAFE
+                + " damp the partner winding"),
+        STILL_GAINING("still gaining after the last round allowed: with " + SafeHands.SAFE + " look for a fault");
+
+        private final String words;
+
+        Verdict(String words) {
+            this.words = words;
+        }
+
+        /** What the user is told. */
+        String words() {
+            return words;
+        }
     }
 
     Route(Plan plan) {

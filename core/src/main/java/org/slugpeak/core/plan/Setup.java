@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param dial where the pointer stands, in words
  * @param meterPoint where the meter is connected
  * @param level where the reading should stay
+ * @param highTension where it may stand
  */
 public record Setup(
         OptionalDouble generatorHz,
@@ -24,4 +25,18 @@ public record Setup(
         OptionalDouble dialHz,
         String dial,
         String meterPoint,
-        Optional<LevelRange> level) {}
+        Optional<LevelRange> level,
+        HighTension highTension) {
+
+    /**
+     * Whether all leads are where another set-up has them, so that no hand goes to a terminal.
+     *
+     * @param other the set-up before
+     * @return true where generator, dummy antenna and meter stay connected as they are
+     */
+    boolean hasLeadsOf(Setup other) {
+        return injection.equals(other.injection)
+                && dummyAntenna.equals(other.dummyAntenna)
+                && meterPoint.equals(other.meterPoint);
+    }
+}

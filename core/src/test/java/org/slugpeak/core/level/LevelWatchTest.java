@@ -355,6 +355,23 @@ class LevelWatchTest {
             assertEquals(loads, meter.told.heard("possible-loading"));
         }
 
+        /** Off, discharge, clip, warm up: nobody is hurried, and nothing is made of the readings meanwhile. */
+        @Test
+        void aResistorIsPutInAndTakenOutWithTheSetOff() {
+            Meter meter = new Meter(2, 0.0005)
+                    .command(LevelCommand.check(CheckKind.LOADING))
+                    .read(2, 1)
+                    .read(120, 0)
+                    .read(60, 10 / 11.0)
+                    .done()
+                    .read(3, 10 / 11.0)
+                    .read(120, 0);
+            assertFalse(meter.watch.letsFinderSee(), "the resistor is still in");
+            meter.read(60, 1).done();
+            assertEquals(10e6, meter.told.first("loading").amount(), 0.5e6);
+            assertTrue(meter.told.heard("check-over") && meter.watch.letsFinderSee());
+        }
+
         @ParameterizedTest
         @CsvSource({"IMAGE, 0.08, false", "IMAGE, 0.002, true"})
         void oneMoveTellsTheImage(CheckKind kind, double left, boolean suspected) {

@@ -100,8 +100,10 @@ class AlignmentProgressTest {
         @Test
         void saysHowGeneratorDialAndMeterStand() {
             assertEquals(
-                    List.of("generator 455 kHz, modulation none, to converter grid, meter at detector,"
-                            + " reading 0.5 to 1.5 V"),
+                    List.of(
+                            "generator 455 kHz, modulation none, reading 0.5 to 1.5 V; leads, moved only with the set OFF,"
+                                    + " unplugged, discharged, measured under 30 V, hands away before ON: generator to converter"
+                                    + " grid (may be HT: blocking capacitor), meter at detector (may be HT: divider)"),
                     started(Plans.plan(Plans.slugs("T1"))).said(Topics.SET_UP));
         }
 
@@ -296,22 +298,107 @@ class AlignmentProgressTest {
             session.advice("check-over").stand(1, 3);
             assertEquals(List.of("T2 top"), session.begun());
         }
+    }
+
+    /** Common practice, no source: IF primaries stand at high tension, so nothing is clipped to a set that is on. */
+    @Nested
+    class HandsInTheSet {
+
+        private static final String OFF = "set OFF, unplug, discharge, measure under 30 V; ";
+        private static final String ON = "; hands away; set ON";
+
+        private PlanStep damped(String adjuster, Acceptance acceptance, Damping damping) {
+            return new PlanStep(
+                    adjuster, Goal.PEAK, Plans.IF_SETUP, false, Optional.of(damping), acceptance, List.of());
+        }
+
+        private final PlanStep top = damped("T1 top", Acceptance.SKIRTS, new Damping("T1 bottom", 22e3));
+        private final PlanStep bottom = damped("T1 bottom", Acceptance.SKIRTS, new Damping("T1 top", 22e3, false));
 
         @Test
-        void dampingGoesOnBeforeAndComesOffAfter() {
-            PlanStep damped = new PlanStep(
-                    "T1 top",
-                    Goal.PEAK,
-                    Plans.IF_SETUP,
-                    false,
-                    Optional.of(new Damping("T1 bottom", 22e3)),
-                    Acceptance.MAXIMUM,
-                    List.of());
-            Session session = started(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), damped)));
-            session.peak(2);
+        void dampingGoesOnAndOverAndOffWithTheSetOff() {
+            Session session = new Session(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), top, bottom)));
+            session.stand(1, 2)
+                    .stand(0, 5)
+                    .stand(1, 2)
+                    .peak(2)
+                    .stand(0, 5)
+                    .stand(1, 2)
+                    .peak(1);
+            String leads =
+                    "generator to converter grid (may be HT: blocking capacitor), meter at detector (may be HT: divider)";
             assertEquals(
-                    List.of("put 22 kohm across T1 bottom meanwhile", "take the resistor off T1 bottom again"),
+                    List.of(OFF + leads + "; put 22 kohm across T1 bottom (may be HT)" + ON
+                            + "; generator 455 kHz, modulation none, reading 0.5 to 1.5 V"),
+                    session.said(Topics.SET_UP));
+            assertEquals(
+                    List.of(
+                            OFF + "take the 22 kohm off T1 bottom (may be HT); put 22 kohm across T1 top" + ON,
+                            OFF + "take the 22 kohm off T1 top" + ON),
                     session.said(Topics.DAMPING));
+            assertEquals(List.of(), session.marks(), "no skirts as long as the resistor is on");
+            assertEquals(
+                    List.of("level: check skirts"),
+                    session.stand(0, 5).stand(1, 2).marks());
+        }
+
+        @Test
+        void aSetThatIsOffIsNotReadyHoweverStillTheMeterStands() {
+            Session session = new Session(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), top)));
+            session.stand(1, 60).stand(0.01, 60);
+            assertEquals(List.of(), session.begun());
+            assertEquals(List.of("T1 top"), session.stand(0.8, 2).begun());
+        }
+
+        @Test
+        void aKeySaysThatTheHandIsBack() {
+            Session session = new Session(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), top)));
+            session.stand(1, 2).key(session.progress::next);
+            assertEquals(List.of("T1 top"), session.begun());
+        }
+
+        @Test
+        void theSameResistorStaysForTheNextAdjuster() {
+            PlanStep other = damped("T2 top", Acceptance.MAXIMUM, new Damping("T1 bottom", 22e3));
+            Session session = new Session(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), top, other)));
+            session.stand(1, 2).stand(0, 5).stand(0.5, 2).peak(2).stand(0.5, 2);
+            assertEquals(List.of("T1 top", "T2 top"), session.begun());
+            assertEquals(List.of(), session.said(Topics.DAMPING));
+        }
+
+        @Test
+        void leadsAreMovedWithTheSetOffAndKnobsWithout() {
+            Setup grid = Plans.setup(1400e3);
+            Setup aerial = new Setup(
+                    grid.generatorHz(),
+                    "none",
+                    "antenna",
+                    "200 pF",
+                    grid.dialHz(),
+                    "",
+                    "detector",
+                    grid.level(),
+                    new HighTension(false, false));
+            PlanStep knob = Plans.with(Plans.step("C2"), Goal.PEAK, grid, false, Acceptance.MAXIMUM);
+            PlanStep lead = Plans.with(Plans.step("C1"), Goal.PEAK, aerial, false, Acceptance.MAXIMUM);
+            Stage stage = Plans.stage("MW", new RepeatRule(0.2, 1), Plans.step("T1"), knob, lead);
+            Session session = started(Plans.plan(stage));
+            session.peak(1).stand(0.5, 2).peak(1).stand(0.5, 2);
+            String knobs = "generator 1400 kHz, modulation none, reading 0.5 to 1.5 V";
+            assertEquals(
+                    List.of(
+                            knobs,
+                            OFF + "generator to antenna, dummy antenna 200 pF, meter at detector" + ON + "; " + knobs),
+                    session.said(Topics.SET_UP).subList(1, 3));
+        }
+
+        @Test
+        void theEndLeavesTheSetOff() {
+            Session session = started(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), Plans.step("T1"))));
+            assertEquals(
+                    List.of("the plan is through: " + OFF
+                            + "take off leads, clamps and damping resistors, seal the slugs; AFC back on"),
+                    session.peak(1).said(Topics.PLAN_OVER));
         }
     }
 
@@ -408,6 +495,18 @@ class AlignmentProgressTest {
             assertTrue(session.isFinished());
             double lossDb = 10 * Math.log10(1 + last * last);
             assertTrue(lossDb < 0.1, "left " + lossDb + " dB from the optimum");
+        }
+
+        /** A pointer cannot stay on its mark while the gang is rocked. */
+        @Test
+        void asksForTheGreatestSweepAndNotForTheMark() {
+            PlanStep padder = Plans.with(Plans.step("C3"), Goal.ON_DIAL, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+            Session session = started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), padder)));
+            assertEquals(
+                    List.of(
+                            "C3: rock the gang across the signal, to the greatest of its sweeps; output counts before the"
+                                    + " exact mark"),
+                    session.said(Topics.TURN));
         }
 
         @Test

@@ -21,7 +21,8 @@ final class Plans {
                 OptionalDouble.empty(),
                 "",
                 "detector",
-                Optional.of(new LevelRange(0.5, 1.5, "V")));
+                Optional.of(new LevelRange(0.5, 1.5, "V")),
+                HighTension.POSSIBLE);
     }
 
     static PlanStep step(String adjuster) {
