@@ -63,7 +63,10 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--hum",
             paramLabel = "VOLTS",
-            description = "How far mains hum is taken down: put this RMS voltage of hum on the input first.")
+            description = {
+                "How far mains hum is taken down: first put this RMS voltage on the input, from a small transformer",
+                "of its own, 6.3 V for example; never from the mains itself."
+            })
     private Optional<Double> hum = Optional.empty();
 
     @Mixin

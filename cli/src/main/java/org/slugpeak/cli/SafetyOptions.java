@@ -16,7 +16,10 @@ final class SafetyOptions {
     @Option(
             names = "--chassis",
             paramLabel = "transformer|live|unknown",
-            description = "Is the chassis behind a mains transformer, or live (AC/DC set)? Unknown counts as live.")
+            description = {
+                "Has the set a mains transformer of two separate windings, or is its chassis live (AC/DC set,",
+                "autotransformer)? Unknown counts as live."
+            })
     private String chassis = "";
 
     @Option(names = "--isolated", paramLabel = "yes|no", description = "Is the set alone on an isolation transformer?")
@@ -25,13 +28,19 @@ final class SafetyOptions {
     @Option(
             names = "--earthed",
             paramLabel = "yes|no",
-            description = "Does the computer earth the meter lead? No: isolated port, or laptop on its battery.")
+            description = {
+                "Does any lead earth the set: computer, generator, oscilloscope? No: isolated port or laptop on its",
+                "battery, generator on a battery or behind Y1 capacitors in both wires."
+            })
     private String earthed = "";
 
     @Option(
             names = "--blocking",
             paramLabel = "yes|no",
-            description = "Are there blocking capacitors in the leads of generator and meter?")
+            description = {
+                "Is there a blocking capacitor in the lead of the generator, and a divider or resistor, no capacitor,",
+                "in that of the meter?"
+            })
     private String blocking = "";
 
     @Option(

@@ -54,13 +54,19 @@ final class SafetyQuestions {
     List<String> ask() throws BadConfiguration {
         out.println("A valve radio can kill, and local codes and licensed practice come first. Four questions:");
         SafetyAnswers answers = new SafetyAnswers(
-                ask("1. Is the chassis behind a mains transformer, or live? (transformer, live, unknown) ", CHASSIS),
+                ask(
+                        "1. Has the set a mains transformer of two separate windings, or is its chassis live (AC/DC set,"
+                                + " autotransformer)? (transformer, live, unknown) ",
+                        CHASSIS),
                 ask("2. Is the set alone on an isolation transformer? (yes, no) ", YES_NO),
                 ask(
-                        "3. Does the computer earth the meter lead? No: isolated port, or laptop on its battery. (yes,"
-                                + " no) ",
+                        "3. Does any lead earth the set: computer, generator, oscilloscope? No: isolated port or laptop on"
+                                + " its battery, generator on a battery or behind Y1 capacitors in both wires. (yes, no) ",
                         YES_NO),
-                ask("4. Are there blocking capacitors in the leads of generator and meter? (yes, no) ", YES_NO));
+                ask(
+                        "4. Is there a blocking capacitor in the generator's lead, and a divider or resistor, no capacitor,"
+                                + " in the meter's? (yes, no) ",
+                        YES_NO));
         if (answers.dangers().isEmpty()) {
             return lines(answers, Optional.empty());
         }

@@ -197,7 +197,8 @@ public final class ScaleCommand implements Runnable {
             mixinStandardHelpOptions = true,
             name = "receiver",
             description = "Dial errors of a receiver at the low end, the middle and the high end, and which oscillator"
-                    + " adjuster must go which way. A maker's own procedure outranks this.")
+                    + " adjuster must go which way, for an oscillator above the signal. A maker's own procedure outranks"
+                    + " this.")
     int receiver(
             @Option(
                             names = "--if",

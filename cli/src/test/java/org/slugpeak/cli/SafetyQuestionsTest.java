@@ -27,8 +27,8 @@ class SafetyQuestionsTest {
                 List.of(
                         "chassis: transformer",
                         "isolation transformer: yes",
-                        "computer earths the meter lead: no",
-                        "blocking capacitors in the leads: yes"),
+                        "a lead earths the set: no",
+                        "blocking capacitor in the generator lead, divider or resistor in the meter lead: yes"),
                 answer("transformer", "yes", "no", "yes"));
     }
 
