@@ -31,7 +31,7 @@ public enum Suspicion {
     /** The response is narrower than the circuits can be. */
     REGENERATION("the IF stage feeds back", SafeHands.leaveOff("check screens, bypasses and can earths")),
     /** The reading wobbles without a signal. */
-    HUM("mains hum in the reading", SafeHands.leaveOff("check filter capacitors and meter ground"));
+    HUM("mains hum in the reading", SafeHands.leaveOff("check filter capacitors, meter ground"));
 
     /** Topic of the advice that what was suspected is so no longer. */
     public static final String CLEARED = "no-longer-possible";
