@@ -14,12 +14,14 @@ import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.align.PlanGuide;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.quantity.Frequency;
+import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.plan.Topics;
 import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -123,8 +125,8 @@ final class AlignCommand implements Callable<Integer> {
         }
         PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
         OpenedSource source = WayIn.of(address).open(address, sourceOptions);
-        int code = SessionRunner.runGuided(
-                address.text(), source, PeakSettings.defaults(), guide, outputOptions.openLive(KeyAction.PREVIOUS));
+        List<SessionOutput> outputs = source.heardBy(() -> outputOptions.openLive(KeyAction.PREVIOUS));
+        int code = SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputs);
         spec.commandLine().getErr().println("slugpeak align: " + guide.outcome(outputOptions.logFile()));
         return code;
     }
@@ -166,7 +168,9 @@ final class AlignCommand implements Callable<Integer> {
             try (LogReader reader = LogReader.open(log, (line, problem) -> {})) {
                 for (Optional<SessionRecord> next = reader.next(); next.isPresent(); next = reader.next()) {
                     refuseAnotherPlan(log, next.get(), plan);
-                    records.add(next.get());
+                    if (!(next.get() instanceof ReadingTaken)) {
+                        records.add(next.get()); // of the readings a long log has too many, and they move nothing on
+                    }
                 }
             }
         }

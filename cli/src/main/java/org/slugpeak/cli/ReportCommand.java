@@ -1,23 +1,28 @@
 package org.slugpeak.cli;
 
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.slugpeak.bridge.disk.Draft;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.report.CsvExport;
 import org.slugpeak.cli.report.HtmlReport;
 import org.slugpeak.cli.report.MarkdownReport;
+import org.slugpeak.cli.report.ReportFile;
 import org.slugpeak.cli.report.SessionStory;
 import org.slugpeak.cli.report.StoryTeller;
-import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.cli.run.Interruption;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -55,8 +60,8 @@ final class ReportCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Write to FILE (default: the first log's name with .html). A file that is there is replaced"
-                    + " unless it is a session log.")
+            description = "Write to FILE (default: the first log's name with .html). An older report that is there is"
+                    + " replaced; anything else is never touched.")
     private Optional<Path> out = Optional.empty();
 
     @Option(names = "--csv", description = "The readings as CSV on standard output, or in --out FILE.")
@@ -66,68 +71,90 @@ final class ReportCommand implements Callable<Integer> {
     private boolean markdown;
 
     @Override
-    public Integer call() throws BadLog, BadInput {
+    public Integer call() throws BridgeException {
         if (csv && markdown) {
             throw new ParameterException(spec.commandLine(), "choose one of --csv and --markdown");
         }
-        List<SessionStory> stories = new ArrayList<>();
-        for (Path session : sessions) {
-            stories.add(read(session));
-        }
-        if (csv || markdown) {
-            String text = csv ? CsvExport.of(stories) : MarkdownReport.of(stories);
-            if (out.isPresent()) {
-                write(out.get(), text);
-            } else {
-                print(text);
-            }
+        Optional<Path> file = csv || markdown ? out : Optional.of(out.orElseGet(this::pageBesideTheLog));
+        if (file.isPresent()) {
+            Interruption.takeCare();
+            replace(file.get());
         } else {
-            write(out.orElseGet(this::pageBesideTheLog), HtmlReport.of(stories));
+            PrintWriter console = spec.commandLine().getOut();
+            write(console);
+            console.flush();
         }
         return 0;
     }
 
-    private SessionStory read(Path session) throws BadLog {
-        try (LogReader reader = LogReader.open(session, (line, problem) -> complain(session, line, problem))) {
-            Path name = session.getFileName();
-            StoryTeller teller = new StoryTeller(name == null ? session.toString() : name.toString(), reader.start());
-            for (Optional<SessionRecord> next = reader.next(); next.isPresent(); next = reader.next()) {
-                next.ifPresent(teller::take);
+    private void replace(Path file) throws BridgeException {
+        ReportFile.refuseUnlessReplaceable(file);
+        try (Draft draft = Draft.of(file)) {
+            Writer text = new OutputStreamWriter(draft.out(), StandardCharsets.UTF_8);
+            write(text);
+            text.flush();
+            draft.replace();
+        } catch (IOException | UncheckedIOException e) {
+            throw new BadInput(
+                    "cannot write " + file + " (" + e.getMessage() + "): check folder, permissions and room, or choose"
+                            + " --out; what was there is as it was",
+                    e);
+        }
+        spec.commandLine().getErr().println("slugpeak report: wrote " + file);
+    }
+
+    private void write(Writer text) throws BridgeException {
+        try {
+            if (csv) {
+                CsvExport export = new CsvExport(text);
+                for (Path session : sessions) {
+                    export(session, export);
+                }
+                export.end();
+            } else {
+                List<SessionStory> stories = new ArrayList<>();
+                for (Path session : sessions) {
+                    stories.add(story(session));
+                }
+                text.write(markdown ? MarkdownReport.of(stories) : HtmlReport.of(stories));
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void export(Path session, CsvExport export) throws BadLog {
+        LogComplaints complaints = complaints(session);
+        try (LogReader reader = LogReader.open(session, complaints)) {
+            export.session(nameOf(session));
+            reader.drainTo(export);
+        }
+        complaints.summarise();
+    }
+
+    private SessionStory story(Path session) throws BadLog {
+        LogComplaints complaints = complaints(session);
+        try (LogReader reader = LogReader.open(session, complaints)) {
+            StoryTeller teller = new StoryTeller(nameOf(session), reader.start());
+            reader.drainTo(teller);
+            complaints.summarise();
             return teller.story(reader.ending().message());
         }
     }
 
-    private void complain(Path session, long line, String problem) {
-        spec.commandLine()
-                .getErr()
-                .println("slugpeak report: " + session + ", line " + line + " was passed over: it " + problem);
+    private LogComplaints complaints(Path session) {
+        return new LogComplaints(session, spec.commandLine().getErr());
+    }
+
+    private static String nameOf(Path session) {
+        Path name = session.getFileName();
+        return name == null ? session.toString() : name.toString();
     }
 
     private Path pageBesideTheLog() {
         Path first = sessions.get(0);
-        String name = String.valueOf(first.getFileName());
+        String name = nameOf(first);
         String stem = name.endsWith(".jsonl") ? name.substring(0, name.length() - ".jsonl".length()) : name;
         return first.resolveSibling(stem + ".html");
-    }
-
-    private void write(Path file, String text) throws BadInput {
-        if (file.toString().endsWith(".jsonl")) {
-            throw new ParameterException(
-                    spec.commandLine(), file + " would replace a session log: choose another name");
-        }
-        try {
-            Files.writeString(file, text, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new BadInput("cannot write " + file + ": check the folder and its permissions, or choose --out", e);
-        }
-        PrintWriter console = spec.commandLine().getErr();
-        console.println("slugpeak report: wrote " + file);
-    }
-
-    private void print(String text) {
-        PrintWriter console = spec.commandLine().getOut();
-        console.print(text);
-        console.flush();
     }
 }

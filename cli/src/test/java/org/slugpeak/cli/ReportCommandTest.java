@@ -72,7 +72,7 @@ class ReportCommandTest {
     void refusesWhatItCannotDo() throws Exception {
         assertEquals(2, report().exitCode());
         assertEquals(2, report(log, "--csv", "--markdown").exitCode());
-        assertEquals(2, report(log, "--out", log).exitCode(), "a log is never replaced");
+        assertEquals(1, report(log, "--out", log).exitCode(), "a log is never replaced");
         assertEquals(1, report(folder.resolve("none.jsonl")).exitCode());
         assertEquals(1, report(log, "--out", folder.resolve("no/such.html")).exitCode());
         Path other = Files.writeString(folder.resolve("other.jsonl"), "hello\n");

@@ -2,19 +2,21 @@ package org.slugpeak.bridge.curve;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.slugpeak.bridge.disk.Draft;
 import org.slugpeak.bridge.file.PointLines;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.text.Listing;
 import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.curve.ResponsePoint;
-import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.reading.Rounded;
 
 /**
  * Points of a response curve: text with {@code frequency,level} in kHz and the unit of the readings, one a line; blank lines,
@@ -43,10 +45,7 @@ public final class CurveFile {
     private static List<ResponsePoint> ofLog(Path file) throws BadLog {
         CurveRecords records = new CurveRecords();
         try (LogReader reader = LogReader.open(file, (line, problem) -> {})) {
-            for (var next = reader.next(); next.isPresent(); next = reader.next()) {
-                SessionRecord record = next.get();
-                records.take(record);
-            }
+            reader.drainTo(records);
         }
         if (records.points().isEmpty()) {
             throw new BadLog(file + " has no response curve in it: make one with slugpeak curve --log");
@@ -65,7 +64,7 @@ public final class CurveFile {
             }
         }
         if (!mistakes.isEmpty()) {
-            throw new BadInput(file + ", " + String.join(", ", mistakes)
+            throw new BadInput(file + ", " + Listing.of(mistakes, ", ")
                     + ": expected frequency in kHz and level, both above zero, for example 455,0.82");
         }
         return List.copyOf(points);
@@ -94,13 +93,18 @@ public final class CurveFile {
                     "%s,%s,%.3f",
                     each.hz() / 1e3,
                     each.level(),
-                    20 * Math.log10(each.level() / top) + 0.0));
+                    Rounded.to(20 * Math.log10(each.level() / top), 3)));
         }
-        try {
-            Files.write(file, lines, StandardCharsets.UTF_8, java.nio.file.StandardOpenOption.CREATE_NEW);
+        try (Draft draft = Draft.of(file)) {
+            draft.out().write((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
+            draft.create();
+        } catch (FileAlreadyExistsException e) {
+            throw new BadInput(file + " is there already and is not touched: choose another name", e);
         } catch (IOException e) {
             throw new BadInput(
-                    "cannot write the points to " + file + ": is it there already, may the folder be written to?", e);
+                    "cannot write the points to " + file + " (" + e.getMessage() + "): is there room, may you write in"
+                            + " its folder?",
+                    e);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.slugpeak.bridge.disk.SmallFile;
 import org.slugpeak.bridge.source.BadInput;
 
 /**
@@ -12,8 +13,6 @@ import org.slugpeak.bridge.source.BadInput;
  * blank lines and lines that begin with {@code #} are passed over. All methods may be called by any thread.
  */
 public final class PointLines {
-
-    private static final int HEAD_BYTES = 1 << 20;
 
     /** Two numbers with decimal commas, and commas between them, look so. */
     private static final int TWO_WITH_COMMAS = 4;
@@ -29,7 +28,7 @@ public final class PointLines {
     public record Line(long number, List<Double> numbers) {}
 
     /**
-     * Reads a file of up to a megabyte.
+     * Reads a file of up to {@value SmallFile#MOST_BYTES} bytes.
      *
      * @param file where
      * @param decimalComma whether numbers are written {@code 1,25}, whatever else they might mean
@@ -58,11 +57,17 @@ public final class PointLines {
 
     private static List<SampleLine> lines(Path file) throws BadInput {
         try {
-            TextStream text = TextStream.open(Files.newInputStream(file), HEAD_BYTES, file.toString());
+            TextStream text = TextStream.open(Files.newInputStream(file), SmallFile.MOST_BYTES, file.toString());
             text.whole().close();
+            if (!text.isShort()) {
+                throw new IOException("it has more than " + SmallFile.MOST_BYTES + " bytes");
+            }
             return SampleLine.of(text.head(), true);
         } catch (IOException e) {
-            throw new BadInput("cannot read the points in " + file + ": check that the file is there and is text", e);
+            throw new BadInput(
+                    "cannot read the points in " + file + " (" + e.getMessage()
+                            + "): check that the file is there and is text",
+                    e);
         }
     }
 

@@ -2,10 +2,9 @@ package org.slugpeak.bridge.log;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import org.slugpeak.bridge.disk.Folders;
 
 /**
  * A file. A random access file and not a channel, because a channel is closed by an interrupt of the thread that writes to it.
@@ -22,7 +21,7 @@ final class FileStorage implements Storage {
     /** Makes a file that was not there before, and sees to it that its name survives a power cut. */
     static FileStorage create(Path path) throws IOException {
         Files.createFile(path);
-        forceFolder(path);
+        Folders.keepNameOf(path);
         return new FileStorage(new RandomAccessFile(path.toFile(), "rw"));
     }
 
@@ -50,17 +49,5 @@ final class FileStorage implements Storage {
     @Override
     public void close() throws IOException {
         file.close();
-    }
-
-    private static void forceFolder(Path path) {
-        Path folder = path.toAbsolutePath().getParent();
-        if (folder == null) {
-            return;
-        }
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        } catch (IOException e) {
-            // Not every system lets a folder be opened or forced; those that do not, keep names safe by themselves.
-        }
     }
 }

@@ -8,8 +8,8 @@ import java.util.Arrays;
 /** Cuts a stream into lines that end with LF; a line may be looked at until the next call. One thread at a time. */
 final class LineInput implements Closeable {
 
-    /** A longer line is no record. */
-    private static final int LONGEST = 1 << 24;
+    /** A longer line is no record; the longest that is written has a few kilobytes. */
+    static final int LONGEST = 1 << 20;
 
     private final InputStream in;
 
@@ -20,6 +20,7 @@ final class LineInput implements Closeable {
     private int next;
     private long number;
     private boolean terminated;
+    private boolean overlong;
 
     LineInput(InputStream in) {
         this.in = in;
@@ -27,6 +28,7 @@ final class LineInput implements Closeable {
 
     /** Moves on; false at the end. */
     boolean next() throws IOException {
+        overlong = false;
         int at = next;
         while (true) {
             while (at < filled && bytes[at] != '\n') {
@@ -35,9 +37,13 @@ final class LineInput implements Closeable {
             if (at < filled) {
                 return cut(at, true);
             }
+            if (at - next >= LONGEST) {
+                overlong = true;
+                next = at;
+            }
             int shift = next;
             if (!fill()) {
-                return next < filled && cut(filled, false);
+                return (next < filled || overlong) && cut(filled, false);
             }
             at -= shift;
         }
@@ -58,6 +64,11 @@ final class LineInput implements Closeable {
     /** Number of the present line, from 1. */
     long number() {
         return number;
+    }
+
+    /** Whether the present line is too long to be a record; then only its end can be looked at. */
+    boolean isOverlong() {
+        return overlong;
     }
 
     /** Whether the present line has its line end; only the last may lack it. */
@@ -84,9 +95,6 @@ final class LineInput implements Closeable {
         filled -= next;
         next = 0;
         if (filled == bytes.length) {
-            if (filled >= LONGEST) {
-                throw new IOException("line " + (number + 1) + " is longer than " + LONGEST + " bytes");
-            }
             bytes = Arrays.copyOf(bytes, 2 * filled);
         }
         int count = in.read(bytes, filled, bytes.length - filled);

@@ -10,6 +10,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -143,6 +145,18 @@ public final class LogReader implements Closeable {
     }
 
     /**
+     * Reads to the end.
+     *
+     * @param sink takes every record behind the first
+     * @throws BadLog if the file cannot be read on
+     */
+    public void drainTo(RecordSink sink) throws BadLog {
+        for (Optional<SessionRecord> record = next(); record.isPresent(); record = next()) {
+            sink.take(record.get());
+        }
+    }
+
+    /**
      * How the log ends; to be asked when {@link #next} has given nothing.
      *
      * @return whether the session was closed properly
@@ -160,6 +174,9 @@ public final class LogReader implements Closeable {
 
     private Optional<SessionRecord> record() {
         try {
+            if (lines.isOverlong()) {
+                throw new BadLine("is longer than " + LineInput.LONGEST + " bytes");
+            }
             return reader.read(lines.bytes(), lines.start(), lines.end());
         } catch (BadLine e) {
             if (lines.isTerminated()) {
@@ -194,7 +211,7 @@ public final class LogReader implements Closeable {
     private String excerpt() {
         int length = Math.min(lines.end() - lines.start(), 1 << 12);
         String text = new String(lines.bytes(), lines.start(), length, StandardCharsets.UTF_8);
-        return text.replaceAll("[\\p{Cntrl}\\p{Cs}]", "?");
+        return SafeText.line(text);
     }
 
     private static InputStream stream(Path file) throws BadLog {

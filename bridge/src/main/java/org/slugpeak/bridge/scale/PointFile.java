@@ -3,12 +3,15 @@ package org.slugpeak.bridge.scale;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.slugpeak.bridge.disk.Draft;
 import org.slugpeak.bridge.file.PointLines;
 import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.text.Listing;
 import org.slugpeak.core.scale.KnownPoint;
 
 /**
@@ -41,7 +44,7 @@ public final class PointFile {
             }
         }
         if (!mistakes.isEmpty()) {
-            throw new BadInput(file + ", " + String.join(", ", mistakes)
+            throw new BadInput(file + ", " + Listing.of(mistakes, ", ")
                     + ": expected dial,true or dial,true,uncertainty in kHz, for example 455,457.2,0.1");
         }
         return List.copyOf(points);
@@ -56,11 +59,11 @@ public final class PointFile {
     }
 
     /**
-     * Writes the points, over what is there.
+     * Writes the points, in place of older points.
      *
      * @param file where
      * @param points what
-     * @throws BadInput where it cannot be written
+     * @throws BadInput where something else is there, or they cannot be written
      */
     public static void write(Path file, List<KnownPoint> points) throws BadInput {
         List<String> lines = new ArrayList<>(List.of(HEADING));
@@ -68,10 +71,28 @@ public final class PointFile {
             lines.add(String.format(
                     Locale.ROOT, "%s,%s,%s", each.dialHz() / 1e3, each.trueHz() / 1e3, each.sigmaHz() / 1e3));
         }
-        try {
-            Files.write(file, lines, StandardCharsets.UTF_8);
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            refuseUnlessPoints(file);
+        }
+        try (Draft draft = Draft.of(file)) {
+            draft.out().write((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
+            draft.replace();
         } catch (IOException e) {
-            throw new BadInput("cannot write the points to " + file + ": check the folder and its permissions", e);
+            throw new BadInput(
+                    "cannot write the points to " + file + " (" + e.getMessage() + "): check folder, permissions and"
+                            + " room; what was there is as it was",
+                    e);
+        }
+    }
+
+    private static void refuseUnlessPoints(Path file) throws BadInput {
+        try {
+            read(file, 1, false);
+        } catch (BadInput other) {
+            throw new BadInput(
+                    file + " is there already and holds no points of a dial: nothing else is ever replaced; choose"
+                            + " another name",
+                    other);
         }
     }
 }

@@ -1,13 +1,15 @@
 package org.slugpeak.bridge.sound;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.bridge.disk.Draft;
+import org.slugpeak.bridge.disk.SmallFile;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.bridge.toml.TomlFile;
@@ -47,8 +49,8 @@ public final class CalibrationStore {
         }
         try {
             String name = String.valueOf(file.getFileName());
-            return Optional.of(TomlFile.read(
-                    name, "calibration", Files.readString(file), top -> calibration(top, device, channel)));
+            return Optional.of(
+                    TomlFile.read(name, "calibration", SmallFile.read(file), top -> calibration(top, device, channel)));
         } catch (IOException | BadConfiguration e) {
             throw new BadConfiguration(
                     file + " is no calibration: " + e.getMessage() + "; delete it and calibrate again", e);
@@ -66,9 +68,10 @@ public final class CalibrationStore {
         Path file = file(calibration.device(), calibration.channel());
         try {
             Files.createDirectories(folder);
-            Path fresh = Files.createTempFile(folder, "calibration", ".new");
-            Files.writeString(fresh, text(calibration));
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            try (Draft draft = Draft.of(file)) {
+                draft.out().write(text(calibration).getBytes(StandardCharsets.UTF_8));
+                draft.replace();
+            }
             return file;
         } catch (IOException e) {
             throw new BadConfiguration(

@@ -104,6 +104,15 @@ public final class Cue implements RecordSink, AutoCloseable {
         return speaker.get().isAudible() ? "sound " + mode.word() + " " + step : "bell";
     }
 
+    /**
+     * Whether everything is in the file, where there is to be one.
+     *
+     * @return false where it could not be written, which has been said
+     */
+    public boolean isWhole() {
+        return wav.map(WavCue::isWhole).orElse(true);
+    }
+
     /** Falls silent, and closes the file if there is one. Safe to call twice. */
     @Override
     public void close() {

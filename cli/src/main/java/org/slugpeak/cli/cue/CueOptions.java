@@ -1,6 +1,7 @@
 package org.slugpeak.cli.cue;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
@@ -42,7 +43,7 @@ public final class CueOptions {
     @Option(
             names = "--cue-wav",
             paramLabel = "FILE",
-            description = "Writes what is heard, or would be, into a WAV file.")
+            description = "Writes what is heard, or would be, into a new WAV file.")
     private Optional<Path> wav = Optional.empty();
 
     /** What the command line says nothing about stays as usual. */
@@ -94,6 +95,8 @@ public final class CueOptions {
     private WavCue openWav(Path path, Consumer<String> say) throws BadConfiguration {
         try {
             return new WavCue(path, isHeard() ? chosen() : CueMode.BEAT, say);
+        } catch (FileAlreadyExistsException taken) {
+            throw new BadConfiguration(path + " is there already and is not touched: choose another name", taken);
         } catch (IOException refused) {
             throw new BadConfiguration(
                     "cannot write " + path + ": name a file in a folder that you may write to", refused);

@@ -70,8 +70,14 @@ final class WavCue implements RecordSink, AutoCloseable {
     }
 
     private void stop(String why) {
+        if (!broken) {
+            say.accept(path + " " + why + "; the session goes on without it");
+        }
         broken = true;
-        say.accept(path + " " + why + "; the session goes on without it");
+    }
+
+    boolean isWhole() {
+        return !broken;
     }
 
     @Override

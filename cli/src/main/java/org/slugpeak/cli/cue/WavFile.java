@@ -5,6 +5,7 @@ import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
@@ -28,8 +29,8 @@ final class WavFile implements AutoCloseable {
 
     WavFile(Path path, int framesPerSecond) throws IOException {
         this.framesPerSecond = framesPerSecond;
+        Files.createFile(path); // whatever is there may be somebody's only recording
         file = new RandomAccessFile(path.toFile(), "rw");
-        file.setLength(0);
         writeHeader();
     }
 

@@ -1,63 +1,111 @@
 package org.slugpeak.cli.report;
 
-import java.util.List;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.SessionRecord;
 
 /**
  * Every reading of the sessions, one a line (RFC 4180); where there is none, as in logs of {@code slugpeak scale}, every dial error.
- * All methods are pure.
+ * Lines are written as records come, so that a session may be of any length. A text that a spreadsheet would take for a formula is
+ * preceded by an apostrophe. One thread at a time.
  */
-public final class CsvExport {
+public final class CsvExport implements RecordSink {
 
-    private CsvExport() {}
+    /** What files with readings begin with. */
+    static final String READINGS = "seconds,value,smoothed,best,condition,adjuster,session\n";
+
+    /** What files with dial errors begin with. */
+    static final String DIALS = "signalHz,dialErrorHz,when,session\n";
+
+    private final Writer out;
+    private final StringBuilder dials = new StringBuilder();
+    private boolean begun;
+    private String session = "";
+    private String adjuster = "";
 
     /**
-     * The readings, or the dial errors.
+     * Writes to a stream.
      *
-     * @param stories one or more sessions
-     * @return lines with a heading; a number that is not known is an empty field
+     * @param out should be buffered; not closed
      */
-    public static String of(List<SessionStory> stories) {
-        boolean withoutReadings =
-                stories.stream().allMatch(story -> story.levels().isEmpty());
-        return withoutReadings && ReportTables.dials(stories).isPresent() ? dials(stories) : readings(stories);
+    public CsvExport(Writer out) {
+        this.out = out;
     }
 
-    private static String dials(List<SessionStory> stories) {
-        StringBuilder text = new StringBuilder("signalHz,dialErrorHz,when,session\n");
-        for (SessionStory story : stories) {
-            for (DialPoint point : story.dials()) {
-                text.append(number(point.hz()))
-                        .append(',')
-                        .append(number(point.errorHz()))
-                        .append(point.after() ? ",after," : ",before,")
-                        .append(quoted(story.name()))
-                        .append('\n');
-            }
-        }
-        return text.toString();
+    /**
+     * The records that follow are of another session.
+     *
+     * @param name of its log
+     */
+    public void session(String name) {
+        session = quoted(name);
+        adjuster = "";
     }
 
-    private static String readings(List<SessionStory> stories) {
-        StringBuilder text = new StringBuilder("seconds,value,smoothed,best,condition,adjuster,session\n");
-        for (SessionStory story : stories) {
-            for (LevelPoint point : story.levels()) {
-                text.append(point.tNanos() / 1e9)
-                        .append(',')
-                        .append(point.condition().hasValue() ? number(point.value()) : "")
-                        .append(',')
-                        .append(number(point.smoothed()))
-                        .append(',')
-                        .append(number(point.best()))
-                        .append(',')
-                        .append(point.condition().code())
-                        .append(',')
-                        .append(quoted(point.adjuster()))
-                        .append(',')
-                        .append(quoted(story.name()))
-                        .append('\n');
-            }
+    /**
+     * Writes what the record says.
+     *
+     * @param record of the session begun last
+     * @throws UncheckedIOException where it cannot be written
+     */
+    @Override
+    public void take(SessionRecord record) {
+        if (record instanceof ReadingTaken taken) {
+            reading(taken);
+        } else if (record instanceof Adjuster change) {
+            adjuster = change.action() == Adjuster.Action.BEGIN ? quoted(change.name()) : "";
+        } else if (record instanceof Advice advice) {
+            DialPoint.of(advice).ifPresent(this::dial);
         }
-        return text.toString();
+    }
+
+    /**
+     * Writes what is left, after the last session.
+     *
+     * @throws UncheckedIOException where it cannot be written
+     */
+    public void end() {
+        if (!begun) {
+            write(dials.isEmpty() ? READINGS : DIALS + dials);
+        }
+    }
+
+    private void reading(ReadingTaken it) {
+        if (!begun) {
+            begun = true;
+            write(READINGS);
+        }
+        boolean hasValue = it.reading().condition().hasValue();
+        write(it.tNanos() / 1e9
+                + "," + (hasValue ? number(it.reading().value()) : "")
+                + "," + number(it.smoothed())
+                + "," + number(it.best())
+                + "," + it.reading().condition().code()
+                + "," + adjuster
+                + "," + session + "\n");
+    }
+
+    private void dial(DialPoint point) {
+        dials.append(number(point.hz()))
+                .append(',')
+                .append(number(point.errorHz()))
+                .append(point.after() ? ",after," : ",before,")
+                .append(session)
+                .append('\n');
+    }
+
+    private void write(String text) {
+        try {
+            out.write(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static String number(double value) {
@@ -65,6 +113,8 @@ public final class CsvExport {
     }
 
     private static String quoted(String text) {
-        return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
+        String safe = SafeText.line(text);
+        String plain = safe.matches("[=+\\-@].*") ? "'" + safe : safe;
+        return plain.matches("[^\",]*") ? plain : '"' + plain.replace("\"", "\"\"") + '"';
     }
 }

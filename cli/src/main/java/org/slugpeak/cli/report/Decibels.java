@@ -1,15 +1,21 @@
 package org.slugpeak.cli.report;
 
 import java.util.Locale;
+import org.slugpeak.core.reading.Rounded;
 
 /** Levels as decibels. */
 final class Decibels {
 
     private Decibels() {}
 
+    /** Whether levels in this unit are decibels already. */
+    static boolean is(String unit) {
+        return unit.toLowerCase(Locale.ROOT).startsWith("db");
+    }
+
     /** From one level to another; units that are decibels already are subtracted. NaN where it has no meaning. */
     static double between(double from, double to, String unit) {
-        if (unit.toLowerCase(Locale.ROOT).startsWith("db")) {
+        if (is(unit)) {
             return to - from;
         }
         double ratio = Math.abs(to / from);
@@ -18,7 +24,7 @@ final class Decibels {
 
     /** A spread of a level, as decibels. */
     static double spread(double sigma, double level, String unit) {
-        if (unit.toLowerCase(Locale.ROOT).startsWith("db")) {
+        if (is(unit)) {
             return sigma;
         }
         double ratio = Math.abs(sigma / level);
@@ -26,6 +32,6 @@ final class Decibels {
     }
 
     static String signed(double dB) {
-        return Double.isNaN(dB) ? "" : String.format(Locale.ROOT, "%+.2f dB", Math.rint(dB * 100) / 100 + 0.0);
+        return Double.isNaN(dB) ? "" : String.format(Locale.ROOT, "%+.2f dB", Rounded.to(dB, 2));
     }
 }

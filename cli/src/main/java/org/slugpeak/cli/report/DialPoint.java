@@ -1,5 +1,8 @@
 package org.slugpeak.cli.report;
 
+import java.util.Optional;
+import org.slugpeak.core.session.Advice;
+
 /**
  * Dial error at one frequency, before or after the work. Immutable; any thread may use it.
  *
@@ -7,4 +10,16 @@ package org.slugpeak.cli.report;
  * @param errorHz dial - true, Hz
  * @param after whether it was taken after the work
  */
-public record DialPoint(double hz, double errorHz, boolean after) {}
+public record DialPoint(double hz, double errorHz, boolean after) {
+
+    static final String BEFORE = "dial-before";
+    static final String AFTER = "dial-after";
+
+    /** Empty where an advice carries none. */
+    static Optional<DialPoint> of(Advice advice) {
+        boolean after = advice.topic().equals(AFTER);
+        return after || advice.topic().equals(BEFORE)
+                ? Numbers.parsed(advice.text()).map(hz -> new DialPoint(hz, advice.amount(), after))
+                : Optional.empty();
+    }
+}

@@ -1,11 +1,13 @@
 package org.slugpeak.cli.report;
 
+import org.slugpeak.bridge.text.SafeText;
+
 /** Text within HTML and SVG. */
 final class Html {
 
     private Html() {}
 
-    /** Makes any text harmless: as content and within double quotes. Control characters become question marks. */
+    /** Makes any text harmless: as content and within double quotes. Characters that are obeyed instead of shown become question marks. */
     static String escape(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(point -> {
@@ -15,7 +17,7 @@ final class Html {
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
                 case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(Character.isISOControl(point) ? '?' : point);
+                default -> safe.appendCodePoint(SafeText.isSafe(point) ? point : '?');
             }
         });
         return safe.toString();

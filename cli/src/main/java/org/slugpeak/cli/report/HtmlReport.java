@@ -9,6 +9,10 @@ import java.util.List;
 /** The report as one page that needs nothing else: style and charts are within it. All methods are pure. */
 public final class HtmlReport {
 
+    /** What every page begins with. */
+    static final String OPENING = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+            + "<meta name=\"viewport\" content=\"width=device-width\">\n<title>Alignment report: ";
+
     private static final String STYLE = "report.css";
 
     private HtmlReport() {}
@@ -21,14 +25,13 @@ public final class HtmlReport {
      */
     public static String of(List<SessionStory> stories) {
         StringBuilder page = new StringBuilder();
-        String title = "Alignment report: " + Summary.title(stories.get(0));
-        page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
-                .append("<meta name=\"viewport\" content=\"width=device-width\">\n<title>")
-                .append(Html.escape(title))
+        String title = Html.escape(Summary.title(stories.get(0)));
+        page.append(OPENING)
+                .append(title)
                 .append("</title>\n<style>\n")
                 .append(style())
-                .append("</style>\n</head>\n<body>\n<h1>")
-                .append(Html.escape(title))
+                .append("</style>\n</head>\n<body>\n<h1>Alignment report: ")
+                .append(title)
                 .append("</h1>\n");
         stories.forEach(story -> session(page, story, stories.size() > 1));
         ReportTables.dials(stories).ifPresent(dials -> table(page, dials));

@@ -1,8 +1,6 @@
 package org.slugpeak.cli.report;
 
-import java.util.List;
-import java.util.function.ToDoubleFunction;
-import org.slugpeak.core.reading.Condition;
+import java.util.function.DoubleUnaryOperator;
 
 /** The reading over time, in dB below the highest, with the adjusters and their peaks. */
 final class LevelChart {
@@ -16,19 +14,15 @@ final class LevelChart {
     private static final double DEEPEST_DB = -40;
 
     private final SessionStory story;
-    private final ToDoubleFunction<Double> toDb;
+    private final DoubleUnaryOperator toDb;
     private final Axis time;
     private final Axis level;
     private final Svg svg = new Svg(WIDTH, HEIGHT, "Reading over time in dB below the highest");
 
-    private LevelChart(SessionStory story, ToDoubleFunction<Double> toDb) {
+    private LevelChart(SessionStory story, DoubleUnaryOperator toDb) {
         this.story = story;
         this.toDb = toDb;
-        double lowest = story.levels().stream()
-                .filter(LevelChart::isShown)
-                .mapToDouble(point -> toDb.applyAsDouble(point.value()))
-                .min()
-                .orElse(-1);
+        double lowest = toDb.applyAsDouble(story.levels().lowest().orElse(Double.NaN));
         this.time = new Axis(0, Math.max(1, story.lengthNanos() / 1e9), LEFT, RIGHT);
         this.level = new Axis(Math.max(DEEPEST_DB, Math.min(-1, lowest)), 0.5, BOTTOM, TOP);
     }
@@ -36,18 +30,8 @@ final class LevelChart {
     /** Empty where there is nothing to show: fewer than two readings, or no peak was sought in dB. */
     static String svg(SessionStory story) {
         String unit = story.start().measurand().unit();
-        List<LevelPoint> shown =
-                story.levels().stream().filter(LevelChart::isShown).toList();
-        if (shown.size() < 2) {
-            return "";
-        }
-        boolean isDb = unit.startsWith("dB");
-        double highest = shown.stream()
-                .mapToDouble(LevelPoint::value)
-                .map(value -> isDb ? value : Math.abs(value))
-                .max()
-                .orElse(Double.NaN);
-        if (!isDb && !(highest > 0)) {
+        double highest = story.levels().highest().orElse(Double.NaN);
+        if (story.levels().drawn() < 2 || (!Decibels.is(unit) && !(highest > 0))) {
             return "";
         }
         return new LevelChart(story, value -> Math.max(DEEPEST_DB, below(value, highest, unit))).draw();
@@ -56,10 +40,6 @@ final class LevelChart {
     private static double below(double value, double highest, String unit) {
         double dB = Decibels.between(highest, value, unit);
         return Double.isNaN(dB) ? DEEPEST_DB : dB;
-    }
-
-    private static boolean isShown(LevelPoint point) {
-        return point.condition() == Condition.OK;
     }
 
     private String draw() {
@@ -101,21 +81,18 @@ final class LevelChart {
         double column = Double.NaN;
         double least = 0;
         double most = 0;
-        for (LevelPoint point : story.levels()) {
-            if (!isShown(point)) {
-                continue;
+        for (Trace.Stretch stretch : story.levels().trace()) {
+            double x = Math.rint(time.pixel(stretch.tNanos() / 1e9));
+            double top = level.pixel(toDb.applyAsDouble(stretch.most()));
+            double bottom = level.pixel(toDb.applyAsDouble(stretch.least()));
+            if (x != column) {
+                drawColumn(column, least, most);
+                column = x;
+                least = top;
+                most = top;
             }
-            double x = Math.rint(time.pixel(point.tNanos() / 1e9));
-            double y = level.pixel(toDb.applyAsDouble(point.value()));
-            if (x == column) {
-                least = Math.min(least, y);
-                most = Math.max(most, y);
-                continue;
-            }
-            drawColumn(column, least, most);
-            column = x;
-            least = y;
-            most = y;
+            least = Math.min(least, top);
+            most = Math.max(most, bottom);
         }
         drawColumn(column, least, most);
         svg.end();

@@ -2,9 +2,13 @@ package org.slugpeak.cli.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.slugpeak.bridge.text.SafeText;
 
 /** The report as plain text with tables. All methods are pure. */
 public final class MarkdownReport {
+
+    /** What every text begins with; a comment is not shown. */
+    static final String OPENING = "<!-- slugpeak report -->\n";
 
     private MarkdownReport() {}
 
@@ -15,7 +19,7 @@ public final class MarkdownReport {
      * @return Markdown, readable as it is
      */
     public static String of(List<SessionStory> stories) {
-        StringBuilder text = new StringBuilder();
+        StringBuilder text = new StringBuilder(OPENING);
         for (SessionStory story : stories) {
             text.append("# ").append(escape(Summary.title(story))).append("\n\n");
             Summary.lines(story).forEach(line -> text.append(escape(line)).append("  \n"));
@@ -40,6 +44,6 @@ public final class MarkdownReport {
     }
 
     private static String escape(String cell) {
-        return cell.replaceAll("\\p{Cntrl}", "?").replaceAll("([\\\\|`*_<>\\[\\]#])", "\\\\$1");
+        return SafeText.line(cell).replaceAll("([\\\\|`*_<>\\[\\]#])", "\\\\$1");
     }
 }

@@ -3,6 +3,7 @@ package org.slugpeak.cli.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Numbers and times as the report writes them. */
 final class Numbers {
@@ -10,6 +11,15 @@ final class Numbers {
     private static final MathContext FOUR_DIGITS = new MathContext(4);
 
     private Numbers() {}
+
+    /** Empty for what is no number. */
+    static Optional<Double> parsed(String text) {
+        try {
+            return Optional.of(Double.parseDouble(text));
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
+    }
 
     static String plain(double value) {
         if (!Double.isFinite(value)) {

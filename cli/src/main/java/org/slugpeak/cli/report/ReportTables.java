@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.session.Adjuster;
 
 /** What page and plain text both say, as tables. */
@@ -84,8 +83,8 @@ final class ReportTables {
                 .map(point -> String.format(
                         Locale.ROOT,
                         "%+.1f kHz (%+.2f %%)",
-                        point.errorHz() / 1e3 + 0.0,
-                        100 * point.errorHz() / hz + 0.0))
+                        Rounded.to(point.errorHz() / 1e3, 1),
+                        Rounded.to(100 * point.errorHz() / hz, 2)))
                 .orElse("");
     }
 
@@ -113,7 +112,8 @@ final class ReportTables {
         rows.add(List.of("readings", readings(story)));
         rows.add(List.of(
                 "smallest step seen",
-                Numbers.withUnit(smallestStep(story), story.start().measurand().unit())));
+                Numbers.withUnit(
+                        story.levels().smallestStep(), story.start().measurand().unit())));
         rows.add(List.of("untrusted readings", untrusted(story)));
         rows.add(List.of("recorded by", story.start().tool()));
         rows.removeIf(row -> row.get(1).isEmpty());
@@ -121,37 +121,16 @@ final class ReportTables {
     }
 
     private static String readings(SessionStory story) {
-        int count = story.levels().size();
+        long count = story.levels().count();
         double seconds = story.lengthNanos() / 1e9;
         return seconds > 0
                 ? count + " in " + Numbers.clock(story.lengthNanos()) + ", " + Numbers.fourDigits((count - 1) / seconds)
                         + " a second"
-                : Integer.toString(count);
-    }
-
-    private static double smallestStep(SessionStory story) {
-        double smallest = Double.POSITIVE_INFINITY;
-        double last = Double.NaN;
-        for (LevelPoint point : story.levels()) {
-            if (point.condition() != Condition.OK) {
-                continue;
-            }
-            double step = Math.abs(point.value() - last);
-            if (step > 0) {
-                smallest = Math.min(smallest, step);
-            }
-            last = point.value();
-        }
-        return smallest;
+                : Long.toString(count);
     }
 
     private static String untrusted(SessionStory story) {
-        return story.levels().stream()
-                .map(LevelPoint::condition)
-                .filter(condition -> !condition.isTrusted())
-                .collect(Collectors.groupingBy(Condition::code, TreeMap::new, Collectors.counting()))
-                .entrySet()
-                .stream()
+        return story.levels().untrusted().entrySet().stream()
                 .map(each -> each.getValue() + " " + each.getKey())
                 .collect(Collectors.joining(", "));
     }

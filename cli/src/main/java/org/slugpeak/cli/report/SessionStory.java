@@ -11,7 +11,7 @@ import org.slugpeak.core.session.SessionStart;
  * @param ending how it ended, one line
  * @param plan name of the plan; empty where there was none
  * @param safety safety questions with their answers
- * @param levels every reading
+ * @param levels what is told of the readings
  * @param turns every adjuster turned, in order
  * @param notices what was said to the user
  * @param curve response curve, ascending in frequency
@@ -23,7 +23,7 @@ public record SessionStory(
         String ending,
         String plan,
         List<String> safety,
-        List<LevelPoint> levels,
+        Levels levels,
         List<Turn> turns,
         List<Notice> notices,
         List<CurvePoint> curve,
@@ -31,7 +31,6 @@ public record SessionStory(
 
     public SessionStory {
         safety = List.copyOf(safety);
-        levels = List.copyOf(levels);
         turns = List.copyOf(turns);
         notices = List.copyOf(notices);
         curve = List.copyOf(curve);
@@ -44,6 +43,6 @@ public record SessionStory(
      * @return nanoseconds, 0 without readings
      */
     public long lengthNanos() {
-        return levels.isEmpty() ? 0 : levels.get(levels.size() - 1).tNanos();
+        return levels.lastNanos();
     }
 }

@@ -1,13 +1,13 @@
 package org.slugpeak.cli.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
@@ -36,13 +36,16 @@ public final class StoryTeller implements RecordSink {
     /** Marks that carry a command to the analysis are no notes of the user. */
     private static final Pattern COMMAND = Pattern.compile("(level|seek|steps): ");
 
+    /** Nobody reads more, and a faulty link may bring one a line. */
+    private static final int MOST_NOTICES = 1000;
+
     private final String name;
     private final SessionStart start;
-    private final List<LevelPoint> levels = new ArrayList<>();
+    private final LevelGatherer levels;
     private final List<Turn> turns = new ArrayList<>();
     private final Map<String, Notice> notices = new LinkedHashMap<>();
     private final List<String> safety = new ArrayList<>();
-    private final List<CurvePoint> curve = new ArrayList<>();
+    private final Map<Double, CurvePoint> curve = new TreeMap<>();
     private final List<DialPoint> dials = new ArrayList<>();
     private final Map<String, Integer> rounds = new HashMap<>();
     private final Notes notes = new Notes();
@@ -61,6 +64,7 @@ public final class StoryTeller implements RecordSink {
     public StoryTeller(String name, SessionStart start) {
         this.name = name;
         this.start = start;
+        this.levels = new LevelGatherer(start.measurand().unit());
     }
 
     @Override
@@ -76,18 +80,22 @@ public final class StoryTeller implements RecordSink {
      */
     public SessionStory story(String ending) {
         closeOpenTurn();
-        curve.sort(Comparator.comparingDouble(CurvePoint::hz));
         return new SessionStory(
-                name, start, ending, plan, safety, levels, turns, List.copyOf(notices.values()), curve, dials);
+                name,
+                start,
+                ending,
+                plan,
+                safety,
+                levels.levels(),
+                turns,
+                List.copyOf(notices.values()),
+                List.copyOf(curve.values()),
+                dials);
     }
 
     /** Where a log says nothing of an adjuster's end, the next beginning or the end of the log is taken for it. */
     private void closeOpenTurn() {
-        begun.ifPresent(it -> addTurn(it, Optional.empty(), lastSmoothed(), Double.NaN));
-    }
-
-    private double lastSmoothed() {
-        return levels.isEmpty() ? Double.NaN : levels.get(levels.size() - 1).smoothed();
+        begun.ifPresent(it -> addTurn(it, Optional.empty(), levels.lastSmoothed(), Double.NaN));
     }
 
     private void addTurn(Adjuster from, Optional<Adjuster.Action> ending, double after, double gainDb) {
@@ -98,7 +106,7 @@ public final class StoryTeller implements RecordSink {
                 from.name(),
                 rounds.merge(from.name(), 1, Integer::sum),
                 from.tNanos(),
-                levels.isEmpty() ? from.tNanos() : levels.get(levels.size() - 1).tNanos(),
+                levels.lastNanos(from.tNanos()),
                 from.before(),
                 bestSoFar,
                 after,
@@ -110,7 +118,10 @@ public final class StoryTeller implements RecordSink {
     }
 
     private void notice(long tNanos, String kind, String text) {
-        notices.merge(kind + text, new Notice(tNanos, kind, text, 1), (old, same) -> old.again());
+        boolean tooMany = notices.size() >= MOST_NOTICES && !notices.containsKey(kind + text);
+        Notice notice =
+                tooMany ? new Notice(tNanos, "more", "not told one by one", 1) : new Notice(tNanos, kind, text, 1);
+        notices.merge(notice.kind() + notice.text(), notice, (old, same) -> old.again());
     }
 
     /** One method for each kind of record. */
@@ -223,7 +234,7 @@ public final class StoryTeller implements RecordSink {
                 case "plan" -> plan = it.text();
                 case "safety" -> safety.add(it.text());
                 case "curve-point" -> addCurvePoint(it);
-                case "dial-before", "dial-after" -> addDial(it);
+                case DialPoint.BEFORE, DialPoint.AFTER -> DialPoint.of(it).ifPresent(dials::add);
                 default -> notice(it.tNanos(), it.topic().replace('-', ' '), it.text() + at());
             }
             return true;
@@ -231,13 +242,7 @@ public final class StoryTeller implements RecordSink {
 
         @Override
         public Boolean readingTaken(ReadingTaken it) {
-            levels.add(new LevelPoint(
-                    it.tNanos(),
-                    it.reading().value(),
-                    it.smoothed(),
-                    it.best(),
-                    it.reading().condition(),
-                    present));
+            levels.take(it);
             bestSoFar = it.best();
             bestSigma = it.bestSigma();
             return true;
@@ -253,24 +258,7 @@ public final class StoryTeller implements RecordSink {
         }
 
         private void addCurvePoint(Advice it) {
-            number(it.text()).ifPresent(hz -> {
-                curve.removeIf(point -> point.hz() == hz);
-                curve.add(new CurvePoint(hz, it.amount()));
-            });
-        }
-
-        private void addDial(Advice it) {
-            number(it.text())
-                    .ifPresent(hz ->
-                            dials.add(new DialPoint(hz, it.amount(), it.topic().endsWith("after"))));
-        }
-
-        private Optional<Double> number(String text) {
-            try {
-                return Optional.of(Double.parseDouble(text));
-            } catch (NumberFormatException e) {
-                return Optional.empty();
-            }
+            Numbers.parsed(it.text()).ifPresent(hz -> curve.put(hz, new CurvePoint(hz, it.amount())));
         }
     }
 }

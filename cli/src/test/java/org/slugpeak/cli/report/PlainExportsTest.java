@@ -3,15 +3,18 @@ package org.slugpeak.cli.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.StringWriter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PlainExportsTest {
 
     @Test
     void markdownTellsTheSameTables() {
         String text = MarkdownReport.of(List.of(Sessions.wholeJob("evening.jsonl")));
-        assertTrue(text.startsWith("# Tarnfield 54A\n"), text);
+        assertTrue(text.startsWith("<!-- slugpeak report -->\n# Tarnfield 54A\n"), text);
         assertTrue(
                 text.contains("| 0:00 | T2 top | 1 | 0.4 V | 1.014 V | 1.014 V | +8.08 dB | 0.02 dB | done |"), text);
         assertTrue(text.contains("| chassis: mains transformer |"), text);
@@ -26,14 +29,41 @@ class PlainExportsTest {
 
     @Test
     void csvHasOneLineForEachReading() {
-        StoryTeller teller = Sessions.teller("my, log");
-        teller.take(Sessions.reading(0, 0.5, 0.5));
-        teller.take(Sessions.begin(0, "T1 \"top\"", 0.5));
-        teller.take(Sessions.overRange(1.5));
+        StringWriter text = new StringWriter();
+        CsvExport export = new CsvExport(text);
+        export.session("my, log");
+        export.take(Sessions.reading(0, 0.5, 0.5));
+        export.take(Sessions.begin(0, "T1 \"top\"", 0.5));
+        export.take(Sessions.overRange(1.5));
+        export.end();
         assertEquals("""
                 seconds,value,smoothed,best,condition,adjuster,session
                 0.0,0.5,0.5,0.5,ok,,"my, log"
                 1.5,,1.0,1.0,over-range,"T1 ""top\""","my, log"
-                """, CsvExport.of(List.of(teller.story(""))));
+                """, text.toString());
+    }
+
+    @Test
+    void csvOfASessionWithoutReadingsHasItsDialErrors() {
+        StringWriter text = new StringWriter();
+        CsvExport export = new CsvExport(text);
+        export.session("dial.jsonl");
+        export.take(Sessions.advice(0, "dial-after", "1400000", -500));
+        export.end();
+        assertEquals("signalHz,dialErrorHz,when,session\n1400000.0,-500.0,after,dial.jsonl\n", text.toString());
+    }
+
+    /** Where spreadsheets see a formula: OWASP, "CSV Injection". */
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+2", "+1", "-1", "@SUM(A1)"})
+    void noTextBecomesAFormula(String name) {
+        StringWriter text = new StringWriter();
+        CsvExport export = new CsvExport(text);
+        export.session("a");
+        export.take(Sessions.begin(0, name, 0.5));
+        export.take(Sessions.reading(0, -0.5, -0.5));
+        export.end();
+        assertTrue(text.toString().contains(",ok,'" + name + ",a\n"), text.toString());
+        assertTrue(text.toString().contains("0.0,-0.5,"), "numbers stay numbers");
     }
 }

@@ -1,0 +1,59 @@
+package org.slugpeak.cli.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.slugpeak.bridge.source.BadInput;
+
+/**
+ * A report takes the place of an older report and of nothing else: whatever the name, what is in the file tells what it is. All
+ * methods may be called by any thread.
+ */
+public final class ReportFile {
+
+    private static final List<String> OPENINGS =
+            List.of(HtmlReport.OPENING, MarkdownReport.OPENING, CsvExport.READINGS, CsvExport.DIALS);
+
+    private static final int LONGEST_OPENING =
+            OPENINGS.stream().mapToInt(String::length).max().orElse(0);
+
+    private ReportFile() {}
+
+    /**
+     * Refuses a place where something else is.
+     *
+     * @param file where a report is to be
+     * @throws BadInput unless nothing is there, or an empty file, or a report that slugpeak made
+     */
+    public static void refuseUnlessReplaceable(Path file) throws BadInput {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        Optional<String> opening = opening(file);
+        if (opening.isEmpty() || !isReport(opening.get())) {
+            throw new BadInput(file + " is there already and is no report of slugpeak: nothing else is ever replaced;"
+                    + " choose another name with --out");
+        }
+    }
+
+    private static boolean isReport(String opening) {
+        return opening.isEmpty() || OPENINGS.stream().anyMatch(opening::startsWith);
+    }
+
+    /** Empty for what is no file that can be read. */
+    private static Optional<String> opening(Path file) {
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return Optional.of(new String(in.readNBytes(LONGEST_OPENING), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+}
