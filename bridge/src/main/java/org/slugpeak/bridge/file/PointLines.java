@@ -57,7 +57,7 @@ public final class PointLines {
 
     private static List<SampleLine> lines(Path file) throws BadInput {
         try {
-            TextStream text = TextStream.open(Files.newInputStream(file), SmallFile.MOST_BYTES, file.toString());
+            TextStream text = TextStream.open(Files.newInputStream(file), SmallFile.MOST_BYTES + 1, file.toString());
             text.whole().close();
             if (!text.isShort()) {
                 throw new IOException("it has more than " + SmallFile.MOST_BYTES + " bytes");

@@ -165,7 +165,7 @@ final class Audition implements Decoder {
 
     @Override
     public byte[] farewell() {
-        return found.map(Decoder::farewell).orElse(new byte[0]);
+        return found.orElse(asker.decoder()).farewell(); // one that said its name may have been set to remote already
     }
 
     private void choose(Outlet out) {

@@ -95,6 +95,9 @@ public final class InstrumentSources {
                 throw new BadConfiguration(address + ": " + audition.question().get());
             }
             attempts.failed(audition);
+            if (Thread.currentThread().isInterrupted()) {
+                break;
+            }
         }
         throw attempts.explain();
     }

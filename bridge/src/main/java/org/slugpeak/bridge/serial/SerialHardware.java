@@ -11,7 +11,9 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.locks.ReentrantLock;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.slugpeak.bridge.disk.PrivateFolder;
 import org.slugpeak.bridge.instrument.LinkSettings;
+import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.OpenPort;
 import org.slugpeak.bridge.source.PortUnavailable;
 
@@ -24,8 +26,8 @@ final class SerialHardware {
     private static final Logger LOG = LoggerFactory.getLogger(SerialHardware.class);
     private static final ReentrantLock LOCK = new ReentrantLock();
 
-    private static final String LIBRARY_FOLDER = "jSerialComm.library.path";
     private static final String TEMPORARY_FOLDER = "java.io.tmpdir";
+    private static final String HOME_FOLDER = "user.home";
 
     /** The library counts in steps of this size, and beyond 25 s wrongly. */
     private static final int READ_WAIT_MILLIS = 100;
@@ -106,36 +108,47 @@ final class SerialHardware {
                 e);
     }
 
-    /** Loads the library on first use, from a folder that is the user's own. */
+    /** Loads the library on first use, from a folder that is the user's own; without one it is not loaded at all. */
     private static final class Library {
 
-        static {
-            loadFromPrivateFolder();
-        }
+        private static final Optional<BadConfiguration> TROUBLE = load();
 
         private Library() {}
 
-        static SerialPort[] ports() {
+        static SerialPort[] ports() throws PortUnavailable {
+            refuse();
             return SerialPort.getCommPorts();
         }
 
-        static SerialPort port(String path) {
+        static SerialPort port(String path) throws PortUnavailable {
+            refuse();
             return SerialPort.getCommPort(path);
         }
 
-        /** The library looks at the temporary folder's name once, when its class is loaded, and has no setting of its own. */
-        private static void loadFromPrivateFolder() {
-            Optional<Path> folder =
-                    System.getProperty(LIBRARY_FOLDER) == null ? PrivateFolder.create() : Optional.empty();
-            if (folder.isEmpty()) {
-                return;
+        private static void refuse() throws PortUnavailable {
+            if (TROUBLE.isPresent()) {
+                throw new PortUnavailable(
+                        "serial ports cannot be used: " + TROUBLE.get().getMessage(), TROUBLE.get());
             }
-            String before = System.getProperty(TEMPORARY_FOLDER);
-            System.setProperty(TEMPORARY_FOLDER, folder.get().toString());
+        }
+
+        /** The library looks below two folders once, when its class is loaded, and has no setting of its own for either. */
+        private static Optional<BadConfiguration> load() {
             try {
-                SerialPort.getVersion();
-            } finally {
-                System.setProperty(TEMPORARY_FOLDER, before);
+                Path folder = PrivateFolder.find();
+                HangUp hangUp = HangUp.remembered(folder);
+                String temporary = System.setProperty(TEMPORARY_FOLDER, folder.toString());
+                String home = System.setProperty(HOME_FOLDER, folder.toString());
+                try {
+                    SerialPort.getVersion();
+                } finally {
+                    hangUp.putBack();
+                    System.setProperty(TEMPORARY_FOLDER, temporary);
+                    System.setProperty(HOME_FOLDER, home);
+                }
+                return Optional.empty();
+            } catch (BadConfiguration e) {
+                return Optional.of(e);
             }
         }
     }

@@ -11,6 +11,8 @@ import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalProvider;
 import org.jline.utils.InfoCmp.Capability;
 import org.jline.utils.NonBlockingReader;
+import org.slugpeak.bridge.disk.PrivateFolder;
+import org.slugpeak.bridge.source.BadConfiguration;
 
 /**
  * The user's terminal: where keys come from and the screen is drawn. Closing it gives the terminal back as it was. Any thread
@@ -19,6 +21,9 @@ import org.jline.utils.NonBlockingReader;
 public final class Console implements AutoCloseable {
 
     private static final long KEY_WAIT_MILLIS = 100;
+
+    /** Where the terminal library unpacks its native part; why there is no such place is told to the user. */
+    private static final Optional<BadConfiguration> TROUBLE = prepare();
 
     private final Terminal terminal;
     private final Attributes before;
@@ -38,10 +43,14 @@ public final class Console implements AutoCloseable {
         reader.start();
     }
 
-    /** A measurement cannot be suspended, and a stopped program would leave the terminal raw. */
+    /**
+     * A measurement cannot be suspended, and a stopped program would leave the terminal raw. To quit by signal would print the state
+     * of the virtual machine between the records.
+     */
     private void withoutSuspending() {
         Attributes raw = terminal.getAttributes();
         raw.setControlChar(Attributes.ControlChar.VSUSP, 0);
+        raw.setControlChar(Attributes.ControlChar.VQUIT, 0);
         terminal.setAttributes(raw);
     }
 
@@ -72,9 +81,27 @@ public final class Console implements AutoCloseable {
         return isInputTerminal() && isOutputTerminal();
     }
 
+    /**
+     * Why nothing is known of the terminal.
+     *
+     * @return one line; empty where there is no trouble
+     */
+    static Optional<String> trouble() {
+        return TROUBLE.map(it -> "no screen and no keys: " + it.getMessage());
+    }
+
+    private static Optional<BadConfiguration> prepare() {
+        try {
+            System.setProperty("jline.tmpdir", PrivateFolder.find().toString());
+            return Optional.empty();
+        } catch (BadConfiguration e) {
+            return Optional.of(e);
+        }
+    }
+
     private static boolean isTerminal(SystemStream stream) {
         try {
-            return TerminalProvider.load("jni").isSystemStream(stream);
+            return TROUBLE.isEmpty() && TerminalProvider.load("jni").isSystemStream(stream);
         } catch (IOException | LinkageError unsupported) {
             return false;
         }
@@ -88,6 +115,9 @@ public final class Console implements AutoCloseable {
      * @return empty where there is no terminal
      */
     public static Optional<Console> open(KeyBindings bindings, Keys keys) {
+        if (TROUBLE.isPresent()) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(new Console(build(), bindings, keys));
         } catch (IOException | IllegalStateException | LinkageError none) {
@@ -100,7 +130,7 @@ public final class Console implements AutoCloseable {
                 .system(true)
                 .dumb(false)
                 .graphemeCluster(false)
-                .nativeSignals(true);
+                .nativeSignals(false);
         boolean apart = !isTerminal(SystemStream.Input) || !isTerminal(SystemStream.Output);
         // Of the providers of terminals only the slower ones can open the controlling terminal beside the standard
         // streams.

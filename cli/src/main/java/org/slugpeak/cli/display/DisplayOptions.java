@@ -59,6 +59,9 @@ public final class DisplayOptions {
      * @return to be closed by the caller
      */
     public Showing open(PrintStream out, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
+        if (!carriesJson) {
+            Console.trouble().ifPresent(trouble -> err.println("slugpeak: " + trouble));
+        }
         KeyBindings keyBindings = bindings();
         Keys keys = new Keys();
         View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
