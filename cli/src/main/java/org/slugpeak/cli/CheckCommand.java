@@ -18,6 +18,7 @@ import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.WayIn.Trait;
+import org.slugpeak.cli.run.Interruption;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -93,7 +94,8 @@ final class CheckCommand implements Callable<Integer> {
         }
         ReadingSource source = way.open(address, sourceOptions).source();
         try {
-            return report(source, listen(source), out);
+            LinkEar ear = listen(source);
+            return Interruption.isRequested() ? Interruption.EXIT_CODE : report(source, ear, out);
         } finally {
             source.close();
         }
@@ -104,7 +106,7 @@ final class CheckCommand implements Callable<Integer> {
         Ticker ticker = Ticker.system();
         long endNanos = ticker.nowNanos() + Math.round(seconds * 1e9);
         Progress progress = Progress.MORE;
-        while (progress != Progress.ENDED && ticker.nowNanos() < endNanos) {
+        while (progress != Progress.ENDED && !Interruption.isRequested() && ticker.nowNanos() < endNanos) {
             progress = source.poll(WAIT_NANOS, ear);
         }
         return ear;

@@ -197,7 +197,7 @@ final class CurveCommand implements Callable<Integer> {
         CurveProgress progress = new CurveProgress(frequencies, timing, !withoutRest);
         CurveGuide guide = new CurveGuide(progress, !withoutRest, generator);
         OpenedSource source = WayIn.of(address).open(address, sourceOptions);
-        List<SessionOutput> outputs = outputs(source);
+        List<SessionOutput> outputs = source.heardBy(() -> outputs(source));
         int exitCode = SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputs);
         show(progress.points(), before);
         if (guide.failure().isPresent()) {
@@ -212,13 +212,8 @@ final class CurveCommand implements Callable<Integer> {
 
     private List<SessionOutput> outputs(OpenedSource source) throws BridgeException {
         List<SessionOutput> outputs = new ArrayList<>();
-        try {
-            if (log.isPresent()) {
-                outputs.add(LogOutput.create(log.get(), System.err));
-            }
-        } catch (BridgeException refused) {
-            source.source().close();
-            throw refused;
+        if (log.isPresent()) {
+            outputs.add(LogOutput.create(log.get(), System.err));
         }
         outputs.add(new CurveOutput(System.err, source.source().measurand().unit(), plain, generatorPort.isEmpty()));
         return outputs;

@@ -25,9 +25,12 @@ final class DialLog {
      * @param points of the dial
      * @param after whether they were taken after the work
      * @param error for a line when the disk is full
+     * @return whether all of it is in the file
      */
-    static void write(Path file, List<KnownPoint> points, boolean after, PrintWriter error) throws BadLog {
+    static boolean write(Path file, List<KnownPoint> points, boolean after, PrintWriter error) throws BadLog {
+        SessionLog kept;
         try (SessionLog log = SessionLog.create(file, warning -> error.println("slugpeak scale: " + warning))) {
+            kept = log;
             Analysis session = new Analysis(PeakSettings.defaults(), log);
             session.start(new SessionStart(
                     SessionStart.CURRENT_VERSION,
@@ -43,5 +46,6 @@ final class DialLog {
             }
             session.end("done");
         }
+        return kept.isWhole();
     }
 }

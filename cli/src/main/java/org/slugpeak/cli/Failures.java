@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import org.slf4j.LoggerFactory;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.run.Interruption;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -26,6 +28,9 @@ final class Failures {
     /** Could not be done: exit code 1. A value that the command itself refuses is wrong usage all the same. */
     static int execution(Exception failure, CommandLine command, ParseResult parsed) {
         String name = command.getCommandSpec().qualifiedName();
+        if (Interruption.isRequested()) {
+            return Interruption.EXIT_CODE;
+        }
         if (failure instanceof TypeConversionException) {
             command.getErr().println(name + ": " + message(failure) + "; see " + name + " --help");
             return 2;
@@ -39,6 +44,20 @@ final class Failures {
         }
         LoggerFactory.getLogger(Failures.class).error("{} failed", name, failure);
         return 1;
+    }
+
+    /** The machine gave out: exit code 1. Nothing is logged, since that might need what there is none of. */
+    static int ofTheMachine(Error failure) {
+        System.err.println("slugpeak: the machine gives no more for this (" + oneLine(failure.toString())
+                + "): is the input what you meant to give, is there memory, may enough files be open (ulimit -n)?");
+        return 1;
+    }
+
+    /** A thread beside the session's has failed: one line, and the session goes on. */
+    static void inAThread(Thread thread, Throwable failure) {
+        System.err.println("slugpeak: a fault in slugpeak itself (" + thread.getName() + ": "
+                + oneLine(failure.toString()) + "); please report it with the file " + StateFolder.logFile());
+        LoggerFactory.getLogger(Failures.class).error("{} failed", thread.getName(), failure);
     }
 
     private static String words(ParameterException failure) {
@@ -66,6 +85,6 @@ final class Failures {
     }
 
     private static String oneLine(String text) {
-        return text.strip().replaceAll("\\s*\\R\\s*", "; ");
+        return SafeText.line(text.strip().replaceAll("\\s*\\R\\s*", "; "));
     }
 }

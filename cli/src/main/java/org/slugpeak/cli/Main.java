@@ -2,6 +2,8 @@ package org.slugpeak.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.slugpeak.cli.outlet.StandardOutput;
+import org.slugpeak.cli.run.Interruption;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,8 +46,17 @@ public final class Main implements Runnable {
      * @param args the command line
      */
     public static void main(String[] args) {
-        int exitCode = run(args);
-        System.exit(exitCode);
+        int exitCode;
+        try {
+            StandardOutput.takeOver();
+            Interruption.takeOver();
+            Thread.setDefaultUncaughtExceptionHandler(Failures::inAThread);
+            exitCode = run(args);
+        } catch (VirtualMachineError | LinkageError failure) {
+            exitCode = Failures.ofTheMachine(failure);
+        }
+        Interruption.finished();
+        System.exit(exitCode == 0 && StandardOutput.isBroken() ? 1 : exitCode);
     }
 
     /**
@@ -59,11 +70,14 @@ public final class Main implements Runnable {
         CommandEntry.addAll(commandLine, args);
         commandLine.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         commandLine.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
+        commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         commandLine.setUsageHelpAutoWidth(false);
         commandLine.setUsageHelpWidth(100);
         commandLine.setParameterExceptionHandler(Failures::usage);
         commandLine.setExecutionExceptionHandler(Failures::execution);
-        return commandLine.execute(args);
+        int exitCode = commandLine.execute(args);
+        commandLine.getOut().flush();
+        return exitCode;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.slugpeak.cli;
 
 import java.util.List;
+import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.cli.run.SessionOutput;
 
@@ -11,6 +12,26 @@ import org.slugpeak.cli.run.SessionOutput;
  * @param listeners get every record
  */
 record OpenedSource(ReadingSource source, List<SessionOutput> listeners) {
+
+    /** Opens what is to take the records. */
+    @FunctionalInterface
+    interface OutputsOpener {
+        List<SessionOutput> open() throws BridgeException;
+    }
+
+    /** What takes the records; where it is refused, the source is let go, so that a meter gets its own keys back. */
+    List<SessionOutput> heardBy(OutputsOpener opener) throws BridgeException {
+        boolean opened = false;
+        try {
+            List<SessionOutput> outputs = opener.open();
+            opened = true;
+            return outputs;
+        } finally {
+            if (!opened) {
+                source.close();
+            }
+        }
+    }
 
     /** A source behind which nobody listens. */
     static OpenedSource of(ReadingSource source) {

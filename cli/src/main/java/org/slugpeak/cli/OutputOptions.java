@@ -1,9 +1,5 @@
 package org.slugpeak.cli;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -16,6 +12,7 @@ import org.slugpeak.cli.cue.CueOptions;
 import org.slugpeak.cli.display.DisplayOptions;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.outlet.StandardOutput;
 import org.slugpeak.cli.run.CueOutput;
 import org.slugpeak.cli.run.JsonOutput;
 import org.slugpeak.cli.run.LogOutput;
@@ -78,7 +75,7 @@ final class OutputOptions {
     /** Opens everything that was asked for, for values that are typed at a prompt. */
     List<SessionOutput> openTyped() throws BridgeException {
         List<SessionOutput> outputs = records();
-        Showing showing = display.openTyped(standardOutput(), System.err, json);
+        Showing showing = display.openTyped(StandardOutput.text(), System.err, json);
         shown(outputs, showing, new ShowingOutput(showing), true);
         outputs.add(new Prompt(System.err));
         return outputs;
@@ -94,7 +91,7 @@ final class OutputOptions {
     private List<SessionOutput> open(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live)
             throws BridgeException {
         List<SessionOutput> outputs = records();
-        Showing showing = display.open(standardOutput(), System.err, json, useful(more, keys, live));
+        Showing showing = display.open(StandardOutput.text(), System.err, json, useful(more, keys, live));
         ShowingOutput shown = new ShowingOutput(showing);
         keys.forEach(shown::onKey);
         shown(outputs, showing, shown, live);
@@ -107,7 +104,7 @@ final class OutputOptions {
             outputs.add(LogOutput.create(log.get(), System.err));
         }
         if (json) {
-            outputs.add(new JsonOutput(new FileOutputStream(FileDescriptor.out), System.err));
+            outputs.add(new JsonOutput(StandardOutput.bytes()));
         }
         return outputs;
     }
@@ -129,10 +126,6 @@ final class OutputOptions {
             useful.addAll(CueOutput.KEYS);
         }
         return useful;
-    }
-
-    private static PrintStream standardOutput() {
-        return new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
     }
 
     private CueOutput hear(Showing showing, ShowingOutput shown, boolean live) throws BridgeException {

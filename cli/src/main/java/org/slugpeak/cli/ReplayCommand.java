@@ -63,12 +63,13 @@ final class ReplayCommand implements Callable<Integer> {
     private int readings(SourceAddress address, WayIn way) throws BridgeException {
         AnalysisSettings settings = analysisOptions.settings(false);
         sourceOptions.takeSteps(settings.stepped());
+        OpenedSource source = way.open(address, sourceOptions);
         return SessionRunner.run(
                 address.text(),
-                way.open(address, sourceOptions),
+                source,
                 settings,
                 settings.stepped() ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL,
-                outputOptions.open());
+                source.heardBy(outputOptions::open));
     }
 
     private int log() throws BridgeException {

@@ -246,13 +246,12 @@ public final class ScaleCommand implements Runnable {
             throw new ParameterException(spec.commandLine(), "--tolerance is above 0 and at most 5 per cent");
         }
         List<KnownPoint> points = List.of(dial.low(), dial.middle(), dial.high());
-        if (log != null) {
-            DialLog.write(log, points, after, spec.commandLine().getErr());
-        }
+        boolean kept = log == null
+                || DialLog.write(log, points, after, spec.commandLine().getErr());
         PrintWriter out = spec.commandLine().getOut();
         out.println(ScaleText.points(points));
         out.println(ScaleText.advice(dial.advice(percent / 100)));
-        return 0;
+        return kept ? 0 : 1;
     }
 
     private ReceiverDial receiverDial(List<DialPoint> typed, double intermediateHz, LowEndPart lowEnd) {

@@ -17,8 +17,6 @@ import org.slugpeak.core.session.SessionStart;
 /** Runs a live session from its parts. */
 final class SessionRunner {
 
-    private static final int INTERRUPTED = 130;
-
     private SessionRunner() {}
 
     /**
@@ -108,7 +106,10 @@ final class SessionRunner {
      * @return the exit code
      */
     static int run(SessionRun session) throws BridgeException {
-        String endReason = Interruption.run(session);
-        return session.isStopped() && endReason.equals("interrupted") ? INTERRUPTED : 0;
+        boolean interrupted = Interruption.run(session);
+        if (!session.isWhole()) {
+            return 1;
+        }
+        return interrupted ? Interruption.EXIT_CODE : 0;
     }
 }

@@ -12,6 +12,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.cli.run.Interruption;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
@@ -54,7 +55,7 @@ final class SoundCheck {
         SoundSource source = SourceOpener.sounds().openInput(address.name(), options.withVoltsPerFullScale(1));
         try {
             Progress progress = Progress.MORE;
-            while (progress != Progress.ENDED && !calibrating.enough()) {
+            while (progress != Progress.ENDED && !calibrating.enough() && !Interruption.isRequested()) {
                 progress = source.poll(WAIT_NANOS, new Taking(calibrating));
             }
             return source.device();

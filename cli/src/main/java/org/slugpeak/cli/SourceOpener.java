@@ -1,7 +1,9 @@
 package org.slugpeak.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.file.CsvSource;
 import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.meter.InstrumentSources;
@@ -24,7 +26,12 @@ final class SourceOpener {
     }
 
     static OpenedSource textFile(SourceAddress address, SourceOptions options) throws BridgeException {
-        return OpenedSource.of(CsvSource.open(Path.of(address.text()), options.csv()));
+        return OpenedSource.of(csv(Path.of(address.text()), options.csv()));
+    }
+
+    private static CsvSource csv(Path path, CsvOptions options) throws BridgeException {
+        boolean other = Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path);
+        return other ? CsvSource.pipe(path, options, Ticker.system()) : CsvSource.open(path, options);
     }
 
     static OpenedSource sessionLog(SourceAddress address, SourceOptions options) throws BridgeException {

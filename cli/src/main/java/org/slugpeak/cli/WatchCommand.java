@@ -92,7 +92,8 @@ final class WatchCommand implements Callable<Integer> {
         }
         sourceOptions.takeSteps(settings.stepped());
         OpenedSource source = way.open(address, sourceOptions);
-        List<SessionOutput> outputs = typed ? outputOptions.openTyped() : outputs(way, settings.stepped());
+        List<SessionOutput> outputs =
+                source.heardBy(() -> typed ? outputOptions.openTyped() : outputs(way, settings.stepped()));
         return SessionRunner.run(address.text(), source, settings, policy(way, settings.stepped()), outputs, marks());
     }
 

@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.run.Interruption;
 
 /**
  * A way in: which addresses name it, what is special about it, and how it is opened. A new one is a line in {@link #ALL}.
@@ -83,6 +84,7 @@ record WayIn(Predicate<String> names, Set<Trait> traits, Opener opener) {
 
     OpenedSource open(SourceAddress address, SourceOptions options) throws BridgeException {
         options.check(address);
+        Interruption.takeCare();
         return opener.open(address, options);
     }
 

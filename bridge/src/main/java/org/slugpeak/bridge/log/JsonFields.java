@@ -16,6 +16,7 @@ final class JsonFields {
             .disable(StreamWriteFeature.FLUSH_PASSED_TO_STREAM)
             .disable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
             .rootValueSeparator("")
+            .characterEscapes(new SafeEscapes())
             .build();
 
     static final SerializedString TYPE = new SerializedString("type");

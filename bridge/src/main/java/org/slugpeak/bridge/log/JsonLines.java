@@ -3,7 +3,6 @@ package org.slugpeak.bridge.log;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Optional;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -12,8 +11,7 @@ import org.slugpeak.core.session.SessionRecord;
  * gather in memory until {@link #flush} or until there are many; they are never cut by a flush. One generator and one buffer
  * serve all records.
  *
- * <p>A stream that fails, such as a closed pipe, never stops the session: what comes after is dropped and the failure is
- * kept until {@link #pollFailure} takes it.
+ * <p>A stream that fails, such as a closed pipe, never stops the session: what comes after is dropped.
  *
  * <p>One thread at a time.
  */
@@ -26,7 +24,6 @@ public final class JsonLines implements RecordSink, Closeable {
     private final RecordWriter writer = new RecordWriter(lines);
 
     private boolean broken;
-    private Optional<IOException> failure = Optional.empty();
 
     /**
      * Writes to a stream; it need not be buffered.
@@ -64,18 +61,7 @@ public final class JsonLines implements RecordSink, Closeable {
         return broken;
     }
 
-    /**
-     * Takes the failure away, so that it is reported once.
-     *
-     * @return the first failure, if there was one and it was not taken yet
-     */
-    public Optional<IOException> pollFailure() {
-        Optional<IOException> taken = failure;
-        failure = Optional.empty();
-        return taken;
-    }
-
-    /** Flushes and closes the stream. A failure can be asked for as before. Safe to call twice. */
+    /** Flushes and closes the stream. Safe to call twice. */
     @Override
     public void close() {
         flush();
@@ -91,8 +77,7 @@ public final class JsonLines implements RecordSink, Closeable {
         try {
             action.run();
         } catch (IOException e) {
-            failure = broken ? failure : Optional.of(e);
-            broken = true;
+            broken = true; // the stream knows why, and has said so
         }
     }
 

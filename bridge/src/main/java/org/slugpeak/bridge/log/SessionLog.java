@@ -49,6 +49,7 @@ public final class SessionLog implements RecordSink, Closeable {
     private boolean stuck;
     private boolean syncFailed;
     private boolean closed;
+    private boolean whole = true;
     private long lost;
     private long lastNanos;
 
@@ -91,6 +92,7 @@ public final class SessionLog implements RecordSink, Closeable {
         lastNanos = record.tNanos();
         if (stuck && lines.size() >= MOST_KEPT) {
             lost++;
+            whole = false;
             return;
         }
         writer.write(record);
@@ -115,6 +117,15 @@ public final class SessionLog implements RecordSink, Closeable {
         return stuck;
     }
 
+    /**
+     * Whether every record is in the file; to be asked when it is closed.
+     *
+     * @return false where some are missing, or the disk has not confirmed them, which the warning has said
+     */
+    public boolean isWhole() {
+        return whole && lines.size() == 0;
+    }
+
     /** Writes what is left, forces it to the disk and closes the file. Safe to call twice. */
     @Override
     public void close() {
@@ -131,6 +142,7 @@ public final class SessionLog implements RecordSink, Closeable {
         try {
             storage.close();
         } catch (IOException e) {
+            whole = false;
             warning.accept("closing " + name + " failed (" + e.getMessage() + "): look whether it is whole");
         }
     }
@@ -203,6 +215,7 @@ public final class SessionLog implements RecordSink, Closeable {
     }
 
     private void warnOfSync(IOException e) {
+        whole = false;
         if (!syncFailed) {
             syncFailed = true;
             warning.accept("the disk does not confirm what is written to " + name + " (" + e.getMessage()

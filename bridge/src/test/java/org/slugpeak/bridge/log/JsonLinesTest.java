@@ -8,7 +8,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.core.session.OverloadCleared;
 
@@ -38,7 +37,7 @@ class JsonLinesTest {
     }
 
     @Test
-    void aPipeThatIsClosedAtTheOtherEndIsToldOnceAndStopsNothing() {
+    void aPipeThatIsClosedAtTheOtherEndIsTriedOnceAndStopsNothing() {
         ClosedPipe pipe = new ClosedPipe();
         try (JsonLines lines = new JsonLines(pipe)) {
             for (int i = 0; i < 10_000; i++) {
@@ -46,8 +45,6 @@ class JsonLinesTest {
                 lines.flush();
             }
             assertTrue(lines.isBroken());
-            assertEquals(Optional.of("Broken pipe"), lines.pollFailure().map(IOException::getMessage));
-            assertEquals(Optional.empty(), lines.pollFailure());
         }
         assertEquals(1, pipe.attempts);
         assertTrue(pipe.closed);
@@ -60,7 +57,7 @@ class JsonLinesTest {
             for (int i = 0; i < 10_000; i++) {
                 lines.take(new OverloadCleared(i));
             }
-            assertTrue(lines.pollFailure().isPresent());
+            assertTrue(lines.isBroken());
         }
     }
 

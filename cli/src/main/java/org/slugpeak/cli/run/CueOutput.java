@@ -48,6 +48,11 @@ public final class CueOutput implements SessionOutput {
     }
 
     @Override
+    public boolean isWhole() {
+        return cue.isWhole();
+    }
+
+    @Override
     public void close() {
         cue.close();
     }

@@ -1,60 +1,144 @@
 package org.slugpeak.cli.run;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.jline.utils.Signals;
 import org.slugpeak.bridge.source.BridgeException;
 
 /**
- * Lets a session end properly when the process is told to stop (Ctrl-C, SIGTERM). The signals are taken before the virtual
- * machine begins to shut down, because once it does the serial library closes its ports behind our back and the meter could
- * not be given back its front panel. Where signals cannot be taken, a shutdown hook waits for the session instead. Used by the
- * thread that runs the session.
+ * The one owner of the signals that tell the process to stop: Ctrl-C, SIGTERM, and the SIGHUP of a terminal that is closed. They
+ * are taken before the virtual machine begins to shut down, because once it does the serial library closes its ports behind our
+ * back and the meter could not be given back its front panel. A session is asked to end; whoever is still opening its source, or
+ * writing a report, is interrupted and clears up; a command that holds nothing is left at once. Where signals cannot be taken, a
+ * shutdown hook does the same. Any thread may use it.
  */
 public final class Interruption {
 
-    private static final List<String> SIGNALS = List.of("INT", "TERM");
+    /** How a process ends that was told to stop and has closed everything properly. */
+    public static final int EXIT_CODE = 130;
+
+    /** Why a session ends that was interrupted. */
+    static final String INTERRUPTED = "interrupted";
+
+    /** Why a session ends whose terminal went away. */
+    static final String TERMINAL_CLOSED = "terminal closed";
+
     private static final long PATIENCE_SECONDS = 3;
 
-    private final SessionRun session;
-    private final CountDownLatch finished = new CountDownLatch(1);
+    private static final Interruption OF_PROCESS = new Interruption();
 
-    private Interruption(SessionRun session) {
-        this.session = session;
+    private final CountDownLatch finished = new CountDownLatch(1);
+    private Optional<Thread> worker = Optional.empty();
+    private Optional<SessionRun> session = Optional.empty();
+    private Optional<String> reason = Optional.empty();
+
+    private Interruption() {}
+
+    /** Takes the signals over, for as long as the process lives. */
+    public static void takeOver() {
+        List.of("INT", "TERM").forEach(name -> Signals.register(name, () -> OF_PROCESS.stop(INTERRUPTED)));
+        Signals.register("HUP", () -> OF_PROCESS.stop(TERMINAL_CLOSED));
+        Runtime.getRuntime().addShutdownHook(new Thread(OF_PROCESS::stopAndWait, "slugpeak-interruption"));
+    }
+
+    /** From now on the calling thread holds something that must be closed properly: a signal interrupts it. */
+    public static void takeCare() {
+        OF_PROCESS.work(Thread.currentThread());
     }
 
     /**
      * Runs a session to its end, or until the process is told to stop.
      *
      * @param session not yet run
-     * @return why it ended
+     * @return whether somebody broke it off, by signal or key or by closing the terminal
      * @throws BridgeException where the source fails for good
      */
-    public static String run(SessionRun session) throws BridgeException {
-        Interruption interruption = new Interruption(session);
-        Runtime.getRuntime().addShutdownHook(new Thread(interruption::await, "slugpeak-interruption"));
-        SIGNALS.forEach(signal -> Signals.register(signal, interruption::stop));
-        try {
-            return session.run();
-        } finally {
-            interruption.finished.countDown();
+    public static boolean run(SessionRun session) throws BridgeException {
+        OF_PROCESS.work(session);
+        String why = session.run();
+        return session.isStopped() && (why.equals(INTERRUPTED) || why.equals(TERMINAL_CLOSED));
+    }
+
+    /**
+     * Whether the process was told to stop.
+     *
+     * @return true from the first signal on
+     */
+    public static boolean isRequested() {
+        return OF_PROCESS.reason().isPresent();
+    }
+
+    /** Everything is closed: whoever waits need not wait any more. */
+    public static void finished() {
+        OF_PROCESS.finished.countDown();
+    }
+
+    private synchronized Optional<String> reason() {
+        return reason;
+    }
+
+    private synchronized void work(Thread thread) {
+        worker = Optional.of(thread);
+    }
+
+    private synchronized void work(SessionRun begun) {
+        work(Thread.currentThread());
+        session = Optional.of(begun);
+        boolean told = Thread.interrupted();
+        reason.ifPresent(why -> ask(begun, why));
+        if (told && reason.isEmpty()) {
+            Thread.currentThread().interrupt();
         }
     }
 
-    private void stop() {
-        session.request(control -> control.quit("interrupted"));
+    private static void ask(SessionRun session, String why) {
+        session.request(control -> control.quit(why));
     }
 
-    private void await() {
-        stop();
+    private synchronized void stop(String why) {
+        if (worker.isEmpty()) {
+            Runtime.getRuntime().halt(EXIT_CODE);
+        }
+        if (reason.isPresent()) {
+            return;
+        }
+        reason = Optional.of(why);
+        session.ifPresentOrElse(running -> ask(running, why), worker.get()::interrupt);
+        Thread watch = new Thread(this::waitNoLonger, "slugpeak-patience");
+        watch.setDaemon(true);
+        watch.start();
+    }
+
+    private void stopAndWait() {
+        if (finished.getCount() > 0 && isAtWork()) {
+            stop(INTERRUPTED);
+            isFinishedInTime();
+        }
+    }
+
+    private synchronized boolean isAtWork() {
+        return worker.isPresent();
+    }
+
+    /** Somebody may hang in a driver, or write to a pipe that nobody empties. */
+    private void waitNoLonger() {
+        if (!isFinishedInTime()) {
+            Runtime.getRuntime().halt(EXIT_CODE);
+        }
+    }
+
+    private boolean isFinishedInTime() {
         try {
             boolean closed = finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
             if (!closed) {
-                System.err.println("slugpeak: the source did not let go in time; the log has no end record");
+                System.err.println("slugpeak: the source did not let go in time; a log has no end record");
             }
+            return closed;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+            return false;
         }
     }
 }

@@ -23,8 +23,8 @@ public final class KeyLoop {
                 key = showing.keys().poll()) {
             switch (key.get()) {
                 case QUIT -> control.quit("quit");
-                case INTERRUPT -> control.quit("interrupted");
-                case HANG_UP -> control.quit("terminal closed");
+                case INTERRUPT -> control.quit(Interruption.INTERRUPTED);
+                case HANG_UP -> control.quit(Interruption.TERMINAL_CLOSED);
                 default -> other.accept(key.get());
             }
         }

@@ -38,6 +38,11 @@ public final class LogOutput implements SessionOutput {
     }
 
     @Override
+    public boolean isWhole() {
+        return log.isWhole();
+    }
+
+    @Override
     public void close() {
         log.close();
     }

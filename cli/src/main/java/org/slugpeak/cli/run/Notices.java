@@ -1,6 +1,7 @@
 package org.slugpeak.cli.run;
 
 import java.io.PrintStream;
+import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.SessionRecord;
@@ -22,10 +23,13 @@ public final class Notices implements SessionOutput {
     @Override
     public void take(SessionRecord record) {
         if (record instanceof Link link) {
-            error.println(
-                    "slugpeak: link " + link.state().code() + (link.detail().isEmpty() ? "" : ": " + link.detail()));
+            say("link " + link.state().code() + (link.detail().isEmpty() ? "" : ": " + link.detail()));
         } else if (record instanceof Advice advice && advice.topic().equals("not-a-reading")) {
-            error.println("slugpeak: " + advice.text());
+            say(advice.text());
         }
+    }
+
+    private void say(String words) {
+        error.println("slugpeak: " + SafeText.line(words));
     }
 }

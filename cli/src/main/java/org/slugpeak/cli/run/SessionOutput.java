@@ -17,6 +17,15 @@ public interface SessionOutput extends RecordSink, AutoCloseable {
      */
     default void serve(SessionControl control) {}
 
+    /**
+     * Whether all is kept that was to be kept here; asked when it is closed.
+     *
+     * @return false where records were lost, which has been said
+     */
+    default boolean isWhole() {
+        return true;
+    }
+
     /** Called once, after the last record. */
     @Override
     default void close() {}

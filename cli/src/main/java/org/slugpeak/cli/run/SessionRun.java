@@ -153,6 +153,15 @@ public final class SessionRun implements SessionControl {
     }
 
     /**
+     * Whether every output kept what it was to keep; to be asked after {@link #run}.
+     *
+     * @return false where records were lost, which has been said
+     */
+    public boolean isWhole() {
+        return outputs.stream().allMatch(SessionOutput::isWhole);
+    }
+
+    /**
      * Runs to the end, then writes the {@code end} record and closes source and outputs.
      *
      * @return why it ended, as in the {@code end} record
@@ -190,12 +199,15 @@ public final class SessionRun implements SessionControl {
     }
 
     private void finish() {
-        feed.begin();
-        feed.summarise();
-        analysis.end(endReason.isEmpty() ? "failed" : endReason);
-        outputs.forEach(SessionOutput::flush);
-        outputs.forEach(SessionOutput::close);
-        source.close();
+        try {
+            feed.begin();
+            feed.summarise();
+            analysis.end(endReason.isEmpty() ? "failed" : endReason);
+            outputs.forEach(SessionOutput::flush);
+            outputs.forEach(SessionOutput::close);
+        } finally {
+            source.close();
+        }
     }
 
     @Override
