@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.receiver.IfPerformance;
 import org.slugpeak.core.session.Advice;
@@ -53,7 +54,11 @@ public record DemoOutcome(
         lines.add(String.format(Locale.ROOT, "%-28s %10s %14s", "adjuster", "gained", "left in it"));
         for (Step step : steps) {
             lines.add(String.format(
-                    Locale.ROOT, "%-28s %+7.2f dB %11.2f dB", step.adjuster(), step.gainDb(), step.leftDb()));
+                    Locale.ROOT,
+                    "%-28s %+7.2f dB %11.2f dB",
+                    step.adjuster(),
+                    Rounded.to(step.gainDb(), 2),
+                    Rounded.to(step.leftDb(), 2)));
         }
         lines.add("");
         lines.add(String.format(Locale.ROOT, "%-28s %10s %14s", "IF strip", "before", "after"));

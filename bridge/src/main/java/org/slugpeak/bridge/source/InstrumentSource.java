@@ -3,6 +3,7 @@ package org.slugpeak.bridge.source;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
@@ -79,7 +80,7 @@ public final class InstrumentSource implements ReadingSource {
 
     @Override
     public String description() {
-        return Printable.of(decoder.description());
+        return SafeText.line(decoder.description());
     }
 
     @Override
@@ -179,14 +180,14 @@ public final class InstrumentSource implements ReadingSource {
         @Override
         public void garbled(Garble kind, String problem) {
             if (kind != Garble.SET_OTHERWISE || !problem.equals(saidOfSetting)) {
-                listener.garbled(carrier.name(), kind, Printable.of(problem));
+                listener.garbled(carrier.name(), kind, SafeText.line(problem));
             }
             saidOfSetting = kind == Garble.SET_OTHERWISE ? problem : saidOfSetting;
         }
 
         @Override
         public void notice(long tNanos, LinkNotice notice, String detail) {
-            listener.notice(tNanos, notice, Printable.of(detail));
+            listener.notice(tNanos, notice, SafeText.line(detail));
         }
 
         @Override
@@ -196,7 +197,7 @@ public final class InstrumentSource implements ReadingSource {
 
         @Override
         public void refused(String message) {
-            refusal = Optional.of(Printable.of(message));
+            refusal = Optional.of(SafeText.line(message));
         }
     }
 }

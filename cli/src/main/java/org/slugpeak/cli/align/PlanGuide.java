@@ -9,6 +9,7 @@ import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.safety.SafeHands;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
@@ -60,7 +61,7 @@ public final class PlanGuide implements Guide {
      * @return one line
      */
     public String outcome(Optional<Path> log) {
-        String done = String.format(Locale.ROOT, "%d adjustments, %+.1f dB in all", adjustments, gainDb);
+        String done = String.format(Locale.ROOT, "%d adjustments, %+.1f dB in all", adjustments, Rounded.to(gainDb, 1));
         String kept = log.map(file -> "; the record is in " + file).orElse("; no record was kept: give --log FILE");
         String goOn = log.map(file -> "; go on with --resume " + file).orElse(kept);
         return progress.isOver()

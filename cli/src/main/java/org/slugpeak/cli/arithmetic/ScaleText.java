@@ -3,6 +3,7 @@ package org.slugpeak.cli.arithmetic;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.scale.CalibrationLine;
 import org.slugpeak.core.scale.DialAdvice;
 import org.slugpeak.core.scale.DialScale;
@@ -29,7 +30,7 @@ public final class ScaleText {
     }
 
     private static String percent(KnownPoint point) {
-        return String.format(Locale.ROOT, "%+.2f %%", Math.rint(100 * point.dialErrorPercent()) / 100 + 0.0);
+        return String.format(Locale.ROOT, "%+.2f %%", Rounded.to(point.dialErrorPercent(), 2));
     }
 
     /**
@@ -105,8 +106,8 @@ public final class ScaleText {
         return String.format(
                 Locale.ROOT,
                 "as a straight line: correction %+.3f kHz %+.3f %% of the dial, points scatter by %.3f kHz",
-                line.offset() / 1e3,
-                100 * line.slope(),
+                Rounded.to(line.offset() / 1e3, 3),
+                Rounded.to(100 * line.slope(), 3),
                 line.scatter() / 1e3);
     }
 
@@ -145,6 +146,6 @@ public final class ScaleText {
     }
 
     private static String signedKhz(double hz) {
-        return String.format(Locale.ROOT, "%+.2f", Math.rint(hz / 10) / 100 + 0.0);
+        return String.format(Locale.ROOT, "%+.2f", Rounded.to(hz / 1e3, 2));
     }
 }

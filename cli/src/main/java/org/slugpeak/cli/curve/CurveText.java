@@ -10,6 +10,7 @@ import org.slugpeak.cli.arithmetic.Table;
 import org.slugpeak.core.curve.CoupledFit;
 import org.slugpeak.core.curve.Passband;
 import org.slugpeak.core.curve.ResponseCurve;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.safety.SafeHands;
 
 /** A response curve in words and tables. All methods are pure. */
@@ -80,8 +81,8 @@ public final class CurveText {
                 Locale.ROOT,
                 "%slower %.1f dB, upper %.1f dB: %s",
                 where,
-                curve.dbAt(middle - SKIRT_HZ).orElseThrow() + 0.0,
-                curve.dbAt(middle + SKIRT_HZ).orElseThrow() + 0.0,
+                Rounded.to(curve.dbAt(middle - SKIRT_HZ).orElseThrow(), 1),
+                Rounded.to(curve.dbAt(middle + SKIRT_HZ).orElseThrow(), 1),
                 verdict);
     }
 
@@ -137,7 +138,11 @@ public final class CurveText {
                 String.format(
                         Locale.ROOT,
                         "%+.1f dB at the same generator level",
-                        20 * Math.log10(now.highest().level() / before.highest().level())));
+                        Rounded.to(
+                                20
+                                        * Math.log10(now.highest().level()
+                                                / before.highest().level()),
+                                1)));
         return table.text();
     }
 

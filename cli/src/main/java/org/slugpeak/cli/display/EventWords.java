@@ -6,6 +6,7 @@ import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Drift;
@@ -184,7 +185,7 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
     }
 
     private static String gain(double gainDb) {
-        return Double.isNaN(gainDb) ? "" : String.format(Locale.ROOT, ", %+.1f dB", gainDb);
+        return Double.isNaN(gainDb) ? "" : String.format(Locale.ROOT, ", %+.1f dB", Rounded.to(gainDb, 1));
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.slugpeak.cli.display;
 
 import java.util.Locale;
 import java.util.Set;
+import org.slugpeak.core.reading.Rounded;
 
 /** Writes numbers the way a person reads them: few digits, and as many before as after a small change. Stateless. */
 final class Figures {
@@ -48,7 +49,7 @@ final class Figures {
     private static String digits(double value, double magnitude) {
         int before = magnitude < 1 ? 1 : (int) Math.floor(Math.log10(magnitude)) + 1;
         int decimals = Math.max(0, Math.min(4, 4 - before));
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return String.format(Locale.ROOT, "%." + decimals + "f", Rounded.to(value, decimals));
     }
 
     /** A value and how well it is known, to two digits of that; without an error, as large as it is. */

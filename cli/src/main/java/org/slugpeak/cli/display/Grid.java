@@ -3,6 +3,7 @@ package org.slugpeak.cli.display;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.slugpeak.bridge.text.SafeText;
 
 /** A page of character cells. What does not fit is cut off, never wrapped. One thread at a time. */
 final class Grid {
@@ -45,7 +46,7 @@ final class Grid {
 
     void put(int row, int column, char character, Style style) {
         if (row >= 0 && row < height && column >= 0 && column < width) {
-            cells[row][column] = character;
+            cells[row][column] = SafeText.isSafe(character) || Character.isSurrogate(character) ? character : '?';
             styles[row][column] = style;
         }
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
@@ -100,7 +101,7 @@ public final class PipeLines implements RecordSink {
         String when = stepped
                 ? String.format(Locale.ROOT, "step %4d", tNanos > lastStepNanos ? steps + 1 : steps)
                 : String.format(Locale.ROOT, "%8.2f s", tNanos / 1e9);
-        String line = when + "  " + words;
+        String line = when + "  " + SafeText.line(words);
         if (opened) {
             out.println(line);
             out.flush();

@@ -3,6 +3,7 @@ package org.slugpeak.cli.display;
 import java.io.PrintStream;
 import java.util.Optional;
 import java.util.Set;
+import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
@@ -106,7 +107,7 @@ public final class PlainLines implements RecordSink {
 
     private void say(long tNanos, String line) {
         saidAtNanos = tNanos;
-        out.println(line);
+        out.println(SafeText.line(line));
         out.flush();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -86,7 +87,7 @@ public final class Showing implements RecordSink, AutoCloseable {
             screen.get().tell(words);
             toldOnScreen.add(words);
         } else {
-            err.println(words);
+            err.println(SafeText.line(words));
         }
     }
 
@@ -136,7 +137,7 @@ public final class Showing implements RecordSink, AutoCloseable {
         screen.ifPresent(Screen::close);
         console.ifPresent(Console::close);
         for (String words = toldOnScreen.poll(); words != null; words = toldOnScreen.poll()) {
-            err.println(words);
+            err.println(SafeText.line(words));
         }
     }
 }

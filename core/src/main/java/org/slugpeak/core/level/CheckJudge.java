@@ -2,6 +2,7 @@ package org.slugpeak.core.level;
 
 import java.util.Locale;
 import org.slugpeak.core.level.StepCheck.Level;
+import org.slugpeak.core.reading.Rounded;
 
 /** What the levels of a check mean. The limits are common practice, no source, except where a formula is named. */
 final class CheckJudge {
@@ -72,7 +73,8 @@ final class CheckJudge {
 
     void effect(long tNanos, double before, double after, Suspicion ifNone) {
         double change = db(after / before);
-        listener.advice(tNanos, "effect", say("half a turn changes the reading by %+.1f dB", change), change);
+        listener.advice(
+                tNanos, "effect", say("half a turn changes the reading by %+.1f dB", Rounded.to(change, 1)), change);
         decide(tNanos, Math.abs(change) < NO_EFFECT_DB, ifNone, change);
     }
 
@@ -82,7 +84,8 @@ final class CheckJudge {
         listener.advice(
                 tNanos,
                 "skirts",
-                say("5 kHz above %.1f dB down, below %.1f dB down: ", up, down) + skirtsInWords(up, down),
+                say("5 kHz above %.1f dB down, below %.1f dB down: ", Rounded.to(up, 1), Rounded.to(down, 1))
+                        + skirtsInWords(up, down),
                 up - down);
         double mean = (up + down) / 2;
         decide(tNanos, mean > NARROW_SKIRT_DB, Suspicion.REGENERATION, mean);
@@ -106,7 +109,7 @@ final class CheckJudge {
         listener.advice(
                 tNanos,
                 "if-centre",
-                say("the response is centred about %+.1f kHz from the generator", offsetKilohertz),
+                say("the response is centred about %+.1f kHz from the generator", Rounded.to(offsetKilohertz, 1)),
                 offsetKilohertz);
         decide(tNanos, Math.abs(offsetKilohertz) > 5, Suspicion.WRONG_IF, offsetKilohertz);
     }
@@ -116,7 +119,11 @@ final class CheckJudge {
         double up = db(centre / above);
         double down = db(centre / below);
         double drop = (up + down) / 2;
-        listener.advice(tNanos, "harmonic", say("2 kHz off costs %.1f dB above, %.1f dB below", up, down), drop);
+        listener.advice(
+                tNanos,
+                "harmonic",
+                say("2 kHz off costs %.1f dB above, %.1f dB below", Rounded.to(up, 1), Rounded.to(down, 1)),
+                drop);
         decide(tNanos, drop > HARMONIC_DROP_DB, Suspicion.HARMONIC, drop);
     }
 

@@ -1,6 +1,7 @@
 package org.slugpeak.core.level;
 
 import java.util.Locale;
+import org.slugpeak.core.reading.Rounded;
 
 /**
  * Asks for less generator before the reading leaves its window, sees the user's cut, and says by what the readings that follow
@@ -142,7 +143,9 @@ final class GeneratorWatch {
                     tNanos,
                     "generator-changed",
                     String.format(
-                            Locale.ROOT, "the reading followed the generator by %+.1f dB: the best goes on", db(ratio)),
+                            Locale.ROOT,
+                            "the reading followed the generator by %+.1f dB: the best goes on",
+                            Rounded.to(db(ratio), 1)),
                     db(ratio));
         } else if (announced) {
             listener.advice(

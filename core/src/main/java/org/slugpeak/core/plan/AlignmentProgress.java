@@ -9,6 +9,7 @@ import java.util.Queue;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.safety.SafeHands;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
@@ -324,7 +325,7 @@ public final class AlignmentProgress implements RecordSink {
         OptionalDouble sweep = sweeps.see(value);
         if (sweep.isPresent()) {
             double belowDb = sweeps.belowBestDb(sweep.getAsDouble());
-            say(Topics.SWEEP, String.format(Locale.ROOT, "%.1f dB of the best sweep", belowDb + 0.0), belowDb);
+            say(Topics.SWEEP, String.format(Locale.ROOT, "%.1f dB of the best sweep", Rounded.to(belowDb, 1)), belowDb);
             if (sweeps.isAtOptimum()) {
                 handsOffRocking();
             }
@@ -394,7 +395,7 @@ public final class AlignmentProgress implements RecordSink {
                         "%s, round %d gained %.2f dB: %s",
                         end.stage(),
                         end.round(),
-                        end.gainDb() + 0.0,
+                        Rounded.to(end.gainDb(), 2),
                         end.verdict().words()),
                 end.gainDb());
         skirtsWanted = skirts && end.verdict() != Route.Verdict.AGAIN && end.verdict() != Route.Verdict.CREEPING;
