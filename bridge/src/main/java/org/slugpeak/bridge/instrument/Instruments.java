@@ -2,9 +2,7 @@ package org.slugpeak.bridge.instrument;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +11,7 @@ import java.util.Map;
 import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
+import org.slugpeak.bridge.disk.SmallFile;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.toml.Suggestion;
 
@@ -124,13 +123,12 @@ public final class Instruments {
 
     private InstrumentDescription fromFile(Path file) throws BadConfiguration {
         try {
-            return reader.read(file.toString(), Files.readString(file));
+            return reader.read(file.toString(), SmallFile.read(file));
         } catch (NoSuchFileException e) {
             throw new BadConfiguration("there is no instrument description " + file + ": is the name right?", e);
-        } catch (CharacterCodingException e) {
-            throw new BadConfiguration(file + " is no text in UTF-8: save it as such", e);
         } catch (IOException e) {
-            throw new BadConfiguration(file + " cannot be read (" + e.getMessage() + "): is it yours?", e);
+            throw new BadConfiguration(
+                    file + " cannot be read (" + e.getMessage() + "): is it yours, and a text file in UTF-8?", e);
         }
     }
 }

@@ -3,11 +3,11 @@ package org.slugpeak.bridge.plan;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.slugpeak.bridge.disk.SmallFile;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.core.plan.Plan;
 
@@ -47,12 +47,13 @@ public final class PlanFiles {
 
     private static String file(String file) throws BadConfiguration {
         try {
-            return Files.readString(Path.of(file), StandardCharsets.UTF_8);
+            return SmallFile.read(Path.of(file));
         } catch (NoSuchFileException e) {
             throw new BadConfiguration(
                     "there is no plan '" + file + "': give a file, or one of " + String.join(", ", SHIPPED), e);
         } catch (IOException e) {
-            throw new BadConfiguration("plan " + file + " cannot be read: check that it is a text file in UTF-8", e);
+            throw new BadConfiguration(
+                    "plan " + file + " cannot be read (" + e.getMessage() + "): give a text file in UTF-8", e);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.text.Listing;
 import org.tomlj.TomlPosition;
 
 /** The mistakes found in one file. One thread at a time. */
@@ -35,12 +36,11 @@ final class Problems {
 
     void throwIfAny() throws BadConfiguration {
         if (!found.isEmpty()) {
-            throw new BadConfiguration(String.join(
-                    "\n",
-                    found.stream()
-                            .sorted(Comparator.comparingInt(Problem::line))
-                            .map(each -> file + ":" + each.line() + ": " + each.text())
-                            .toList()));
+            List<String> lines = found.stream()
+                    .sorted(Comparator.comparingInt(Problem::line))
+                    .map(each -> file + ":" + each.line() + ": " + each.text())
+                    .toList();
+            throw new BadConfiguration(Listing.of(lines, "\n"));
         }
     }
 }

@@ -24,6 +24,10 @@ public final class TomlFile {
     public static <T> T read(String file, String kind, String text, Function<Section, T> reader)
             throws BadConfiguration {
         Problems problems = new Problems(file, kind);
+        Nesting.lineTooDeep(text)
+                .ifPresent(
+                        line -> problems.add(line, "brackets within brackets, more than " + Nesting.DEEPEST + " deep"));
+        problems.throwIfAny();
         TomlParseResult toml = Toml.parse(text);
         toml.errors()
                 .forEach(error -> problems.add(error.position(), PlainWords.of(String.valueOf(error.getMessage()))));
