@@ -39,7 +39,8 @@ import org.slugpeak.core.reading.Measurand;
  * at the stated rate; those of standard input at the stated rate, or when they arrive, where lines that arrive in one burst
  * are taken 1 ms apart. A line whose time runs back is garbled; a clock that was set back, as by a board that was reset, is
  * told as a link that resumed, and time goes on from where it stood. Settled values, one for each step of a turn
- * ({@link CsvOptions#stepped}), are a second apart unless a rate or a time column says otherwise.
+ * ({@link CsvOptions#stepped}), are a second apart unless a rate or a time column says otherwise. Other
+ * lines that come as they happen and then cease to come are told as a stale link.
  *
  * <p><b>Typed values.</b> Settled values on standard input have no header line and no second column unless the user names
  * columns, so that a mistake in the first line is told as one; the words of
@@ -60,15 +61,17 @@ public final class CsvSource implements ReadingSource {
     private final String name;
     private final ByteFeed feed;
     private final CsvDecoder decoder;
+    private final Optional<Silence> silence;
     private final Lines lines = new Lines();
 
     private List<String> understanding = List.of();
     private boolean ended;
 
-    private CsvSource(String name, ByteFeed feed, CsvDecoder decoder) {
+    private CsvSource(String name, ByteFeed feed, CsvDecoder decoder, Optional<Silence> silence) {
         this.name = name;
         this.feed = feed;
         this.decoder = decoder;
+        this.silence = silence;
     }
 
     /**
@@ -84,7 +87,8 @@ public final class CsvSource implements ReadingSource {
         Timing timing = Timing.even(options.readingsPerSecond().orElse(usual));
         String name = file.toString();
         TextStream in = TextStream.open(stream(file), HEAD_BYTES, name);
-        CsvSource source = new CsvSource(name, new FileFeed(in.whole()), new CsvDecoder(name, options, timing));
+        CsvSource source =
+                new CsvSource(name, new FileFeed(in.whole()), new CsvDecoder(name, options, timing), Optional.empty());
         try {
             source.survey(in, options);
         } catch (BadInput e) {
@@ -103,15 +107,32 @@ public final class CsvSource implements ReadingSource {
      * @return the source
      */
     public static CsvSource standardInput(InputStream in, CsvOptions options, Ticker ticker) {
-        String name = "standard input";
+        return live("standard input", () -> in, options, ticker);
+    }
+
+    /**
+     * Reads lines as they come through a named pipe, or whatever else is no plain file. It is opened, as it is read, by the thread
+     * that may wait: until somebody writes to a pipe it does not open.
+     *
+     * @param pipe where lines come
+     * @param options what the user says about it
+     * @param ticker tells when lines arrive
+     * @return the source
+     */
+    public static CsvSource pipe(Path pipe, CsvOptions options, Ticker ticker) {
+        return live(pipe.toString(), () -> Files.newInputStream(pipe), options, ticker);
+    }
+
+    private static CsvSource live(String name, PumpedFeed.Opener opener, CsvOptions options, Ticker ticker) {
         OptionalDouble rate = options.readingsPerSecond();
-        PumpedFeed feed = new PumpedFeed(in, ticker);
-        if (options.stepped()) {
+        PumpedFeed feed = new PumpedFeed(opener, ticker);
+        if (options.stepped()) { // whoever types takes the time that it takes
             Timing timing = Timing.even(rate.orElse(STEPS_PER_SECOND));
-            return new CsvSource(name, feed, CsvDecoder.ofTyped(name, options, timing));
+            return new CsvSource(name, feed, CsvDecoder.ofTyped(name, options, timing), Optional.empty());
         }
         Timing timing = rate.isPresent() ? Timing.even(rate.getAsDouble()) : Timing.arrival();
-        return new CsvSource(name, feed, new CsvDecoder(name, options, timing));
+        Silence silence = new Silence(feed, ticker);
+        return new CsvSource(name, feed, new CsvDecoder(name, options, timing), Optional.of(silence));
     }
 
     private void survey(TextStream in, CsvOptions options) throws BadInput {
@@ -154,10 +175,11 @@ public final class CsvSource implements ReadingSource {
     }
 
     @Override
-    public Progress poll(long waitNanos, SourceListener listener) throws BadInput {
+    public Progress poll(long waitNanos, SourceListener hears) throws BadInput {
         if (ended) {
             return Progress.ENDED;
         }
+        SourceListener listener = silence.map(it -> it.before(hears)).orElse(hears);
         if (drain(listener)) {
             return Progress.MORE;
         }
@@ -170,6 +192,9 @@ public final class CsvSource implements ReadingSource {
             }
             decoder.end();
             return Progress.ENDED;
+        }
+        if (count == 0) {
+            silence.ifPresent(it -> it.check(hears));
         }
         return count == 0 ? Progress.IDLE : Progress.MORE;
     }

@@ -17,7 +17,7 @@ final class PumpedFeed implements ByteFeed {
     private static final int BLOCKS = 2;
     private static final int BLOCK_SIZE = 1 << 16;
 
-    private final InputStream in;
+    private final Opener opener;
     private final Ticker ticker;
     private final BlockingQueue<Block> filled = new ArrayBlockingQueue<>(BLOCKS);
     private final BlockingQueue<Block> empty = new ArrayBlockingQueue<>(BLOCKS);
@@ -27,8 +27,14 @@ final class PumpedFeed implements ByteFeed {
     private int taken;
     private boolean ended;
 
-    PumpedFeed(InputStream in, Ticker ticker) {
-        this.in = in;
+    /** Opens the stream in the thread that may wait for it. */
+    @FunctionalInterface
+    interface Opener {
+        InputStream open() throws IOException;
+    }
+
+    PumpedFeed(Opener opener, Ticker ticker) {
+        this.opener = opener;
         this.ticker = ticker;
         empty.add(new Block());
         Thread pump = new Thread(this::pump, "slugpeak-input");
@@ -84,10 +90,12 @@ final class PumpedFeed implements ByteFeed {
 
     private void pump() {
         try {
+            Optional<InputStream> in = Optional.empty();
             boolean more = true;
             while (more && !closed) {
                 Block block = empty.take();
-                more = fill(block);
+                in = fill(block, in);
+                more = in.isPresent();
                 filled.put(block);
             }
         } catch (InterruptedException e) {
@@ -95,15 +103,18 @@ final class PumpedFeed implements ByteFeed {
         }
     }
 
-    private boolean fill(Block block) {
+    /** Gives the stream to read on; empty at its end. */
+    private Optional<InputStream> fill(Block block, Optional<InputStream> opened) {
+        Optional<InputStream> in = opened;
         try {
-            block.size = in.read(block.bytes);
+            in = Optional.of(opened.isPresent() ? opened.get() : opener.open());
+            block.size = in.get().read(block.bytes);
         } catch (IOException e) {
             block.failure = Optional.of(e);
             block.size = ENDED;
         }
         block.arrivalNanos = ticker.nowNanos();
-        return block.size >= 0;
+        return block.size >= 0 ? in : Optional.empty();
     }
 
     /** Handed from thread to thread through the queues, which order what each wrote. */

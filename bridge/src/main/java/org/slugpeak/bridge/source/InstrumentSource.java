@@ -168,7 +168,7 @@ public final class InstrumentSource implements ReadingSource {
 
         @Override
         public void advice(long tNanos, String topic, String text) {
-            listener.advice(tNanos, topic, Printable.of(text), Double.NaN);
+            listener.advice(tNanos, topic, SafeText.line(text), Double.NaN);
         }
 
         @Override

@@ -8,15 +8,15 @@ import org.slugpeak.core.session.Link;
 
 /**
  * Says when an instrument is lost, when its last number is old, and when readings come again. Each is said once. A reading is
- * old when none came for three times the usual interval, and never before one second. One thread at a time.
+ * old when none came for five times the usual interval, and never before two seconds. One thread at a time.
  *
  * <p>An instrument's own time stamps run at their own speed; events are placed on the axis of the readings, as far behind
  * the last reading as they came after it.
  */
-final class LinkWatch {
+public final class LinkWatch {
 
-    /** A meter that ranges by itself may pause for most of a second. */
-    private static final long NEVER_STALE_BEFORE_NANOS = TimeUnit.SECONDS.toNanos(1);
+    /** A meter that ranges by itself may pause for most of a second, a busy computer for longer. */
+    private static final long NEVER_STALE_BEFORE_NANOS = TimeUnit.SECONDS.toNanos(2);
 
     /** While the usual interval is unknown: a slow meter needs two seconds for one reading. */
     private static final long STALE_WHEN_UNKNOWN_NANOS = TimeUnit.SECONDS.toNanos(3);
@@ -24,7 +24,7 @@ final class LinkWatch {
     /** The first line is thrown away, as it may be half a line: a slow meter needs two to be heard. */
     private static final long STALE_WHEN_NEVER_HEARD_NANOS = TimeUnit.SECONDS.toNanos(5);
 
-    private static final int INTERVALS_UNTIL_STALE = 3;
+    private static final int INTERVALS_UNTIL_STALE = 5;
 
     private enum State {
         LIVE,
@@ -41,12 +41,27 @@ final class LinkWatch {
     private long openedNanos;
     private boolean intervalCounts;
 
-    void opened(long nowNanos) {
+    /** Nothing is known yet, and nothing is watched. */
+    public LinkWatch() {}
+
+    /**
+     * From now on readings may be expected.
+     *
+     * @param nowNanos the time now, on the ticker's axis
+     */
+    public void opened(long nowNanos) {
         begun = true;
         openedNanos = nowNanos;
     }
 
-    void reading(Reading reading, long nowNanos, SourceListener listener) {
+    /**
+     * Passes a reading on; where it ends a silence, that is said before it.
+     *
+     * @param reading on the source's own axis
+     * @param nowNanos when it arrived, on the ticker's axis
+     * @param listener hears both
+     */
+    public void reading(Reading reading, long nowNanos, SourceListener listener) {
         if (state != State.LIVE) {
             String gap = heard ? String.format(Locale.ROOT, "after %.1f s", (nowNanos - arrivalNanos) / 1e9) : "";
             state = State.LIVE;
@@ -70,7 +85,14 @@ final class LinkWatch {
         }
     }
 
-    boolean check(long nowNanos, SourceListener listener) {
+    /**
+     * Says that the last reading is old, where it has become so.
+     *
+     * @param nowNanos the time now, on the ticker's axis
+     * @param listener hears of it once
+     * @return whether it was said now
+     */
+    public boolean check(long nowNanos, SourceListener listener) {
         OptionalLong stale = staleAtNanos();
         if (stale.isEmpty() || nowNanos - stale.getAsLong() < 0) {
             return false;

@@ -23,24 +23,24 @@ class InstrumentSourceTest {
     private final Transcript heard = new Transcript();
 
     @Test
-    void aFastSourceThatFallsSilentIsStaleAfterOneSecondAndOnlyOnce() throws BridgeException {
+    void aFastSourceThatFallsSilentIsStaleAfterTwoSecondsAndOnlyOnce() throws BridgeException {
         InstrumentSource source = source();
         play(1, 20, SECOND / 50);
         pollFor(source, 10 * SECOND);
         assertEquals("link stale", heard.lines().get(19));
         assertEquals(20, heard.lines().size(), "19 whole lines and one word about the silence");
-        assertEquals("no reading for 1.0 s", heard.details().get(0));
+        assertEquals("no reading for 2.0 s", heard.details().get(0));
     }
 
     @Test
-    void aSlowSourceIsStaleAfterThreeOfItsIntervals() throws BridgeException {
+    void aSlowSourceIsStaleAfterFiveOfItsIntervals() throws BridgeException {
         InstrumentSource source = source();
         play(1, 6, 2 * SECOND);
-        pollFor(source, 12 * SECOND + 6 * SECOND - 1);
+        pollFor(source, 12 * SECOND + 10 * SECOND - 1);
         assertFalse(heard.lines().contains("link stale"));
         pollFor(source, 2);
         assertTrue(heard.lines().contains("link stale"));
-        assertEquals("no reading for 6.0 s", heard.details().get(0));
+        assertEquals("no reading for 10.0 s", heard.details().get(0));
     }
 
     @Test
