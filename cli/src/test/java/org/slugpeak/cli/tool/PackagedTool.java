@@ -10,7 +10,9 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -42,18 +44,51 @@ public final class PackagedTool implements AutoCloseable {
      * @return the running process
      */
     public static PackagedTool start(Path state, String... args) throws IOException {
-        List<String> command = new ArrayList<>(hearingSignals());
-        command.add(System.getProperty("slugpeak.launcher"));
+        List<String> command = new ArrayList<>(List.of(launcher()));
         command.addAll(List.of(args));
-        ProcessBuilder builder = new ProcessBuilder(command);
+        return start(state, Map.of(), command);
+    }
+
+    /**
+     * Runs a line of shell in which {@code $SLUGPEAK} is the tool, for what only a shell can arrange.
+     *
+     * @param folder the line runs in it; also taken for the user's state folder
+     * @param environment more variables
+     * @param line of POSIX shell
+     */
+    public static Result shell(Path folder, Map<String, String> environment, String line)
+            throws IOException, InterruptedException {
+        Map<String, String> all = new HashMap<>(environment);
+        all.put("SLUGPEAK", launcher());
+        try (PackagedTool tool = start(folder, all, List.of("sh", "-c", "cd \"$XDG_STATE_HOME\"; " + line))) {
+            tool.endInput();
+            return tool.finish();
+        }
+    }
+
+    /** The same, with nothing more in the environment. */
+    public static Result shell(Path folder, String line) throws IOException, InterruptedException {
+        return shell(folder, Map.of(), line);
+    }
+
+    private static PackagedTool start(Path state, Map<String, String> environment, List<String> command)
+            throws IOException {
+        List<String> all = new ArrayList<>(hearingSignals());
+        all.addAll(command);
+        ProcessBuilder builder = new ProcessBuilder(all);
         builder.environment().put("XDG_STATE_HOME", state.toString());
+        builder.environment().putAll(environment);
         return new PackagedTool(builder.start());
+    }
+
+    private static String launcher() {
+        return System.getProperty("slugpeak.launcher");
     }
 
     /** Tests that run in the background of a shell inherit that Ctrl-C is ignored; a user's tool hears it. */
     private static List<String> hearingSignals() {
         boolean gnu = System.getProperty("os.name").equals("Linux");
-        return gnu ? List.of("env", "--default-signal=INT") : List.of();
+        return gnu ? List.of("env", "--default-signal=INT,HUP,TERM") : List.of();
     }
 
     /** Runs the tool to its end with nothing on standard input. */
@@ -103,7 +138,19 @@ public final class PackagedTool implements AutoCloseable {
                 + seen.subList(Math.max(0, seen.size() - 5), seen.size()) + "; errors: " + errors.join());
     }
 
-    /** The process itself, for signals. */
+    /**
+     * Sends a signal.
+     *
+     * @param name without {@code SIG}
+     */
+    public void signal(String name) throws IOException, InterruptedException {
+        new ProcessBuilder("kill", "-" + name, Long.toString(process.pid()))
+                .inheritIO()
+                .start()
+                .waitFor();
+    }
+
+    /** The process itself. */
     public Process process() {
         return process;
     }

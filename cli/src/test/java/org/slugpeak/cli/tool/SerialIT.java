@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.testkit.BenchPort;
 import org.slugpeak.bridge.testkit.LineAdc;
 import org.slugpeak.bridge.testkit.ScpiMeter;
@@ -50,7 +52,7 @@ final class SerialIT {
         try (PackagedTool tool = watch("--json")) {
             assertTrue(tool.lineWith("\"type\":\"session\"").contains("\"unit\":\"V\""));
             assertTrue(tool.lineWith("\"type\":\"reading\"").contains("\"value\":1.25"));
-            signalInterrupt(tool);
+            tool.signal("INT");
             assertEquals(130, tool.finish().exitCode());
         }
         meter.awaitMessage("SYSTem:LOCal");
@@ -89,10 +91,85 @@ final class SerialIT {
             String reading = tool.lineWith("\"value\":0.5");
             double best = Double.parseDouble(reading.replaceAll(".*\"best\":([0-9.]+).*", "$1"));
             assertEquals(1, best, 0.01, "the best outlives the plug");
-            signalInterrupt(tool);
+            tool.signal("INT");
             assertEquals(130, tool.finish().exitCode());
         }
         assertTrue(Files.readString(log()).contains("\"type\":\"end\""));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"INT", "TERM", "HUP"})
+    void toldToStopItClosesTheLogAndGivesTheMeterItsKeysBack(String signal) throws IOException, InterruptedException {
+        ScpiResponder meter = ScpiResponder.reading("+1.25000000E+00");
+        port.plug(meter);
+        try (PackagedTool tool = watch("--json", "--log", log().toString())) {
+            tool.lineWith("\"type\":\"reading\"");
+            tool.signal(signal);
+            assertEquals(130, tool.finish().exitCode());
+        }
+        meter.awaitMessage("SYSTem:LOCal");
+        String end = lastLine(log());
+        assertTrue(end.contains("\"type\":\"end\""), end);
+        assertTrue(end.contains(signal.equals("HUP") ? "terminal closed" : "interrupted"), end);
+    }
+
+    /** A meter that says its name, is set to remote, and then answers no question for a reading. */
+    private static ScpiResponder meterWithoutReadings() {
+        return ScpiResponder.of(ScpiMeter.identifiedAs("EMBER FELL INSTRUMENTS,BM-450,0,1.07"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"INT", "TERM", "HUP"})
+    void toldToStopWhileItSearchesItGivesTheMeterItsKeysBack(String signal) throws IOException, InterruptedException {
+        ScpiResponder meter = meterWithoutReadings();
+        port.plug(meter);
+        try (PackagedTool tool = watch("--json", "--baud", "9600")) {
+            meter.awaitMessage("SYSTem:REMote");
+            tool.signal(signal);
+            Result result = tool.finish();
+            assertEquals(130, result.exitCode(), result.errors());
+            assertEquals("", result.errors());
+        }
+        meter.awaitMessage("SYSTem:LOCal");
+    }
+
+    @Test
+    void aMeterThatIsNotUnderstoodGetsItsKeysBack() throws IOException, InterruptedException {
+        ScpiResponder meter = meterWithoutReadings();
+        port.plug(meter);
+        try (PackagedTool tool = watch("--json", "--baud", "9600")) {
+            Result result = tool.finish();
+            assertEquals(1, result.exitCode(), result.errors());
+            assertTrue(result.errors().contains("which is not understood"), result.errors());
+        }
+        meter.awaitMessage("SYSTem:LOCal");
+    }
+
+    @Test
+    void aMeterWhoseLogIsRefusedGetsItsKeysBack() throws IOException, InterruptedException {
+        ScpiResponder meter = ScpiResponder.reading("+1.25000000E+00");
+        port.plug(meter);
+        Files.writeString(log(), "precious");
+        try (PackagedTool tool = watch("--json", "--log", log().toString())) {
+            assertEquals(1, tool.finish().exitCode());
+        }
+        meter.awaitMessage("SYSTem:LOCal");
+        assertEquals("precious", Files.readString(log()));
+    }
+
+    @Test
+    void whatAnInstrumentSendsIsNeverObeyedByTheTerminal() throws IOException, InterruptedException {
+        port.plug(ScpiResponder.of(
+                ScpiMeter.identifiedAs("EVIL\u009b31m,BM\u0085,0,0").answering("READ?", "1.5", "x\u009b2J")));
+        try (PackagedTool tool = watch("--json", "--meter", "generic-scpi")) {
+            String said = tool.lineWith("not-a-reading");
+            assertTrue(said.chars().noneMatch(each -> each >= 0x7F && each < 0xA0), said);
+        }
+    }
+
+    private static String lastLine(Path file) throws IOException {
+        List<String> lines = Files.readAllLines(file);
+        return lines.get(lines.size() - 1);
     }
 
     @Test
@@ -170,12 +247,5 @@ final class SerialIT {
 
     private static String reading(int row, double volts) {
         return String.format(Locale.ROOT, "%d,%.6f", row * PAUSE_MILLIS, volts);
-    }
-
-    private static void signalInterrupt(PackagedTool tool) throws IOException, InterruptedException {
-        new ProcessBuilder("kill", "-INT", Long.toString(tool.process().pid()))
-                .inheritIO()
-                .start()
-                .waitFor();
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -91,7 +92,7 @@ final class WatchIT {
                 PackagedTool.start(folder, "watch", "--from", "-", "--json", "--log", log.toString())) {
             tool.send("0.5\n");
             tool.lineWith("\"type\":\"reading\"");
-            signal(tool, "INT");
+            tool.signal("INT");
             Result result = tool.finish();
             assertEquals(130, result.exitCode(), result.errors());
         }
@@ -101,6 +102,59 @@ final class WatchIT {
         Result replayed = PackagedTool.run(folder, "replay", log.toString(), "--json");
         assertEquals(0, replayed.exitCode(), replayed.errors());
         assertEquals(lines, replayed.output(), "the replay ends as the session did");
+    }
+
+    @Test
+    void linesThatCeaseToComeAreSaidInRecordLogAndNotice() throws IOException, InterruptedException {
+        Path log = folder.resolve("session.jsonl");
+        try (PackagedTool tool =
+                PackagedTool.start(folder, "watch", "--from", "-", "--json", "--log", log.toString())) {
+            for (int i = 0; i < 10; i++) {
+                tool.send("0.5\n");
+                tool.lineWith("\"type\":\"reading\"");
+            }
+            String stale = tool.lineWith("\"type\":\"link\"");
+            assertTrue(stale.contains("\"state\":\"stale\"") && stale.contains("no reading for "), stale);
+            tool.send("0.5\n");
+            assertTrue(tool.lineWith("\"type\":\"link\"").contains("\"state\":\"resumed\""));
+            tool.endInput();
+            Result result = tool.finish();
+            assertEquals(0, result.exitCode(), result.errors());
+            assertTrue(result.errors().contains("link stale: no reading for "), result.errors());
+        }
+        assertTrue(Files.readString(log).contains("\"state\":\"stale\""));
+    }
+
+    @Test
+    void aNamedPipeThatFallsSilentIsSaidInPlainLinesAndItEndsWhenToldTo() throws IOException, InterruptedException {
+        Path pipe = folder.resolve("pipe.csv");
+        new ProcessBuilder("mkfifo", pipe.toString()).inheritIO().start().waitFor();
+        try (PackagedTool tool = PackagedTool.start(folder, "watch", "--from", pipe.toString(), "--view", "lines");
+                Writer writer = Files.newBufferedWriter(pipe)) {
+            for (int i = 0; i < 10; i++) {
+                writer.write("0.5\n");
+                writer.flush();
+            }
+            tool.lineWith("NO NEW READINGS: no reading for ");
+            tool.signal("TERM");
+            assertEquals(130, tool.finish().exitCode());
+        }
+    }
+
+    @Test
+    void aPipeThatNobodyOpensDoesNotKeepItFromEnding() throws IOException, InterruptedException {
+        Path pipe = folder.resolve("pipe.csv");
+        new ProcessBuilder("mkfifo", pipe.toString()).inheritIO().start().waitFor();
+        Path log = folder.resolve("session.jsonl");
+        try (PackagedTool tool =
+                PackagedTool.start(folder, "watch", "--from", pipe.toString(), "--json", "--log", log.toString())) {
+            while (!Files.exists(log)) {
+                Thread.onSpinWait();
+            }
+            tool.signal("HUP");
+            assertEquals(130, tool.finish().exitCode());
+        }
+        assertTrue(Files.readString(log).contains("terminal closed"));
     }
 
     @Test
@@ -121,7 +175,7 @@ final class WatchIT {
                 tool.send(step + "\n");
                 tool.lineWith("\"type\":\"reading\"");
             }
-            signal(tool, "KILL");
+            tool.signal("KILL");
             tool.process().waitFor();
         }
         Result replayed = PackagedTool.run(folder, "replay", log.toString(), "--json");
@@ -131,13 +185,6 @@ final class WatchIT {
                 replayed.output().stream()
                         .filter(line -> type(line).equals("reading"))
                         .count());
-    }
-
-    private static void signal(PackagedTool tool, String name) throws IOException, InterruptedException {
-        new ProcessBuilder("kill", "-" + name, Long.toString(tool.process().pid()))
-                .inheritIO()
-                .start()
-                .waitFor();
     }
 
     static String type(String line) {
