@@ -69,6 +69,36 @@ class StandardInputTest {
     }
 
     @Test
+    void linesThatCeaseToComeAreStaleAfterFiveIntervalsAndTwoSecondsAndTheNextResumes() throws Exception {
+        for (int i = 0; i < 10; i++) {
+            now.addAndGet(500_000_000);
+            type(i + "\n");
+            while (heard.readings.size() == i) {
+                source.poll(LONG_NANOS, heard);
+            }
+        }
+        now.addAndGet(2_499_999_999L);
+        source.poll(0, heard);
+        assertEquals(List.of(), heard.links);
+        now.addAndGet(2);
+        source.poll(0, heard);
+        source.poll(0, heard);
+        assertEquals(List.of("stale: no reading for 2.5 s"), heard.links, "said once");
+        type("10\n");
+        while (heard.readings.size() == 10) {
+            source.poll(LONG_NANOS, heard);
+        }
+        assertEquals("resumed: after 2.5 s", heard.links.get(1));
+    }
+
+    @Test
+    void beforeTheFirstLineNothingIsStale() throws Exception {
+        now.addAndGet(60_000_000_000L);
+        source.poll(0, heard);
+        assertEquals(List.of(), heard.links);
+    }
+
+    @Test
     void halfALineIsNoReadingYet() throws Exception {
         type("1.2");
         assertEquals(Progress.MORE, source.poll(LONG_NANOS, heard));

@@ -171,6 +171,8 @@ class SessionLogTest {
                     List.of("cannot write to bench.jsonl (No space left on device): measuring goes on without a"
                             + " record; free some space and the record goes on"),
                     warnings);
+            log.close();
+            assertFalse(log.isWhole());
         }
 
         @Test
@@ -181,6 +183,8 @@ class SessionLogTest {
             assertFalse(log.isStuck());
             assertEquals(cleared(0, 7), records(disk));
             assertEquals("bench.jsonl is written again: nothing is missing", warnings.get(1));
+            log.close();
+            assertTrue(log.isWhole());
         }
 
         @Test
