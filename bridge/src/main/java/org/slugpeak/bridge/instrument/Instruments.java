@@ -128,7 +128,7 @@ public final class Instruments {
             throw new BadConfiguration("there is no instrument description " + file + ": is the name right?", e);
         } catch (IOException e) {
             throw new BadConfiguration(
-                    file + " cannot be read (" + e.getMessage() + "): is it yours, and a text file in UTF-8?", e);
+                    file + " cannot be read (" + e.getMessage() + "): give a text file in UTF-8 that you may read", e);
         }
     }
 }

@@ -145,7 +145,7 @@ class DescriptionReaderTest {
         Path file = folder.resolve("binary.toml");
         Files.write(file, new byte[] {(byte) 0xC3, (byte) 0x28, 0, (byte) 0xFF});
         assertEquals(
-                file + " is no text in UTF-8: save it as such",
+                file + " cannot be read (it is no text in UTF-8): give a text file in UTF-8 that you may read",
                 mistake(() -> Instruments.create().find(file.toString())));
     }
 

@@ -216,7 +216,7 @@ final class HostileIT {
     }
 
     @Test
-    void twoReadingsOfSpreadsheetFormulasStayText() throws IOException, InterruptedException {
+    void aNameThatIsAFormulaStaysText() throws IOException, InterruptedException {
         Files.writeString(
                 folder.resolve("evil.jsonl"),
                 String.format(START, "sim", "voltage", "slugpeak")

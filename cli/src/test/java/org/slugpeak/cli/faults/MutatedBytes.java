@@ -1,0 +1,188 @@
+package org.slugpeak.cli.faults;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import org.slugpeak.bridge.curve.CurveFile;
+import org.slugpeak.bridge.file.CsvOptions;
+import org.slugpeak.bridge.file.CsvSource;
+import org.slugpeak.bridge.instrument.Instruments;
+import org.slugpeak.bridge.instrument.MeterSetting;
+import org.slugpeak.bridge.log.LogSource;
+import org.slugpeak.bridge.plan.PlanFiles;
+import org.slugpeak.bridge.scale.PointFile;
+import org.slugpeak.bridge.sound.CalibrationStore;
+import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.bridge.sound.SoundSources;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.Decoder;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.SourceAddress;
+
+/**
+ * Mutated bytes into one way in, within this process, so that very many can be tried: it gives readings or one {@link
+ * BridgeException}, soon, and nothing else.
+ */
+final class MutatedBytes implements Trial {
+
+    private static final int COUNT = 20_000;
+    private static final long SOON_NANOS = TimeUnit.SECONDS.toNanos(10);
+    private static final MutedListener NOBODY = new MutedListener();
+
+    private final String word;
+    private final byte[] seed;
+    private final WayIn wayIn;
+
+    /** Takes the bytes in, from memory or from a file that holds them. */
+    @FunctionalInterface
+    private interface WayIn {
+        void take(byte[] bytes, Path file) throws BridgeException, IOException;
+    }
+
+    private MutatedBytes(String word, byte[] seed, WayIn wayIn) {
+        this.word = word;
+        this.seed = seed;
+        this.wayIn = wayIn;
+    }
+
+    static List<Trial> all() throws IOException {
+        Path shared = Path.of(System.getProperty("slugpeak.shared"));
+        byte[] csv = "seconds,volts\n0.0,0.1\n0.1,OL\n0.2,1.5e-3\n# x\n0.3,-2\n".getBytes(StandardCharsets.UTF_8);
+        return List.of(
+                onFile("csv", csv, ".csv", file -> drain(CsvSource.open(file, CsvOptions.defaults()))),
+                onFile(
+                        "csv-comma",
+                        csv,
+                        ".csv",
+                        file -> drain(CsvSource.open(file, CsvOptions.defaults().withDecimalComma(true)))),
+                new MutatedBytes(
+                        "standard-input",
+                        csv,
+                        (bytes, file) -> drain(CsvSource.standardInput(
+                                new ByteArrayInputStream(bytes), CsvOptions.defaults(), System::nanoTime))),
+                decoder("line", "generic-line", "0.5\r\n0.75 V\nOL\n1.2E-3\n"),
+                decoder("line-timed", "value-and-time", "10,0.5\n20,0.6\n30,0.7\n"),
+                decoder("adc", "slugpeak-adc", "# slugpeak-adc 1\n1000,0.5,0\n2000,0.6,0\n"),
+                decoder(
+                        "scpi",
+                        "generic-scpi",
+                        "MAKER,MODEL,0,1\r\n0,\"No error\"\r\n0,\"No error\"\r\n+1.25E+00\r\n-113,\"Undefined\"\r\n9.9E37\r\n"),
+                onFile("log", log(), ".jsonl", file -> drain(LogSource.open(file))),
+                onFile(
+                        "plan",
+                        Files.readAllBytes(shared.resolve("plans/template.toml")),
+                        ".toml",
+                        file -> PlanFiles.load(file.toString(), OptionalDouble.empty())),
+                onFile(
+                        "instrument",
+                        Files.readAllBytes(shared.resolve("instruments/template.toml")),
+                        ".toml",
+                        file -> Instruments.create().find(file.toString())),
+                onFile(
+                        "curve-points",
+                        "f,l\n450,0.5\n455,1\n460,0.4\n".getBytes(StandardCharsets.UTF_8),
+                        ".csv",
+                        CurveFile::read),
+                onFile(
+                        "dial-points",
+                        "400,397,0.1\n450,452\n".getBytes(StandardCharsets.UTF_8),
+                        ".csv",
+                        file -> PointFile.read(file, 10)),
+                onFile(
+                        "wav",
+                        wav(),
+                        ".wav",
+                        file -> drain(
+                                new SoundSources(new CalibrationStore(file.resolveSibling("none")), System::nanoTime)
+                                        .open(SourceAddress.parse(file.toString()), SoundOptions.defaults()))));
+    }
+
+    @Override
+    public String name() {
+        return "bytes-" + word;
+    }
+
+    @Override
+    public int count() {
+        return word.equals("wav") ? COUNT / 5 : COUNT;
+    }
+
+    @Override
+    public String attempt(SplittableRandom random, Path folder) throws Exception {
+        byte[] bytes = Mutation.of(seed, random);
+        long begun = System.nanoTime();
+        try {
+            wayIn.take(bytes, folder);
+        } catch (BridgeException said) {
+            String words = String.valueOf(said.getMessage());
+            Trial.require(words.length() < 20_000, "a message of " + words.length() + " letters");
+        }
+        Trial.require(System.nanoTime() - begun < SOON_NANOS, "it takes too long");
+        return "";
+    }
+
+    /** What takes a file in. */
+    @FunctionalInterface
+    private interface FileIn {
+        void take(Path file) throws BridgeException;
+    }
+
+    private static Trial onFile(String word, byte[] seed, String suffix, FileIn in) {
+        return new MutatedBytes(
+                word, seed, (bytes, folder) -> in.take(Files.write(folder.resolve("mutated" + suffix), bytes)));
+    }
+
+    private static Trial decoder(String word, String instrument, String seed) {
+        return new MutatedBytes(word, seed.getBytes(StandardCharsets.ISO_8859_1), (bytes, folder) -> {
+            Decoder decoder = Instruments.create().find(instrument).decoders().create(MeterSetting.DEFAULT);
+            decoder.begin(0, NOBODY);
+            long now = 0;
+            for (int at = 0; at < bytes.length; at += 7) {
+                byte[] chunk = java.util.Arrays.copyOfRange(bytes, at, Math.min(bytes.length, at + 7));
+                now += TimeUnit.MILLISECONDS.toNanos(5);
+                decoder.decode(chunk, chunk.length, now, NOBODY);
+                OptionalLong due = decoder.dueNanos();
+                if (due.isPresent() && due.getAsLong() <= now) {
+                    decoder.due(now, NOBODY);
+                }
+            }
+        });
+    }
+
+    private static void drain(ReadingSource source) throws BridgeException {
+        try (source) {
+            while (source.poll(TimeUnit.SECONDS.toNanos(1), NOBODY) != Progress.ENDED) {}
+        }
+    }
+
+    private static byte[] log() {
+        return ("{\"type\":\"session\",\"version\":1,\"startedAt\":\"2026-01-05T10:00:00Z\",\"source\":\"sim\",\"quantity\":\"q\","
+                        + "\"unit\":\"V\",\"seek\":\"peak\",\"dwell\":2,\"tool\":\"t\"}\n"
+                        + "{\"type\":\"reading\",\"t\":0.5,\"value\":1.5,\"smoothed\":1.5,\"best\":null,\"ofBest\":1,\"trend\":\"rising\",\"condition\":\"ok\"}\n"
+                        + "{\"type\":\"adjuster\",\"t\":1,\"name\":\"T1\",\"action\":\"begin\",\"before\":1,\"after\":null,\"gainDb\":null}\n"
+                        + "{\"type\":\"link\",\"t\":1,\"state\":\"lost\",\"detail\":\"x\"}\n"
+                        + "{\"type\":\"mark\",\"t\":2,\"text\":\"level: cut 0.5\"}\n{\"type\":\"end\",\"t\":2,\"readings\":1,\"reason\":\"quit\"}\n")
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A head of 44 bytes and two tenths of a second of silence. */
+    private static byte[] wav() {
+        java.nio.ByteBuffer bytes = java.nio.ByteBuffer.allocate(44 + 3200).order(java.nio.ByteOrder.LITTLE_ENDIAN);
+        bytes.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + 3200);
+        bytes.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII))
+                .putInt(16)
+                .putShort((short) 1)
+                .putShort((short) 1);
+        bytes.putInt(8000).putInt(16_000).putShort((short) 2).putShort((short) 16);
+        bytes.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(3200);
+        return bytes.array();
+    }
+}

@@ -1,0 +1,33 @@
+package org.slugpeak.cli.faults;
+
+import org.slugpeak.bridge.source.Garble;
+import org.slugpeak.bridge.source.LinkNotice;
+import org.slugpeak.bridge.source.Outlet;
+import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Link;
+
+/** Hears everything and keeps nothing. */
+final class MutedListener implements SourceListener, Outlet {
+
+    @Override
+    public void reading(Reading reading) {}
+
+    @Override
+    public void link(long tNanos, Link.State state, String detail) {}
+
+    @Override
+    public void garbled(String where, String problem) {}
+
+    @Override
+    public void garbled(Garble kind, String problem) {}
+
+    @Override
+    public void notice(long tNanos, LinkNotice notice, String detail) {}
+
+    @Override
+    public void send(byte[] bytes) {}
+
+    @Override
+    public void refused(String message) {}
+}

@@ -1,0 +1,88 @@
+package org.slugpeak.cli.faults;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.slugpeak.bridge.testkit.BenchPort;
+import org.slugpeak.bridge.testkit.LineAdc;
+import org.slugpeak.cli.tool.PackagedTool;
+
+/** The plug is pulled and put back ten times in one session: neither descriptors nor threads become more. */
+final class Replug implements Trial {
+
+    private static final int TIMES = 10;
+    private static final int MOST_READINGS_BETWEEN = 30;
+
+    /** What a session may open for good after the first replug, such as the program's own log file. */
+    private static final long SLACK = 2;
+
+    @Override
+    public String name() {
+        return "replug-ten-times";
+    }
+
+    @Override
+    public int count() {
+        return 20;
+    }
+
+    @Override
+    public String attempt(SplittableRandom random, Path folder) throws Exception {
+        try (BenchPort port = BenchPort.in(folder)) {
+            plug(port).awaitOpened();
+            try (PackagedTool tool =
+                    PackagedTool.start(folder, "watch", "--from", port.path(), "--meter", "generic-line", "--json")) {
+                return replugged(port, tool, random);
+            }
+        }
+    }
+
+    private static String replugged(BenchPort port, PackagedTool tool, SplittableRandom random) throws Exception {
+        tool.lineWith("\"type\":\"reading\"");
+        long descriptors = 0;
+        long threads = 0;
+        for (int i = 0; i <= TIMES; i++) {
+            for (int more = random.nextInt(MOST_READINGS_BETWEEN); more > 0; more--) {
+                tool.lineWith("\"type\":\"reading\"");
+            }
+            port.unplug();
+            tool.lineWith("\"state\":\"lost\"");
+            plug(port);
+            tool.lineWith("\"state\":\"resumed\"");
+            if (i == 0) {
+                descriptors = count(tool, "fd");
+                threads = count(tool, "task");
+            }
+        }
+        Trial.require(
+                count(tool, "fd") <= descriptors + SLACK, descriptors + " descriptors became " + count(tool, "fd"));
+        Trial.require(count(tool, "task") <= threads + SLACK, threads + " threads became " + count(tool, "task"));
+        return String.format(
+                Locale.ROOT, "%d descriptors, %d threads after the last plug", count(tool, "fd"), count(tool, "task"));
+    }
+
+    /** A board that talks by itself, ten readings a second apart enough for any machine. */
+    private static LineAdc plug(BenchPort port) {
+        LineAdc board = LineAdc.silent();
+        port.plug(board);
+        Thread talk = new Thread(() -> {
+            for (int i = 0; i < 3000; i++) {
+                board.play(List.of("0.5"), 10);
+            }
+        });
+        talk.setDaemon(true);
+        talk.start();
+        return board;
+    }
+
+    private static long count(PackagedTool tool, String what) throws IOException {
+        try (Stream<Path> entries =
+                Files.list(Path.of("/proc", Long.toString(tool.process().pid()), what))) {
+            return entries.count();
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package org.slugpeak.cli.faults;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import org.slugpeak.bridge.testkit.BenchPort;
+import org.slugpeak.bridge.testkit.PseudoTerminal;
+import org.slugpeak.bridge.testkit.ScpiResponder;
+
+/** The window in which it runs is closed: the session ends, with its log, in every view. */
+final class TerminalClosed implements Trial {
+
+    private static final List<String> VIEWS = List.of("screen", "plain", "lines", "none");
+    private static final long PATIENCE_SECONDS = 20;
+    private static final long ENOUGH_BYTES = 1000;
+    private static final int LOOK_MILLIS = 20;
+
+    @Override
+    public String name() {
+        return "terminal-closed";
+    }
+
+    @Override
+    public int count() {
+        return 40;
+    }
+
+    @Override
+    public String attempt(SplittableRandom random, Path folder) throws Exception {
+        Path log = folder.resolve("log.jsonl");
+        String view = VIEWS.get(random.nextInt(VIEWS.size()));
+        try (BenchPort port = BenchPort.in(folder)) {
+            port.plug(ScpiResponder.reading("+1.25000000E+00"));
+            Process tool = watchedUntilLogged(port.path(), view, log);
+            boolean ended = tool.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            tool.destroyForcibly();
+            Trial.require(ended, "--view " + view + " lives on");
+            Trial.require(KeptLog.read(log).closed(), "--view " + view + " has not closed its log");
+        }
+        return "";
+    }
+
+    /** Runs the tool in a window of its own, as a terminal program makes it, and closes the window. */
+    private static Process watchedUntilLogged(String port, String view, Path log) throws IOException {
+        try (PseudoTerminal window = PseudoTerminal.open()) {
+            String line =
+                    "exec setsid --ctty sh -c 'exec \"$0\" \"$@\" <\"$W\" >\"$W\" 2>&1' \"$SLUGPEAK\" watch --from "
+                            + port + " --view " + view + " --cue off --log " + log + " <\"$W\"";
+            ProcessBuilder builder = new ProcessBuilder("sh", "-c", line);
+            builder.environment().put("W", window.path());
+            builder.environment().put("TERM", "xterm");
+            builder.environment().put("SLUGPEAK", System.getProperty("slugpeak.launcher"));
+            builder.environment().put("XDG_STATE_HOME", String.valueOf(log.getParent()));
+            Process tool = builder.start();
+            while (tool.isAlive() && !(Files.exists(log) && Files.size(log) > ENOUGH_BYTES)) {
+                window.read(LOOK_MILLIS);
+            }
+            return tool;
+        }
+    }
+}
