@@ -45,6 +45,16 @@ public final class JsonLines implements RecordSink, Closeable {
         }
     }
 
+    /**
+     * Whether so many lines wait that they will soon go out without being asked to. Whoever keeps a log beside this flushes both now,
+     * the log first: what was shown must be kept.
+     *
+     * @return true from half the buffer on
+     */
+    public boolean isHalfFull() {
+        return lines.size() >= ENOUGH / 2;
+    }
+
     /** Hands over all lines. To be called before waiting for the next input, so that a program at the other end can answer. */
     public void flush() {
         if (!broken && lines.size() > 0) {

@@ -24,6 +24,11 @@ public final class JsonOutput implements SessionOutput {
     }
 
     @Override
+    public boolean isFull() {
+        return lines.isHalfFull();
+    }
+
+    @Override
     public void flush() {
         lines.flush();
     }

@@ -11,6 +11,15 @@ public interface SessionOutput extends RecordSink, AutoCloseable {
     default void flush() {}
 
     /**
+     * Whether it cannot hold back much more, so that all outputs must be flushed, in their order: a log comes first.
+     *
+     * @return true until it is flushed
+     */
+    default boolean isFull() {
+        return false;
+    }
+
+    /**
      * Called after each pass of the source: passes on what the user has asked for by key.
      *
      * @param control of the session

@@ -115,6 +115,9 @@ public final class SessionRun implements SessionControl {
         for (SessionOutput output : outputs) {
             output.take(record);
         }
+        if (outputs.stream().anyMatch(SessionOutput::isFull)) {
+            outputs.forEach(SessionOutput::flush);
+        }
     }
 
     private void afterReading() {

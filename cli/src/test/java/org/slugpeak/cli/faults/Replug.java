@@ -33,7 +33,7 @@ final class Replug implements Trial {
     @Override
     public String attempt(SplittableRandom random, Path folder) throws Exception {
         try (BenchPort port = BenchPort.in(folder)) {
-            plug(port).awaitOpened();
+            plug(port);
             try (PackagedTool tool =
                     PackagedTool.start(folder, "watch", "--from", port.path(), "--meter", "generic-line", "--json")) {
                 return replugged(port, tool, random);
@@ -66,17 +66,17 @@ final class Replug implements Trial {
     }
 
     /** A board that talks by itself, ten readings a second apart enough for any machine. */
-    private static LineAdc plug(BenchPort port) {
+    private static void plug(BenchPort port) {
         LineAdc board = LineAdc.silent();
         port.plug(board);
         Thread talk = new Thread(() -> {
+            board.awaitOpened();
             for (int i = 0; i < 3000; i++) {
                 board.play(List.of("0.5"), 10);
             }
         });
         talk.setDaemon(true);
         talk.start();
-        return board;
     }
 
     private static long count(PackagedTool tool, String what) throws IOException {

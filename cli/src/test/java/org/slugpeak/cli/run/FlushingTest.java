@@ -3,6 +3,7 @@ package org.slugpeak.cli.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.bridge.source.BridgeException;
@@ -24,7 +25,12 @@ final class FlushingTest {
 
     @Test
     void everythingIsLetGoBeforeTheSourceIsWaitedFor() throws BridgeException {
-        SessionRun session = new SessionRun(
+        session(List.of(new Holding())).run();
+        assertEquals(taken, flushed);
+    }
+
+    private SessionRun session(List<SessionOutput> outputs) {
+        return new SessionRun(
                 new OneByOne(),
                 PeakSettings.defaults(),
                 SessionRun.AdjusterPolicy.BY_KEY,
@@ -35,9 +41,39 @@ final class FlushingTest {
                         Measurand.DC_VOLTS,
                         PeakSettings.defaults(),
                         "test"),
-                List.of(new Holding()));
-        session.run();
-        assertEquals(taken, flushed);
+                outputs);
+    }
+
+    @Test
+    void whatOneOutputCannotHoldBackAnyLongerTheOthersLetGoOfBeforeIt() throws BridgeException {
+        List<String> letGo = new ArrayList<>();
+        SessionOutput log = new SessionOutput() {
+            @Override
+            public void take(SessionRecord record) {}
+
+            @Override
+            public void flush() {
+                letGo.add("log");
+            }
+        };
+        SessionOutput full = new SessionOutput() {
+            @Override
+            public void take(SessionRecord record) {
+                letGo.add("taken");
+            }
+
+            @Override
+            public boolean isFull() {
+                return true;
+            }
+
+            @Override
+            public void flush() {
+                letGo.add("shown");
+            }
+        };
+        session(List.of(log, full)).run();
+        assertEquals(List.of("taken", "log", "shown"), letGo.subList(0, 3));
     }
 
     private final class Holding implements SessionOutput {
