@@ -14,6 +14,9 @@ final class Trace {
 
     private static final long SHORTEST_NANOS = 1_000_000;
 
+    /** Longer than any log; twice as much would not fit. */
+    private static final long LONGEST_NANOS = Long.MAX_VALUE / 2;
+
     private final List<Stretch> stretches = new ArrayList<>();
     private long widthNanos = SHORTEST_NANOS;
 
@@ -53,6 +56,6 @@ final class Trace {
             stretches.set(i, stretches.get(2 * i).with(stretches.get(2 * i + 1)));
         }
         stretches.subList(MOST_STRETCHES / 2, MOST_STRETCHES).clear();
-        widthNanos *= 2;
+        widthNanos = Math.min(LONGEST_NANOS, 2 * widthNanos);
     }
 }
