@@ -1,6 +1,9 @@
 package org.slugpeak.cli.report;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.ReadingTaken;
@@ -8,7 +11,15 @@ import org.slugpeak.core.session.ReadingTaken;
 /** Gathers {@link Levels} reading by reading, in memory that does not grow with them. One thread at a time. */
 final class LevelGatherer {
 
+    /** Nobody takes back more settled values than this. */
+    private static final int MOST_OPEN = 4096;
+
     private final boolean isDb;
+    private final int mostOpen;
+
+    /** Readings that may yet be taken back. */
+    private final Deque<ReadingTaken> open = new ArrayDeque<>();
+
     private final Trace trace = new Trace();
     private final Map<String, Long> untrusted = new TreeMap<>();
     private long count;
@@ -18,11 +29,25 @@ final class LevelGatherer {
     private double lastValue = Double.NaN;
     private double smallestStep = Double.POSITIVE_INFINITY;
 
-    LevelGatherer(String unit) {
+    /** Only settled values, one for each step of a turn, can be taken back. */
+    LevelGatherer(String unit, boolean stepped) {
         this.isDb = Decibels.is(unit);
+        this.mostOpen = stepped ? MOST_OPEN : 0;
     }
 
     void take(ReadingTaken it) {
+        open.addLast(it);
+        if (open.size() > mostOpen) {
+            count(open.removeFirst());
+        }
+    }
+
+    /** The last one was a mistake. */
+    void takeBack() {
+        open.pollLast();
+    }
+
+    private void count(ReadingTaken it) {
         count++;
         lastNanos = it.tNanos();
         lastSmoothed = it.smoothed();
@@ -47,14 +72,21 @@ final class LevelGatherer {
 
     /** NaN where there is none. */
     double lastSmoothed() {
-        return lastSmoothed;
+        return last().map(ReadingTaken::smoothed).orElse(lastSmoothed);
     }
 
     long lastNanos(long otherwise) {
-        return count == 0 ? otherwise : lastNanos;
+        return last().map(ReadingTaken::tNanos).orElse(count == 0 ? otherwise : lastNanos);
     }
 
+    private Optional<ReadingTaken> last() {
+        return Optional.ofNullable(open.peekLast());
+    }
+
+    /** To be called when no more come. */
     Levels levels() {
+        open.forEach(this::count);
+        open.clear();
         return new Levels(count, lastNanos, drawn, trace.stretches(), smallestStep, new TreeMap<>(untrusted));
     }
 }

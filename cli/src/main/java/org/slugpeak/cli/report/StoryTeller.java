@@ -64,7 +64,7 @@ public final class StoryTeller implements RecordSink {
     public StoryTeller(String name, SessionStart start) {
         this.name = name;
         this.start = start;
-        this.levels = new LevelGatherer(start.measurand().unit());
+        this.levels = new LevelGatherer(start.measurand().unit(), start.stepped());
     }
 
     @Override
@@ -201,8 +201,8 @@ public final class StoryTeller implements RecordSink {
 
         @Override
         public Boolean mark(Mark it) {
-            if (StepCommand.isUndo(it.text()) && !levels.isEmpty()) {
-                levels.remove(levels.size() - 1);
+            if (StepCommand.isUndo(it.text())) {
+                levels.takeBack();
             }
             if (!COMMAND.matcher(it.text()).lookingAt()) {
                 notice(it.tNanos(), "mark", it.text());

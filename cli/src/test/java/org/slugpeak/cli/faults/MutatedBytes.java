@@ -25,7 +25,6 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
-import org.slugpeak.bridge.source.SourceAddress;
 
 /**
  * Mutated bytes into one way in, within this process, so that very many can be tried: it gives readings or one {@link
@@ -90,19 +89,19 @@ final class MutatedBytes implements Trial {
                         "curve-points",
                         "f,l\n450,0.5\n455,1\n460,0.4\n".getBytes(StandardCharsets.UTF_8),
                         ".csv",
-                        CurveFile::read),
+                        file -> CurveFile.read(file, false)),
                 onFile(
                         "dial-points",
                         "400,397,0.1\n450,452\n".getBytes(StandardCharsets.UTF_8),
                         ".csv",
-                        file -> PointFile.read(file, 10)),
+                        file -> PointFile.read(file, 10, false)),
                 onFile(
                         "wav",
                         wav(),
                         ".wav",
                         file -> drain(
                                 new SoundSources(new CalibrationStore(file.resolveSibling("none")), System::nanoTime)
-                                        .open(SourceAddress.parse(file.toString()), SoundOptions.defaults()))));
+                                        .openFile(file, SoundOptions.defaults()))));
     }
 
     @Override

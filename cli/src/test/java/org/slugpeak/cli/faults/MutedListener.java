@@ -26,6 +26,9 @@ final class MutedListener implements SourceListener, Outlet {
     public void notice(long tNanos, LinkNotice notice, String detail) {}
 
     @Override
+    public void advice(long tNanos, String topic, String text) {}
+
+    @Override
     public void send(byte[] bytes) {}
 
     @Override

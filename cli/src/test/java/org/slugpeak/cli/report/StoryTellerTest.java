@@ -4,18 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.slugpeak.cli.report.Sessions.advice;
 import static org.slugpeak.cli.report.Sessions.begin;
 import static org.slugpeak.cli.report.Sessions.done;
+import static org.slugpeak.cli.report.Sessions.nanos;
 import static org.slugpeak.cli.report.Sessions.reading;
 import static org.slugpeak.cli.report.Sessions.teller;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Drift;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.StepCommand;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 
@@ -104,6 +110,22 @@ class StoryTellerTest {
         assertEquals(
                 List.of(new CurvePoint(450e3, 0.4), new CurvePoint(460e3, 0.5)),
                 teller.story("").curve());
+    }
+
+    @Test
+    void aStepThatWasTakenBackIsNeitherCountedNorDrawn() {
+        StoryTeller teller = new StoryTeller(
+                "a",
+                new SessionStart(
+                        1, Instant.EPOCH, "-", Measurand.DC_VOLTS, PeakSettings.defaults(), "slugpeak 0.1.0", true));
+        teller.take(reading(0, 0.5, 0.5));
+        teller.take(reading(1, 0.6, 0.6));
+        teller.take(reading(2, 7.9, 7.9));
+        teller.take(new Mark(nanos(2), StepCommand.UNDO));
+        Levels levels = teller.story("").levels();
+        assertEquals(2, levels.count());
+        assertEquals(0.6, levels.highest().orElse(0));
+        assertEquals(nanos(1), levels.lastNanos());
     }
 
     @Test
