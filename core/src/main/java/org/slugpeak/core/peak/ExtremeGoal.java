@@ -14,10 +14,16 @@ final class ExtremeGoal implements Goal {
     private static final double GOOD_ENOUGH = Decibels.part(0.2);
     /** A dip that was taken for a pass may come again: only what is deeper by this factor is told. */
     private static final double DEEPER = 1.5;
+    /** Whoever turned back at a word has seen more; that is no dip of the signal. */
+    private static final double DEEPEST_DIP = Decibels.part(0.75);
     /** Two maxima are surely not the same beyond so many sigma of their difference. */
     private static final double SURELY_SAME = 3;
     /** The pass is taken back when the level rises beyond its best by this. */
     private static final double BEYOND = Decibels.part(0.3);
+    /** A pass so soon after the return is an overshoot; so many in a row are told. */
+    private static final double OVERSHOT_SECONDS = 1.5;
+
+    private static final int OVERSHOOTS = 2;
 
     private final Sight sight;
     private final PeakListener listener;
@@ -34,6 +40,9 @@ final class ExtremeGoal implements Goal {
     private double bestAtPass = Double.NaN;
     private double sigmaAtPass;
     private double bottom = Double.NaN;
+    private boolean returnedKnown;
+    private long returnedAtNanos;
+    private int overshoots;
 
     ExtremeGoal(Sight sight, Orientation orientation, long dwellNanos, PeakListener listener) {
         this.sight = sight;
@@ -135,6 +144,7 @@ final class ExtremeGoal implements Goal {
 
     /** The hand shall come back to a level that it has reached just now. */
     private void pass(long tNanos, double backTo) {
+        watchOvershoot(tNanos);
         bestAtPass = best.value();
         sigmaAtPass = best.sigma();
         turns.least(LEAST_FALL);
@@ -143,6 +153,17 @@ final class ExtremeGoal implements Goal {
         travel.passed(tNanos);
         listener.passed(tNanos, orientation.asRead(best.value()), best.atNanos(), belowBestDb());
         tops.passed(tNanos, best.value());
+    }
+
+    /** Whoever stops behind the best time and again turns too fast to stop in time. */
+    private void watchOvershoot(long tNanos) {
+        boolean overshot = returnedKnown && Elapsed.seconds(returnedAtNanos, tNanos) < OVERSHOT_SECONDS;
+        overshoots = overshot ? overshoots + 1 : 0;
+        returnedKnown = false;
+        if (overshoots == OVERSHOOTS) {
+            overshoots = 0;
+            listener.hint(tNanos, Hint.TURN_SLOWER, 2);
+        }
     }
 
     @Override
@@ -155,7 +176,12 @@ final class ExtremeGoal implements Goal {
     @Override
     public void takeBack(long tNanos) {
         bestAtPass = Double.NaN;
-        turns.least(Math.max(LEAST_FALL, DEEPER * comingBack.deepest() / Math.abs(best.value())));
+        tellReversed(tNanos);
+    }
+
+    private void tellReversed(long tNanos) {
+        double deeper = DEEPER * comingBack.deepest() / Math.abs(best.value());
+        turns.least(Math.max(LEAST_FALL, Math.min(deeper, DEEPEST_DIP)));
         listener.noPeak(tNanos, NoPeakReason.REVERSED);
     }
 
@@ -165,10 +191,11 @@ final class ExtremeGoal implements Goal {
         if (!(best.value() > bestAtPass + beyondMargin())) {
             return false;
         }
-        if (!tops.higher(bestAtPass, bottom) && !held) {
-            listener.noPeak(tNanos, NoPeakReason.REVERSED);
-        }
+        boolean another = tops.higher(bestAtPass, bottom);
         searchAgain();
+        if (!another && !held) {
+            tellReversed(tNanos);
+        }
         return true;
     }
 
@@ -188,6 +215,8 @@ final class ExtremeGoal implements Goal {
             beginStretch();
         }
         turns.least(GOOD_ENOUGH);
+        returnedKnown = true;
+        returnedAtNanos = tNanos;
         listener.returned(tNanos, orientation.asRead(sight.level.value()), belowBestDb());
     }
 
@@ -232,6 +261,8 @@ final class ExtremeGoal implements Goal {
         tops.restart();
         bestAtPass = Double.NaN;
         bottom = Double.NaN;
+        returnedKnown = false;
+        overshoots = 0;
         turns.least(LEAST_FALL);
         turns.forget(sight.blockSeconds());
     }

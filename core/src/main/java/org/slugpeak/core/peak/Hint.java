@@ -14,7 +14,10 @@ public enum Hint {
     SIGNAL_GONE("signal-gone"),
     /** The signal that was gone is there again. The amount is how far it is from the level before, in dB. */
     SIGNAL_BACK("signal-back"),
-    /** Readings come too slowly for the present speed of turning. The amount is the factor by which to slow down. */
+    /**
+     * Readings come too slowly for the present speed of turning, or the hand ran past the best twice when it should have stopped. The amount
+     * is the factor by which to slow down.
+     */
     TURN_SLOWER("turn-slower");
 
     private final String code;

@@ -56,7 +56,7 @@ final class SlowNoise {
     /** The least of them over the greatest: 0.06 for a beat, 1 for flicker, less what chance makes of it. */
     private static final double ALIKE = 0.35;
     /** So long a record shows whether there is slow noise. */
-    private static final double KNOWN_SECONDS = 3;
+    private static final double KNOWN_SECONDS = 2;
 
     private static final double FEW = 4;
 

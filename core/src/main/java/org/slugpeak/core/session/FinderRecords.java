@@ -60,7 +60,7 @@ final class FinderRecords implements PeakListener {
                 String.format(Locale.ROOT, "still %.2f dB from the best: turn on a little, or back", amount);
             case SIGNAL_GONE -> "no signal: is the generator on, and the meter connected?";
             case SIGNAL_BACK -> "the signal is back: the best is still known";
-            case TURN_SLOWER -> String.format(Locale.ROOT, "turn %.1f times slower for this meter", amount);
+            case TURN_SLOWER -> String.format(Locale.ROOT, "turn %.1f times slower", amount);
         };
     }
 }
