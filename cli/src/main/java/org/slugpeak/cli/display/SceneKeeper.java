@@ -24,7 +24,6 @@ import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.StepCommand;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
-import org.slugpeak.core.steps.StepsBack;
 
 /** Keeps the scene up to date. One thread feeds it; any thread may look at the scene. */
 final class SceneKeeper implements RecordSink {
@@ -132,13 +131,10 @@ final class SceneKeeper implements RecordSink {
         @Override
         public Change advice(Advice it) {
             if (it.topic().equals(Hint.WRONG_WAY.code())) {
-                return verdict(Verdict.Call.OTHER_WAY);
-            }
-            if (it.topic().equals(StepsBack.TOPIC)) {
-                return stepsBack();
+                return unlessBack(it, Verdict.Call.OTHER_WAY);
             }
             if (it.topic().equals(Hint.STOPPED_SHORT.code())) {
-                return verdict(Verdict.Call.TURN);
+                return unlessBack(it, Verdict.Call.TURN);
             }
             return (before, said) -> {
                 Scene asked = before.withRequest(Request.after(before.request(), it));
@@ -148,6 +144,13 @@ final class SceneKeeper implements RecordSink {
                         ? asked.withWarning(warning)
                         : note(asked.withWarning(warning), it.tNanos(), said);
             };
+        }
+
+        /** Whoever is told to turn back goes on being told so, with the decibels, until the level is back; the rest is a note. */
+        private static Change unlessBack(Advice it, Verdict.Call call) {
+            return (before, said) -> before.verdict().call() == Verdict.Call.BACK
+                    ? note(before, it.tNanos(), said)
+                    : before.withVerdict(new Verdict(call, said));
         }
 
         private static Change noted(SessionRecord it) {
@@ -182,13 +185,14 @@ final class SceneKeeper implements RecordSink {
             };
         }
 
-        /** A better reading than ever overtakes a verdict that was given before it. */
+        /** A better reading than ever overtakes a verdict that was given before it; whoever turned round goes the right way. */
         private static Scene turning(Scene scene) {
             Level level = scene.level();
             boolean better = level.hasBest() && !(level.distanceDb() > 0) && level.isNearing(scene.seek());
             boolean first = scene.verdict().call() == Verdict.Call.WAIT && level.hasBest();
             boolean over = better && scene.verdict().call().isOverAtNewBest();
-            return first || over ? scene.withVerdict(Verdict.turn(scene.seek())) : scene;
+            boolean turned = scene.verdict().call() == Verdict.Call.OTHER_WAY && level.isNearing(scene.seek());
+            return first || over || turned ? scene.withVerdict(Verdict.turn(scene.seek())) : scene;
         }
 
         private static Scene faded(Scene scene, long nowNanos) {

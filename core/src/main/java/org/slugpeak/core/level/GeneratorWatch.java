@@ -124,12 +124,17 @@ final class GeneratorWatch {
         }
         after.add(tNanos, magnitude);
         boolean enough = after.size() >= 5 && after.spannedNanos() > 0.25e9;
-        boolean changed = Math.abs(db(after.median() / levelBefore)) > LEAST_CUT_DB;
+        boolean changed = isMeasured() && Math.abs(db(after.median() / levelBefore)) > LEAST_CUT_DB;
         if (enough && after.stands(0.01) && (changed || seconds > GIVE_UP_SECONDS)) {
             finish(tNanos, changed);
         } else if (seconds > GIVE_UP_SECONDS) {
             finish(tNanos, false);
         }
+    }
+
+    /** A level of nothing, before or after, is no measure of a step. */
+    private boolean isMeasured() {
+        return levelBefore > 0 && after.median() > 0;
     }
 
     private void finish(long tNanos, boolean changed) {
