@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.scpi;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
@@ -17,6 +18,8 @@ final class Trying implements Phase {
 
     private static final long SOON_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
     private static final long ERROR_PATIENCE_NANOS = TimeUnit.MILLISECONDS.toNanos(1500);
+
+    private static final String DESCRIBE = ": describe it (--meter FILE.toml, see template.toml)";
 
     private final Talk talk;
     private int candidate;
@@ -108,10 +111,11 @@ final class Trying implements Phase {
                     Garble.UNANSWERED,
                     notUnderstood
                             .map(text -> name() + " answers '" + Wording.shortened(text) + "', which has no number of"
-                                    + " volts: describe it (--meter FILE.toml, see template.toml)")
+                                    + " volts" + DESCRIBE)
                             .orElse(name() + " answers none of "
-                                    + String.join(", ", talk.dialect().readings())
-                                    + lastError.map(error -> " (" + error + ")").orElse("")));
+                                    + String.join(", ", questions())
+                                    + lastError.map(error -> " (" + error + ")").orElse("")
+                                    + DESCRIBE));
         }
         candidate = wasLast ? 0 : candidate + 1;
         enter(nowNanos, out);
@@ -124,6 +128,12 @@ final class Trying implements Phase {
 
     private String name() {
         return talk.identity().map(Identity::name).orElse("the meter");
+    }
+
+    private List<String> questions() {
+        return talk.dialect().readings().stream()
+                .map(each -> talk.dialect().fill(each, talk.setting()))
+                .toList();
     }
 
     private String question() {

@@ -186,8 +186,8 @@ class ScpiTalkTest {
         InstrumentSource source = talk(ScpiMeter.identifiedAs(NAME), MeterSetting.DEFAULT);
         assertFalse(source.settle(PATIENCE_NANOS));
         assertEquals(
-                "EMBER FELL BM-450, firmware 1.07 answers none of READ?, FETCh?, MEASure:VOLTage:{function}? {range}"
-                        + " (-113 Undefined header)",
+                "EMBER FELL BM-450, firmware 1.07 answers none of READ?, FETCh?, MEASure:VOLTage:DC?"
+                        + " (-113 Undefined header): describe it (--meter FILE.toml, see template.toml)",
                 source.trouble().orElseThrow());
     }
 

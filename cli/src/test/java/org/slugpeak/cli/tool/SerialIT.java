@@ -140,7 +140,10 @@ final class SerialIT {
         try (PackagedTool tool = watch("--json", "--baud", "9600")) {
             Result result = tool.finish();
             assertEquals(1, result.exitCode(), result.errors());
-            assertTrue(result.errors().contains("which is not understood"), result.errors());
+            assertTrue(
+                    result.errors().contains("answers none of READ?, FETCh?, MEASure:VOLTage:DC? (-113 Undefined header)"),
+                    result.errors());
+            assertTrue(result.errors().contains("describe it (--meter FILE.toml, see template.toml)"), result.errors());
         }
         meter.awaitMessage("SYSTem:LOCal");
     }
