@@ -6,7 +6,7 @@ package org.slugpeak.core.peak;
  * <p><b>Definition.</b> The mean over about {@value #WINDOW_SECONDS} s is followed from turning point to turning point. Three swings in a row that are alike in
  * size (within {@value #ALIKE_SIZE}) and in time (within {@value #ALIKE_TIME}) are a sway; so are two, a dip, where size and time are alike
  * within {@value #TWIN_SIZE} and {@value #TWIN_TIME}: a hand comes back more slowly than it went. The sway is as large as their mean and lasts
- * {@value #LASTS} of its periods.
+ * {@value #LASTS} of its periods and {@value #LASTS_SECONDS} s.
  *
  * <p><b>Edges.</b> Before that its size is 0. A window of length L shows of a swing of period P the part min(1, P / (pi L)).
  *
@@ -25,6 +25,8 @@ final class Sway {
     private static final double TWIN_SIZE = 1.15;
     private static final double TWIN_TIME = 1.25;
     private static final double LASTS = 3;
+    /** While the next adjuster is turned up its slope hides the sway; it is still there at the top. */
+    private static final double LASTS_SECONDS = 20;
     /** White noise itself wanders over nearly nine sigma in an hour. */
     private static final double DEAD_SIGMAS = 10;
     /** No hum moves a reading by more than this part of itself, peak to peak: more is a hand that sweeps to and fro. */
@@ -96,7 +98,7 @@ final class Sway {
         }
         size = sum / swings;
         periodSeconds = 2 * Elapsed.seconds(times[swings], times[0]) / swings;
-        untilNanos = tNanos + Math.round(1e9 * LASTS * periodSeconds);
+        untilNanos = tNanos + Math.round(1e9 * Math.max(LASTS_SECONDS, LASTS * periodSeconds));
     }
 
     private double swing(int index) {
