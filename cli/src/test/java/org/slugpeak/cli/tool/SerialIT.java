@@ -141,7 +141,8 @@ final class SerialIT {
             Result result = tool.finish();
             assertEquals(1, result.exitCode(), result.errors());
             assertTrue(
-                    result.errors().contains("answers none of READ?, FETCh?, MEASure:VOLTage:DC? (-113 Undefined header)"),
+                    result.errors()
+                            .contains("answers none of READ?, FETCh?, MEASure:VOLTage:DC? (-113 Undefined header)"),
                     result.errors());
             assertTrue(result.errors().contains("describe it (--meter FILE.toml, see template.toml)"), result.errors());
         }
