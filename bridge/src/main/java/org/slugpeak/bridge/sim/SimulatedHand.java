@@ -3,6 +3,7 @@ package org.slugpeak.bridge.sim;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.receiver.Backlash;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
@@ -31,6 +32,8 @@ final class SimulatedHand implements AdjusterChore.Turner {
 
     /** How long it turns back, or waits at the best, without hearing a verdict before it turns again. */
     private static final double LOST_SECONDS = 7;
+    /** A hand that goes the wrong way and did not hear it looks up after a while. */
+    private static final double LOOKS_SECONDS = 2;
 
     private final SimulatedReceiver receiver;
     private final HandModel model;
@@ -50,6 +53,8 @@ final class SimulatedHand implements AdjusterChore.Turner {
     private long pausedUntilNanos;
     private Optional<Intention> intention = Optional.empty();
     private boolean finished = true;
+    /** The word on the screen: it falls when the reading rises. */
+    private boolean otherWayStands;
 
     /** Something it will do when its reaction time is over. */
     private record Intention(long atNanos, Runnable what) {}
@@ -72,6 +77,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         beganNanos = tNanos;
         turnedNanos = tNanos;
         finished = false;
+        otherWayStands = false;
         doing = Doing.WAITING;
         intend(tNanos, 0.2, () -> doing = Doing.SEEKING);
     }
@@ -109,6 +115,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
 
     /** At the best nothing beats; as long as something does, it goes on by a hair, and turns round where that is worse. */
     private void listen(ReadingTaken reading, long tNanos) {
+        otherWayStands &= reading.trend() != Trend.RISING;
         ear.hear(reading);
         if (intention.isPresent() || !isAtBest()) {
             return;
@@ -126,7 +133,11 @@ final class SimulatedHand implements AdjusterChore.Turner {
     }
 
     private void advised(Advice advice, long tNanos) {
-        if (advice.topic().equals("wrong-way") && (doing == Doing.SEEKING || doing == Doing.RETURNING)) {
+        if (!advice.topic().equals("wrong-way")) {
+            return;
+        }
+        otherWayStands = true;
+        if (doing == Doing.SEEKING || doing == Doing.RETURNING) {
             Doing turning = doing;
             intend(tNanos, 0, () -> turnBack(turning));
         }
@@ -162,6 +173,9 @@ final class SimulatedHand implements AdjusterChore.Turner {
     private void loseWay(long tNanos) {
         if (tNanos - beganNanos > PATIENCE_SECONDS * 1e9) {
             letGo();
+        } else if (otherWayStands && doing == Doing.SEEKING && tNanos - turnedNanos > LOOKS_SECONDS * 1e9) {
+            turnedNanos = tNanos;
+            turnBack(Doing.SEEKING);
         } else if (doing == Doing.RETURNING && tNanos - turnedNanos > LOST_SECONDS * 1e9) {
             turnedNanos = tNanos;
             turnBack(Doing.RETURNING);

@@ -49,5 +49,6 @@ final class Sight {
     void restart() {
         level.clear();
         slope.clear();
+        sway.restart();
     }
 }

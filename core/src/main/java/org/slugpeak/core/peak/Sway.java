@@ -6,7 +6,7 @@ package org.slugpeak.core.peak;
  * <p><b>Definition.</b> The mean over about {@value #WINDOW_SECONDS} s is followed from turning point to turning point. Three swings in a row that are alike in
  * size (within {@value #ALIKE_SIZE}) and in time (within {@value #ALIKE_TIME}) are a sway; so are two, a dip, where size and time are alike
  * within {@value #TWIN_SIZE} and {@value #TWIN_TIME}: a hand comes back more slowly than it went. The sway is as large as their mean and lasts
- * {@value #LASTS} of its periods and {@value #LASTS_SECONDS} s.
+ * {@value #LASTS} of its periods, and {@value #LASTS_SECONDS} s where {@value #CONFIRMED} turning points in a row were alike.
  *
  * <p><b>Edges.</b> Before that its size is 0. A window of length L shows of a swing of period P the part min(1, P / (pi L)).
  *
@@ -27,6 +27,8 @@ final class Sway {
     private static final double LASTS = 3;
     /** While the next adjuster is turned up its slope hides the sway; it is still there at the top. */
     private static final double LASTS_SECONDS = 20;
+    /** Turning points in a row that are alike: no hand that obeys goes to and fro so often. */
+    private static final int CONFIRMED = 4;
     /** White noise itself wanders over nearly nine sigma in an hour. */
     private static final double DEAD_SIGMAS = 10;
     /** No hum moves a reading by more than this part of itself, peak to peak: more is a hand that sweeps to and fro. */
@@ -43,6 +45,7 @@ final class Sway {
     private double size;
     private double periodSeconds;
     private long untilNanos;
+    private int inARow;
 
     /** Takes the newest block. */
     void look(long tNanos, Front front) {
@@ -86,6 +89,7 @@ final class Sway {
         boolean alike = known >= POINTS && areAlike(3, ALIKE_SIZE, ALIKE_TIME);
         boolean twins = known >= POINTS - 1 && areAlike(2, TWIN_SIZE, TWIN_TIME);
         if (!alike && !twins) {
+            inARow = 0;
             return;
         }
         int swings = alike ? 3 : 2;
@@ -94,11 +98,18 @@ final class Sway {
             sum += swing(i);
         }
         if (sum > swings * most) {
+            inARow = 0;
             return;
         }
+        inARow++;
         size = sum / swings;
         periodSeconds = 2 * Elapsed.seconds(times[swings], times[0]) / swings;
-        untilNanos = tNanos + Math.round(1e9 * Math.max(LASTS_SECONDS, LASTS * periodSeconds));
+        double lastsSeconds = isConfirmed() ? Math.max(LASTS_SECONDS, LASTS * periodSeconds) : LASTS * periodSeconds;
+        untilNanos = tNanos + Math.round(1e9 * lastsSeconds);
+    }
+
+    private boolean isConfirmed() {
+        return inARow >= CONFIRMED;
     }
 
     private double swing(int index) {
@@ -127,6 +138,11 @@ final class Sway {
         }
         double part = periodSeconds / (Math.PI * seconds);
         return BEYOND * size * (part < 1 ? part : 1);
+    }
+
+    /** Another adjuster: only what is surely no hand's doing goes on. */
+    void restart() {
+        size = isConfirmed() ? size : 0;
     }
 
     /** What comes next need not follow on what came before. */
