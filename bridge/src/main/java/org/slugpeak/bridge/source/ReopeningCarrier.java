@@ -29,7 +29,9 @@ public final class ReopeningCarrier implements Carrier {
 
     private static final int AT_ONCE_UNTIL_GONE = 20;
     /** A driver that hangs must not hold up the end of the session; the reader closes the port whenever it returns. */
-    private static final long LONGEST_CLOSING_MILLIS = 3_000;
+    private static final int MOST_CLOSING_LOOKS = 30;
+
+    private static final long CLOSING_LOOK_MILLIS = 100;
 
     private static final String PULLED = "the plug was pulled or the instrument switched off; waiting for it";
 
@@ -92,10 +94,12 @@ public final class ReopeningCarrier implements Carrier {
     public void close() {
         stop.countDown();
         boolean interrupted = Thread.interrupted();
-        try {
-            reader.join(LONGEST_CLOSING_MILLIS);
-        } catch (InterruptedException e) {
-            interrupted = true;
+        for (int i = 0; i < MOST_CLOSING_LOOKS && reader.isAlive(); i++) {
+            try {
+                reader.join(CLOSING_LOOK_MILLIS);
+            } catch (InterruptedException e) {
+                interrupted = true; // last words are still on their way to the instrument
+            }
         }
         if (interrupted) {
             Thread.currentThread().interrupt();

@@ -25,7 +25,10 @@ public final class Interruption {
     /** Why a session ends whose terminal went away. */
     static final String TERMINAL_CLOSED = "terminal closed";
 
-    private static final long PATIENCE_SECONDS = 3;
+    private static final long BETWEEN_REMINDERS_MILLIS = 100;
+
+    /** Three seconds in all: a serial port that closes as it should needs half a second. */
+    private static final int MOST_REMINDERS = 30;
 
     private static final Interruption OF_PROCESS = new Interruption();
 
@@ -105,7 +108,7 @@ public final class Interruption {
             return;
         }
         reason = Optional.of(why);
-        session.ifPresentOrElse(running -> ask(running, why), worker.get()::interrupt);
+        session.ifPresent(running -> ask(running, why));
         Thread watch = new Thread(this::waitNoLonger, "slugpeak-patience");
         watch.setDaemon(true);
         watch.start();
@@ -131,14 +134,23 @@ public final class Interruption {
 
     private boolean isFinishedInTime() {
         try {
-            boolean closed = finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
-            if (!closed) {
-                System.err.println("slugpeak: the source did not let go in time; a log has no end record");
+            for (int i = 0; i < MOST_REMINDERS; i++) {
+                remind();
+                if (finished.await(BETWEEN_REMINDERS_MILLIS, TimeUnit.MILLISECONDS)) {
+                    return true;
+                }
             }
-            return closed;
+            System.err.println("slugpeak: the source did not let go in time; a log has no end record");
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return false;
+        }
+        return false;
+    }
+
+    /** Once is not enough: a library that is just being loaded may swallow it. */
+    private synchronized void remind() {
+        if (session.isEmpty()) {
+            worker.ifPresent(Thread::interrupt);
         }
     }
 }
