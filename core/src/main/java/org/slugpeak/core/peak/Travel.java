@@ -171,5 +171,6 @@ final class Travel {
         saidSlower = 0;
         words = 0;
         mayTell = true;
+        isDue = false;
     }
 }
