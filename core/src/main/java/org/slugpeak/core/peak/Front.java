@@ -30,8 +30,7 @@ final class Front {
     /** Takes one reading. */
     void accept(long tNanos, double value, Seeker seeker) {
         if (time.accept(tNanos)) {
-            gap(seeker);
-            time.accept(tNanos);
+            interrupt(seeker);
         } else {
             keepPace(seeker);
         }
@@ -114,6 +113,10 @@ final class Front {
     /** What comes next need not follow on what came before. */
     void gap(Seeker seeker) {
         time.gap();
+        interrupt(seeker);
+    }
+
+    private void interrupt(Seeker seeker) {
         despiker.gap();
         clearBlocks(seeker);
         seeker.interrupted();
