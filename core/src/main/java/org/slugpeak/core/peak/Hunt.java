@@ -191,34 +191,4 @@ final class Hunt implements Seeker {
         goal.restart();
         stage = searching;
     }
-
-    @Override
-    public double smoothed() {
-        return goal.smoothed();
-    }
-
-    @Override
-    public double best() {
-        return goal.best();
-    }
-
-    @Override
-    public double bestSigma() {
-        return goal.bestSigma();
-    }
-
-    @Override
-    public long bestAtNanos() {
-        return goal.bestAtNanos();
-    }
-
-    @Override
-    public double belowBestDb() {
-        return goal.belowBestDb();
-    }
-
-    @Override
-    public int trend() {
-        return goal.trend();
-    }
 }

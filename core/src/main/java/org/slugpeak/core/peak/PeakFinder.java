@@ -21,6 +21,7 @@ public final class PeakFinder {
     private final PeakListener listener;
     private final Orientation orientation;
     private final Front front = new Front();
+    private final Goal goal;
     private final Seeker seeker;
 
     private boolean begun;
@@ -30,7 +31,8 @@ public final class PeakFinder {
         this.listener = new OnReadAxis(front.time, listener);
         this.orientation = new Orientation(settings.seek());
         Sight sight = new Sight(front);
-        this.seeker = new Hunt(sight, goal(settings, sight));
+        this.goal = goal(settings, sight);
+        this.seeker = new Hunt(sight, goal);
     }
 
     private Goal goal(PeakSettings settings, Sight sight) {
@@ -88,7 +90,7 @@ public final class PeakFinder {
             return;
         }
         double shows = SIGN_SHOWS * front.noise.sigma(1, magnitude);
-        if (magnitude < -shows && -magnitude > Math.abs(seeker.best())) {
+        if (magnitude < -shows && -magnitude > Math.abs(goal.best())) {
             orientation.polarity(orientation.negative() ? 1 : -1);
             front.gap(seeker);
             seeker.restart();
@@ -126,7 +128,7 @@ public final class PeakFinder {
      * @return in the unit of the readings; NaN until there is one; 0 for a zero that was crossed
      */
     public double best() {
-        return seeker.best();
+        return goal.best();
     }
 
     /**
@@ -135,7 +137,7 @@ public final class PeakFinder {
      * @return one sigma, in the unit of the readings, not negative; NaN until there is a best
      */
     public double bestSigma() {
-        return seeker.bestSigma();
+        return goal.bestSigma();
     }
 
     /**
@@ -144,7 +146,7 @@ public final class PeakFinder {
      * @return nanoseconds on the axis of the readings; meaningless until there is a best
      */
     public long bestAtNanos() {
-        return front.time.asRead(seeker.bestAtNanos());
+        return front.time.asRead(goal.bestAtNanos());
     }
 
     /**
@@ -153,7 +155,7 @@ public final class PeakFinder {
      * @return in the unit of the readings; NaN before the first trusted reading
      */
     public double smoothed() {
-        return seeker.smoothed();
+        return goal.smoothed();
     }
 
     /**
@@ -163,7 +165,7 @@ public final class PeakFinder {
      *     sure of; NaN while there is no best, and for a zero
      */
     public double ofBest() {
-        double ratio = seeker.smoothed() / seeker.best();
+        double ratio = goal.smoothed() / goal.best();
         return Double.isFinite(ratio) ? ratio : Double.NaN;
     }
 
@@ -173,7 +175,7 @@ public final class PeakFinder {
      * @return dB, not negative; NaN while there is no best, and for a zero
      */
     public double belowBestDb() {
-        return seeker.belowBestDb();
+        return goal.belowBestDb();
     }
 
     /**
@@ -182,7 +184,7 @@ public final class PeakFinder {
      * @return never null; steady until something else is seen
      */
     public Trend trend() {
-        int trend = seeker.trend();
+        int trend = goal.trend();
         return trend > 0 ? Trend.RISING : trend < 0 ? Trend.FALLING : Trend.STEADY;
     }
 }

@@ -1,6 +1,6 @@
 package org.slugpeak.core.peak;
 
-/** What is made of conditioned readings: a peak or dip hunt, or a zero hunt. Values are oriented as {@link Front} feeds them. */
+/** Hears what {@link Front} makes of the readings, block by block. */
 interface Seeker {
 
     /** A new block has been taken. */
@@ -17,17 +17,4 @@ interface Seeker {
 
     /** Forgets the present adjuster. */
     void restart();
-
-    double smoothed();
-
-    double best();
-
-    double bestSigma();
-
-    long bestAtNanos();
-
-    double belowBestDb();
-
-    /** 1 the value grows, -1 it shrinks, 0 neither shows. */
-    int trend();
 }
