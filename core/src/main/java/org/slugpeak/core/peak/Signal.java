@@ -70,8 +70,8 @@ final class Signal {
             listener.hint(tNanos, Hint.SIGNAL_BACK, Decibels.apart(level, goneFrom));
             return Seen.GOES_ON;
         }
-        boolean small = Math.abs(level) > STANDS_OUT * sight.level.sigma();
-        if (!small || Elapsed.seconds(goneAtNanos, tNanos) < GONE_FOR_GOOD_SECONDS) {
+        boolean standsOut = Math.abs(level) > STANDS_OUT * sight.level.sigma();
+        if (!standsOut || Elapsed.seconds(goneAtNanos, tNanos) < GONE_FOR_GOOD_SECONDS) {
             return Seen.AWAY;
         }
         gone = false;

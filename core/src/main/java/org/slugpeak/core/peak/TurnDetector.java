@@ -211,7 +211,7 @@ final class TurnDetector {
         if (mean > high[level]) {
             high[level] = mean;
         }
-        double change = (mean > before ? mean : before) - mean;
+        double change = before - mean;
         if (change > small && beyondEqual(level, change, mean, noise)) {
             return true;
         }
