@@ -62,6 +62,9 @@ final class SlowNoise {
 
     private final Spread[] scales = new Spread[Pyramid.LEVELS];
     private final double[] excess = new double[Pyramid.LEVELS];
+    /** Of the length of a mean in blocks. */
+    private final double[] root = new double[Pyramid.LEVELS];
+
     private boolean known;
     private double flicker;
     private int longest;
@@ -69,6 +72,7 @@ final class SlowNoise {
     SlowNoise() {
         for (int level = 0; level < Pyramid.LEVELS; level++) {
             scales[level] = new Spread(SLOW_MEMORY);
+            root[level] = Math.sqrt(Pyramid.length(level));
         }
     }
 
@@ -125,7 +129,7 @@ final class SlowNoise {
         double most = 0;
         for (int level = longest; level >= 0; level--) {
             if (scales[level].seen() >= FEW) {
-                most = Math.max(most, scales[level].sigma() - SPREAD * white / Math.sqrt(Pyramid.length(level)));
+                most = Math.max(most, scales[level].sigma() - SPREAD * white / root[level]);
             }
             excess[level] = Math.min(most, limit);
         }
@@ -137,7 +141,7 @@ final class SlowNoise {
         double most = 0;
         for (int level = Math.max(1, longest - OCTAVES + 1); level <= longest; level++) {
             double sigma = scales[level].sigma();
-            double byWhite = white / Math.sqrt(Pyramid.length(level));
+            double byWhite = white / root[level];
             double beyond = sigma > SPREAD * byWhite ? Math.sqrt((sigma - byWhite) * (sigma + byWhite)) : 0;
             least = Math.min(least, beyond);
             most = Math.max(most, beyond);

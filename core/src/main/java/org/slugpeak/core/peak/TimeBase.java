@@ -52,6 +52,7 @@ final class TimeBase {
     private double groupSeconds;
     private double groupReadings = 1;
     private double longOnes;
+    private double intervalSeconds;
 
     /**
      * Takes the stamp of the next reading.
@@ -74,7 +75,7 @@ final class TimeBase {
         if (nanos == 0 || isInGroup(next)) {
             stampNanos = next;
             inGroup++;
-            laidNanos = earlier(stampNanos, laidNanos + nanosOf(intervalSeconds()));
+            laidNanos = earlier(stampNanos, laidNanos + nanosOf(intervalSeconds));
         } else {
             nextGroup(next);
         }
@@ -100,7 +101,7 @@ final class TimeBase {
             return stampNanos;
         }
         strangers = 0;
-        long setBack = stampNanos - stamp + nanosOf(intervalSeconds());
+        long setBack = stampNanos - stamp + nanosOf(intervalSeconds);
         offsetNanos += setBack;
         return stamp + setBack;
     }
@@ -117,7 +118,7 @@ final class TimeBase {
     /** One more group is complete: its readings stand for the time since the one before it. */
     private void nextGroup(long stamp) {
         learn(Elapsed.seconds(groupNanos, stamp));
-        long ahead = nanosOf((packets() - 1) * intervalSeconds());
+        long ahead = groupReadings < PACKETS ? 0 : nanosOf((Math.rint(groupReadings) - 1) * intervalSeconds);
         laidNanos = stampNanos + Math.max(0, Elapsed.nanos(stampNanos, stamp) - ahead);
         stampNanos = stamp;
         groupNanos = stamp;
@@ -128,16 +129,13 @@ final class TimeBase {
         if (groups < MEMORY) {
             groups++;
         }
-        double most = LONGEST * Math.max(inGroup * intervalSeconds(), groupSeconds);
+        double most = LONGEST * Math.max(inGroup * intervalSeconds, groupSeconds);
         boolean isLong = groups > FIRST && seconds > most;
         longOnes += ((isLong ? 1 : 0) - longOnes) / MEMORY;
         boolean isDropOut = isLong && longOnes < SEVERAL / MEMORY;
         groupSeconds += ((isDropOut ? most : seconds) - groupSeconds) / groups;
         groupReadings += (inGroup - groupReadings) / groups;
-    }
-
-    private double packets() {
-        return groupReadings >= PACKETS ? Math.rint(groupReadings) : 1;
+        intervalSeconds = groupSeconds / groupReadings;
     }
 
     private static long nanosOf(double seconds) {
@@ -160,7 +158,7 @@ final class TimeBase {
 
     /** Time from reading to reading; 0 where nothing is known of it. */
     double intervalSeconds() {
-        return groups > 0 ? groupSeconds / groupReadings : 0;
+        return intervalSeconds;
     }
 
     /** What comes next need not follow on what came before; the interval stays. */
