@@ -1,11 +1,12 @@
 package org.slugpeak.cli.tool;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.Writer;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -129,11 +130,11 @@ final class WatchIT {
     void aNamedPipeThatFallsSilentIsSaidInPlainLinesAndItEndsWhenToldTo() throws IOException, InterruptedException {
         Path pipe = folder.resolve("pipe.csv");
         new ProcessBuilder("mkfifo", pipe.toString()).inheritIO().start().waitFor();
+        // Opened for both, or a tool that does not start would keep the test waiting for a reader.
         try (PackagedTool tool = PackagedTool.start(folder, "watch", "--from", pipe.toString(), "--view", "lines");
-                Writer writer = Files.newBufferedWriter(pipe)) {
+                RandomAccessFile writer = new RandomAccessFile(pipe.toFile(), "rw")) {
             for (int i = 0; i < 10; i++) {
-                writer.write("0.5\n");
-                writer.flush();
+                writer.write("0.5\n".getBytes(UTF_8));
             }
             tool.lineWith("NO NEW READINGS: no reading for ");
             tool.signal("TERM");
