@@ -4,6 +4,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.slugpeak.cli.command.AlignCommand;
+import org.slugpeak.cli.command.CheckCommand;
+import org.slugpeak.cli.command.CurveCommand;
+import org.slugpeak.cli.command.DemoCommand;
+import org.slugpeak.cli.command.PortsCommand;
+import org.slugpeak.cli.command.ReplayCommand;
+import org.slugpeak.cli.command.ReportCommand;
+import org.slugpeak.cli.command.ScaleCommand;
+import org.slugpeak.cli.command.SuperhetCommand;
+import org.slugpeak.cli.command.WatchCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 

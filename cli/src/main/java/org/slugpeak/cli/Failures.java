@@ -5,6 +5,7 @@ import java.util.Objects;
 import org.slf4j.LoggerFactory;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.program.StateFolder;
 import org.slugpeak.cli.run.Interruption;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;

@@ -3,6 +3,7 @@ package org.slugpeak.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.slugpeak.cli.outlet.StandardOutput;
+import org.slugpeak.cli.program.Version;
 import org.slugpeak.cli.run.Interruption;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;

@@ -1,0 +1,196 @@
+package org.slugpeak.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.slugpeak.bridge.log.LogReader;
+import org.slugpeak.bridge.plan.PlanFiles;
+import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.align.PlanGuide;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionRunner;
+import org.slugpeak.cli.open.WayIn;
+import org.slugpeak.cli.option.OutputOptions;
+import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.quantity.Frequency;
+import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.cli.safety.SafetyOptions;
+import org.slugpeak.cli.safety.SafetyQuestions;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.plan.AlignmentProgress;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.Stage;
+import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.SessionRecord;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code slugpeak align}: carries a plan out. */
+@Command(
+        name = "align",
+        mixinStandardHelpOptions = true,
+        header = AlignCommand.HEADER,
+        description = {
+            "Says what to set and what to turn, follows the peak, goes on when it was held, and repeats each",
+            "round until it changes the reading by less than 0.2 dB. The maker's own procedure outranks every plan."
+        },
+        footer = {
+            "",
+            "Plans that come along: am-superhet (any set, with --if), tarnfield-54a, quillmere-fm-8.",
+            "",
+            "Examples:",
+            "  slugpeak align tarnfield-54a --from sim:plan --only \"AM IF\" --log if.jsonl",
+            "  slugpeak align my-set.toml --from /dev/ttyUSB0 --log tuesday.jsonl --chassis transformer \\",
+            "      --isolated yes --earthed no --blocking yes",
+            "  slugpeak align my-set.toml --from /dev/ttyUSB0 --resume tuesday.jsonl --log wednesday.jsonl ..."
+        })
+public final class AlignCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    public static final String HEADER =
+            "Go through a whole alignment plan, adjuster by adjuster, with both hands free.";
+
+    private static final double WIDEST_LIMIT_DB = 3;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", description = "A plan file (.toml), or the name of one that comes along.")
+    private String planName = "";
+
+    @Option(
+            names = "--from",
+            required = true,
+            paramLabel = "SOURCE",
+            description = "Where readings come from; see watch.")
+    private String from = "";
+
+    @Option(
+            names = "--if",
+            paramLabel = "F",
+            converter = Frequency.class,
+            description = "Intermediate frequency in kHz, for a plan that leaves it open.")
+    private Optional<Double> intermediateHz = Optional.empty();
+
+    @Option(names = "--only", paramLabel = "STAGE", description = "One stage of the plan only, by its name.")
+    private Optional<String> only = Optional.empty();
+
+    @Option(
+            names = "--resume",
+            paramLabel = "LOG",
+            description = "Go on where this session stopped; several, the oldest first.")
+    private List<Path> resume = List.of();
+
+    @Option(
+            names = "--round-limit",
+            paramLabel = "DB",
+            description = "Repeat each round until it changes less than this. Usual: as the plan says, or 0.2.")
+    private Optional<Double> roundLimitDb = Optional.empty();
+
+    @Option(
+            names = "--no-rest",
+            description = "Do not ask for the resting reading, generator off, first: decibels are then doubtful.")
+    private boolean withoutRest;
+
+    @Mixin
+    private SafetyOptions safety = new SafetyOptions();
+
+    @Mixin
+    private SourceOptions sourceOptions = new SourceOptions();
+
+    @Mixin
+    private OutputOptions outputOptions = new OutputOptions();
+
+    @Override
+    public Integer call() throws BridgeException {
+        OptionalDouble given = intermediateHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        Plan plan = limited(chosen(PlanFiles.load(planName, given)));
+        SourceAddress address = new SourceAddress(from);
+        List<String> answers = WayIn.of(address).has(WayIn.Trait.SIMULATED)
+                ? List.of("simulated set: nothing is live")
+                : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal());
+        AlignmentProgress progress = new AlignmentProgress(plan);
+        progress.resume(logged(plan));
+        if (progress.isOver()) {
+            spec.commandLine().getErr().println("slugpeak align: this plan is through already");
+            return 0;
+        }
+        if (!withoutRest) {
+            progress.restFirst();
+        }
+        PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
+        OpenedSource source = WayIn.of(address).open(address, sourceOptions);
+        List<SessionOutput> outputs = source.heardBy(() -> outputOptions.openLive(KeyAction.PREVIOUS));
+        int code = SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputs);
+        spec.commandLine().getErr().println("slugpeak align: " + guide.outcome(outputOptions.logFile()));
+        return code;
+    }
+
+    private Plan chosen(Plan plan) {
+        if (only.isEmpty()) {
+            return plan;
+        }
+        List<Stage> stages = plan.stages().stream()
+                .filter(stage -> stage.name().equalsIgnoreCase(only.get()))
+                .toList();
+        if (stages.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "the plan has no stage '" + only.get() + "'; it has "
+                            + String.join(
+                                    ", ",
+                                    plan.stages().stream().map(Stage::name).toList()));
+        }
+        return plan.withStages(stages);
+    }
+
+    private Plan limited(Plan plan) {
+        if (roundLimitDb.isEmpty()) {
+            return plan;
+        }
+        double limit = roundLimitDb.get();
+        if (!(limit > 0 && limit <= WIDEST_LIMIT_DB)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--round-limit takes more than 0 and at most 3 dB, not " + limit);
+        }
+        return plan.withStages(
+                plan.stages().stream().map(stage -> stage.repeatedUntil(limit)).toList());
+    }
+
+    private List<SessionRecord> logged(Plan plan) throws BadLog {
+        List<SessionRecord> records = new ArrayList<>();
+        for (Path log : resume) {
+            try (LogReader reader = LogReader.open(log, (line, problem) -> {})) {
+                for (Optional<SessionRecord> next = reader.next(); next.isPresent(); next = reader.next()) {
+                    refuseAnotherPlan(log, next.get(), plan);
+                    if (!(next.get() instanceof ReadingTaken)) {
+                        records.add(next.get()); // of the readings a long log has too many, and they move nothing on
+                    }
+                }
+            }
+        }
+        return records;
+    }
+
+    private static void refuseAnotherPlan(Path log, SessionRecord record, Plan plan) throws BadLog {
+        if (record instanceof Advice advice
+                && advice.topic().equals(Topics.PLAN)
+                && !advice.text().equals(plan.name())) {
+            throw new BadLog(log + " is a log of " + advice.text() + ", not of " + plan.name()
+                    + ": give the log of this set, or begin anew without --resume");
+        }
+    }
+}

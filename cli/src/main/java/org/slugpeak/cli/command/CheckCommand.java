@@ -1,0 +1,147 @@
+package org.slugpeak.cli.command;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.slugpeak.bridge.instrument.Instruments;
+import org.slugpeak.bridge.instrument.LinkBounds;
+import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.HumRejection;
+import org.slugpeak.bridge.source.InstrumentSource;
+import org.slugpeak.bridge.source.LinkReport;
+import org.slugpeak.bridge.source.LinkStatistics;
+import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.check.LinkEar;
+import org.slugpeak.cli.check.LinkReportText;
+import org.slugpeak.cli.check.SoundCheck;
+import org.slugpeak.cli.open.WayIn;
+import org.slugpeak.cli.open.WayIn.Trait;
+import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.run.Interruption;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** Is the link sound. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        header = CheckCommand.HEADER,
+        description = {
+            "For a file it says what was understood: separator, columns, times, unit, first rows.",
+            "Listens for a while and reports. Keep the signal steady meanwhile: what moves counts as noise.",
+            "With --meter the figures stand beside what that instrument should reach, where its description says so.",
+            "With --volts a sound input is calibrated against a known voltage, and that is kept for this input."
+        },
+        footer = {"", "Examples:", "  slugpeak check --from /dev/ttyUSB0", "  slugpeak check --from sound --volts 0.400"
+        })
+public final class CheckCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    public static final String HEADER = "Is the link sound: rate, jitter, noise, resolution, over-range, lost lines.";
+
+    private static final long WAIT_NANOS = 50_000_000;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(names = "--from", required = true, paramLabel = "SOURCE", description = "As for slugpeak watch.")
+    private String from = "";
+
+    @Option(names = "--seconds", paramLabel = "SECONDS", description = "How long to listen. Usual: 10.")
+    private double seconds = 10;
+
+    @Option(
+            names = "--volts",
+            paramLabel = "VOLTS",
+            description = "Sound input: the RMS voltage that is at the input now, to calibrate it.")
+    private double volts = Double.NaN;
+
+    @Option(
+            names = "--hum",
+            paramLabel = "VOLTS",
+            description = {
+                "How far mains hum is taken down: first put this RMS voltage on the input, from a small transformer",
+                "of its own, 6.3 V for example; never from the mains itself."
+            })
+    private Optional<Double> hum = Optional.empty();
+
+    @Mixin
+    private SourceOptions sourceOptions = new SourceOptions();
+
+    @Override
+    public Integer call() throws BridgeException {
+        if (!(seconds >= 1 && seconds <= 3600)) {
+            throw new TypeConversionException("--seconds takes 1 to 3600, not " + seconds);
+        }
+        if (hum.isPresent() && !(hum.get() > 0 && Double.isFinite(hum.get()))) {
+            throw new TypeConversionException(
+                    "--hum takes the volts of hum on the input, more than 0, not " + hum.get());
+        }
+        SourceAddress address = new SourceAddress(from);
+        WayIn way = WayIn.of(address);
+        PrintWriter out = spec.commandLine().getOut();
+        if (!Double.isNaN(volts)) {
+            if (!way.has(Trait.AUDIO) || way.has(Trait.RECORDED)) {
+                throw new BadConfiguration("--volts calibrates a sound input; " + from + " is none");
+            }
+            new SoundCheck(address, sourceOptions.sound()).calibrate(volts, out);
+            return 0;
+        }
+        ReadingSource source = way.open(address, sourceOptions).source();
+        try {
+            LinkEar ear = listen(source);
+            return Interruption.isRequested() ? Interruption.EXIT_CODE : report(source, ear, out);
+        } finally {
+            source.close();
+        }
+    }
+
+    private LinkEar listen(ReadingSource source) throws BridgeException {
+        LinkEar ear = new LinkEar(new LinkStatistics(scaleSpan(source)), hum.map(HumRejection::new));
+        Ticker ticker = Ticker.system();
+        long endNanos = ticker.nowNanos() + Math.round(seconds * 1e9);
+        Progress progress = Progress.MORE;
+        while (progress != Progress.ENDED && !Interruption.isRequested() && ticker.nowNanos() < endNanos) {
+            progress = source.poll(WAIT_NANOS, ear);
+        }
+        return ear;
+    }
+
+    private static OptionalDouble scaleSpan(ReadingSource source) {
+        return source instanceof InstrumentSource instrument ? instrument.scaleSpan() : OptionalDouble.empty();
+    }
+
+    private LinkBounds bounds() throws BadConfiguration {
+        Optional<String> meter = sourceOptions.serial().meter();
+        return meter.isPresent() ? Instruments.create().find(meter.get()).bounds() : LinkBounds.NONE;
+    }
+
+    private int report(ReadingSource source, LinkEar ear, PrintWriter out) throws BadInput, BadConfiguration {
+        LinkReport report = ear.report();
+        if (report.readings() == 0) {
+            throw new BadInput(from + ": not one reading in " + Math.round(seconds)
+                    + " s; is the instrument switched on and sending?");
+        }
+        out.println(source.description());
+        source.understanding().forEach(line -> out.println("  " + line));
+        new LinkReportText(
+                        report,
+                        ear.humRejectionDb(),
+                        bounds(),
+                        source.measurand().unit())
+                .lines()
+                .forEach(line -> out.println("  " + line));
+        out.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,133 @@
+package org.slugpeak.cli.command;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.slugpeak.bridge.sim.Demo;
+import org.slugpeak.bridge.sim.DemoSettings;
+import org.slugpeak.bridge.sim.Pace;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionRunner;
+import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.OutputOptions;
+import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
+import org.slugpeak.cli.run.SinkOutput;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.receiver.Fault;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** Plays the alignment of an invented set on a simulated bench. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        header = DemoCommand.HEADER,
+        description = {
+            "An invented set, the Tarnfield 54A, stands on an invented bench. A simulated hand turns its IF",
+            "slugs and hears nothing but what slugpeak says. A little over a minute and a half."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  slugpeak demo",
+            "  slugpeak demo --hand keys          turn the slugs yourself with the arrow keys",
+            "  slugpeak demo --fault mica         something is wrong with this set: what?",
+            "  slugpeak demo --speed 10 --log demo.jsonl"
+        })
+public final class DemoCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    public static final String HEADER = "Align a simulated set: no radio, no meter, nothing to connect.";
+
+    private static final double DEGREES_A_STROKE = 10;
+    private static final double FASTEST = 1000;
+
+    @Option(
+            names = "--hand",
+            paramLabel = "self|keys",
+            converter = TurnerConverter.class,
+            description = "self: a simulated hand turns (usual). keys: you do, with the arrow keys.")
+    private DemoSettings.Turner turner = DemoSettings.Turner.SIMULATED;
+
+    @Option(names = "--speed", paramLabel = "TIMES", description = "How many times faster than life. Usual: 1.")
+    private double speed = 1;
+
+    @Option(names = "--seed", paramLabel = "NUMBER", description = "The same seed plays the same demonstration.")
+    private long seed = 1;
+
+    @Option(
+            names = "--fault",
+            paramLabel = "NAME",
+            converter = FaultConverter.class,
+            description = "Something is wrong: strong, wrong-if, image, harmonic, slug-end, mica, padder, "
+                    + "secondary, loading, regeneration, hum.")
+    private Optional<Fault> fault = Optional.empty();
+
+    @Mixin
+    private OutputOptions outputOptions = new OutputOptions();
+
+    @Override
+    public Integer call() throws BridgeException {
+        if (!(speed > 0 && speed <= FASTEST)) {
+            throw new TypeConversionException("--speed takes more than 0 and at most 1000, not " + speed);
+        }
+        DemoSettings settings = new DemoSettings(seed, turner, fault);
+        Demo demo = Demo.create(settings, Pace.ofClock(Ticker.system(), speed));
+        OpenedSource source = new OpenedSource(
+                demo.source(), List.of(new SinkOutput(demo.source().hand())));
+        Set<KeyAction> more = fault.isPresent() ? Set.of(KeyAction.REPAIRED) : Set.of();
+        int exitCode = SessionRunner.run(
+                "sim",
+                source,
+                AnalysisSettings.following(PeakSettings.defaults()),
+                AdjusterPolicy.FROM_SOURCE,
+                outputOptions.openLive(more, keys(demo)));
+        PrintStream table = outputOptions.isJson() ? System.err : System.out;
+        table.println();
+        demo.outcome().table().forEach(table::println);
+        return exitCode;
+    }
+
+    private Map<KeyAction, Runnable> keys(Demo demo) {
+        if (turner == DemoSettings.Turner.SIMULATED) {
+            return Map.of();
+        }
+        return Map.of(
+                KeyAction.TURN_LEFT, () -> demo.turn(-DEGREES_A_STROKE),
+                KeyAction.TURN_RIGHT, () -> demo.turn(DEGREES_A_STROKE),
+                KeyAction.NEXT, demo::next);
+    }
+
+    /** Reads the word after {@code --hand}. */
+    static final class TurnerConverter implements ITypeConverter<DemoSettings.Turner> {
+        @Override
+        public DemoSettings.Turner convert(String word) {
+            return switch (word) {
+                case "self" -> DemoSettings.Turner.SIMULATED;
+                case "keys" -> DemoSettings.Turner.KEYS;
+                default -> throw new TypeConversionException("'" + word + "' is neither self nor keys");
+            };
+        }
+    }
+
+    /** Reads the word after {@code --fault}. */
+    static final class FaultConverter implements ITypeConverter<Fault> {
+        @Override
+        public Fault convert(String word) {
+            try {
+                return Fault.ofCode(word);
+            } catch (IllegalArgumentException e) {
+                throw new TypeConversionException(String.valueOf(e.getMessage()));
+            }
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.slugpeak.cli.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.slugpeak.bridge.instrument.Instruments;
+import org.slugpeak.bridge.serial.PortInfo;
+import org.slugpeak.bridge.serial.SerialPorts;
+import org.slugpeak.bridge.sim.SimSource;
+import org.slugpeak.bridge.sound.SoundInput;
+import org.slugpeak.bridge.source.BridgeException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Lists what readings could come from. */
+@Command(
+        name = "ports",
+        mixinStandardHelpOptions = true,
+        header = PortsCommand.HEADER,
+        description = "Nothing is opened. Each line begins with what to write after --from, or after --meter.")
+public final class PortsCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    public static final String HEADER = "List serial ports, sound inputs, simulated benches and known instruments.";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() throws BridgeException {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Serial ports (--from):");
+        List<PortInfo> ports = SerialPorts.list();
+        ports.forEach(port -> out.println(line(port.stablePath().orElse(port.path()), port.description())));
+        if (ports.isEmpty()) {
+            out.println("  none; plug the meter or the ADC board in and look again");
+        }
+        out.println("Sound inputs (--from):");
+        List<SoundInput> inputs = SoundInput.list();
+        inputs.forEach(input -> out.println(line("sound:" + input.name(), input.description())));
+        if (inputs.isEmpty()) {
+            out.println("  none");
+        }
+        out.println("Simulated benches (--from):");
+        SimSource.names().forEach(name -> out.println("  sim:" + name));
+        out.println("Instrument descriptions (--meter):");
+        Instruments.SHIPPED.forEach(name -> out.println("  " + name));
+        out.flush();
+        return 0;
+    }
+
+    private static String line(String address, String description) {
+        return String.format(Locale.ROOT, "  %-40s %s", address, description);
+    }
+}

@@ -1,0 +1,89 @@
+package org.slugpeak.cli.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.slugpeak.bridge.log.LogSource;
+import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionRunner;
+import org.slugpeak.cli.open.WayIn;
+import org.slugpeak.cli.open.WayIn.Trait;
+import org.slugpeak.cli.option.AnalysisOptions;
+import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.OutputOptions;
+import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.run.SessionRun;
+import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
+import org.slugpeak.core.session.SessionStart;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Runs the analysis over a recorded session. */
+@Command(
+        name = "replay",
+        mixinStandardHelpOptions = true,
+        header = ReplayCommand.HEADER,
+        description = {
+            "Gives the same verdicts as the live session, as fast as the machine can. A session log brings its own",
+            "settings; for CSV and WAV files the options say what is sought."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  slugpeak replay tuesday.jsonl",
+            "  slugpeak replay tuesday.jsonl --json",
+            "  slugpeak replay readings.csv --seek dip"
+        })
+public final class ReplayCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    public static final String HEADER = "Go through a recorded session again: a session log, a CSV file, a WAV file.";
+
+    @Parameters(paramLabel = "FILE", description = "A session log (*.jsonl), *.csv or *.wav.")
+    private Path file = Path.of("");
+
+    @Mixin
+    private SourceOptions sourceOptions = new SourceOptions();
+
+    @Mixin
+    private AnalysisOptions analysisOptions = new AnalysisOptions();
+
+    @Mixin
+    private OutputOptions outputOptions = new OutputOptions();
+
+    @Override
+    public Integer call() throws BridgeException {
+        SourceAddress address = new SourceAddress(file.toString());
+        WayIn way = WayIn.of(address);
+        if (!way.has(Trait.RECORDED)) {
+            throw new BadInput(file + " is no recording by its name; replay takes *.jsonl, *.csv or *.wav");
+        }
+        if (way.has(Trait.LOG)) {
+            return log();
+        }
+        return readings(address, way);
+    }
+
+    private int readings(SourceAddress address, WayIn way) throws BridgeException {
+        AnalysisSettings settings = analysisOptions.settings(false);
+        sourceOptions.takeSteps(settings.stepped());
+        OpenedSource source = way.open(address, sourceOptions);
+        return SessionRunner.run(
+                address.text(),
+                source,
+                settings,
+                settings.stepped() ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL,
+                source.heardBy(outputOptions::open));
+    }
+
+    private int log() throws BridgeException {
+        LogSource source = LogSource.open(file);
+        SessionStart start = source.start();
+        SessionRun session =
+                new SessionRun(source, start.settings(), AdjusterPolicy.FROM_SOURCE, () -> start, outputOptions.open());
+        return SessionRunner.run(session);
+    }
+}

@@ -1,0 +1,270 @@
+package org.slugpeak.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.slugpeak.bridge.scale.PointFile;
+import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.cli.arithmetic.ScaleText;
+import org.slugpeak.cli.quantity.DialBeat;
+import org.slugpeak.cli.quantity.DialPoint;
+import org.slugpeak.cli.quantity.Frequency;
+import org.slugpeak.cli.quantity.LowEnd;
+import org.slugpeak.cli.scale.DialLog;
+import org.slugpeak.core.scale.CalibrationLine;
+import org.slugpeak.core.scale.DialScale;
+import org.slugpeak.core.scale.KnownPoint;
+import org.slugpeak.core.scale.LowEndPart;
+import org.slugpeak.core.scale.ReceiverDial;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code slugpeak scale}: corrects dials from known points. */
+@Command(
+        name = "scale",
+        mixinStandardHelpOptions = true,
+        header = ScaleCommand.HEADER,
+        footer = {
+            "",
+            "Examples:",
+            "  slugpeak scale generator --point 400:397.2 --point 450:452.6 --point 500:503.1 --get 455",
+            "  slugpeak scale receiver --if 455 --point 582:600 --point 1016:1000 --point 1438:1400",
+            "  slugpeak scale receiver ... --log before.jsonl    and after the work    ... --after --log after.jsonl",
+            "  slugpeak report before.jsonl work.jsonl after.jsonl"
+        },
+        description = "Corrects the dial of a generator or receiver from points whose true frequency is known.",
+        synopsisSubcommandLabel = "(generator | receiver)")
+public final class ScaleCommand implements Runnable {
+
+    /** What it does, in a line of the list of commands. */
+    public static final String HEADER = "Correct the dial of a generator or receiver from known points.";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "say whose dial: scale generator, or scale receiver");
+    }
+
+    @Command(
+            mixinStandardHelpOptions = true,
+            name = "generator",
+            description =
+                    "What the generator's dial really gives, and what to set it to. There is no answer outside the"
+                            + " known points.")
+    int generator(
+            @Option(
+                            names = "--point",
+                            converter = DialPoint.Converter.class,
+                            paramLabel = "DIAL:TRUE",
+                            description = "a mark and what a counter says there, kHz, for example 400:397.2")
+                    @Nullable
+                    List<DialPoint> typed,
+            @Option(
+                            names = "--beat",
+                            converter = DialBeat.Converter.class,
+                            paramLabel = "DIAL:CARRIER:PITCH:high|low[:HARMONIC]",
+                            description =
+                                    "a beat against a carrier of known frequency, for example 1000:999:120Hz:high;"
+                                            + " high: the note rises when the generator is nudged up. HARMONIC of the generator,"
+                                            + " for example 455:910:300Hz:low:2")
+                    @Nullable
+                    List<DialBeat> beats,
+            @Option(names = "--points", paramLabel = "FILE", description = "more points, one a line: dial,true in kHz")
+                    @Nullable
+                    Path file,
+            @Option(names = "--decimal-comma", description = "numbers in the file are written 1,25")
+                    boolean decimalComma,
+            @Option(names = "--save", paramLabel = "FILE", description = "write all points to a file for the next time")
+                    @Nullable
+                    Path save,
+            @Option(
+                            names = "--known-to",
+                            converter = Frequency.class,
+                            defaultValue = "10Hz",
+                            paramLabel = "F",
+                            description = "how well the true frequencies are known (default: ${DEFAULT-VALUE})")
+                    double knownToHz,
+            @Option(
+                            names = "--read-to",
+                            converter = Frequency.class,
+                            defaultValue = "0.5kHz",
+                            paramLabel = "F",
+                            description = "how well the dial can be read and set (default: ${DEFAULT-VALUE})")
+                    double readToHz,
+            @Option(
+                            names = "--get",
+                            split = ",",
+                            converter = Frequency.class,
+                            paramLabel = "F",
+                            description = "what must the dial be set to, to get these?")
+                    double @Nullable [] wantedHz,
+            @Option(
+                            names = "--dial",
+                            split = ",",
+                            converter = Frequency.class,
+                            paramLabel = "F",
+                            description = "what do these dial settings give?")
+                    double @Nullable [] dialsHz,
+            @Option(
+                            names = "--table",
+                            converter = Frequency.class,
+                            paramLabel = "STEP",
+                            description = "print a correction table with this step")
+                    @Nullable
+                    Double stepHz)
+            throws BadInput {
+        List<KnownPoint> points = gather(typed, beats, file, knownToHz, decimalComma);
+        DialScale scale = scale(points, readToHz);
+        refuseOutside(scale, orNone(wantedHz), orNone(dialsHz));
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(ScaleText.points(scale.points()));
+        if (points.size() >= 3) {
+            out.println(ScaleText.line(CalibrationLine.ofCorrections(scale.points())));
+        }
+        if (stepHz != null) {
+            out.println();
+            out.println(ScaleText.corrections(scale, stepHz));
+        }
+        for (double dial : orNone(dialsHz)) {
+            scale.trueAt(dial).ifPresent(it -> out.println(ScaleText.reading(dial, it)));
+        }
+        for (double wanted : orNone(wantedHz)) {
+            scale.dialFor(wanted).ifPresent(it -> out.println(ScaleText.setting(wanted, it)));
+        }
+        if (save != null) {
+            PointFile.write(save, scale.points());
+        }
+        return 0;
+    }
+
+    private static List<KnownPoint> gather(
+            @Nullable List<DialPoint> typed,
+            @Nullable List<DialBeat> beats,
+            @Nullable Path file,
+            double knownToHz,
+            boolean decimalComma)
+            throws BadInput {
+        List<KnownPoint> points = new ArrayList<>();
+        if (file != null) {
+            points.addAll(PointFile.read(file, knownToHz, decimalComma));
+        }
+        if (typed != null) {
+            typed.forEach(each -> points.add(new KnownPoint(each.dialHz(), each.trueHz(), knownToHz)));
+        }
+        if (beats != null) {
+            beats.forEach(each -> points.add(each.note().at(each.dialHz(), knownToHz)));
+        }
+        return points;
+    }
+
+    private DialScale scale(List<KnownPoint> points, double readToHz) {
+        try {
+            return DialScale.through(points, readToHz);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        }
+    }
+
+    private void refuseOutside(DialScale scale, double[] wantedHz, double[] dialsHz) {
+        KnownPoint first = scale.points().get(0);
+        KnownPoint last = scale.points().get(scale.points().size() - 1);
+        for (double wanted : wantedHz) {
+            if (scale.dialFor(wanted).isEmpty()) {
+                throw new ParameterException(
+                        spec.commandLine(), ScaleText.outside(wanted, first.trueHz(), last.trueHz(), "true"));
+            }
+        }
+        for (double dial : dialsHz) {
+            if (scale.trueAt(dial).isEmpty()) {
+                throw new ParameterException(
+                        spec.commandLine(), ScaleText.outside(dial, first.dialHz(), last.dialHz(), "dial"));
+            }
+        }
+    }
+
+    private static double[] orNone(double @Nullable [] values) {
+        return values == null ? new double[0] : values;
+    }
+
+    @Command(
+            mixinStandardHelpOptions = true,
+            name = "receiver",
+            description = "Dial errors of a receiver at the low end, the middle and the high end, and which oscillator"
+                    + " adjuster must go which way, for an oscillator above the signal. A maker's own procedure outranks"
+                    + " this.")
+    int receiver(
+            @Option(
+                            names = "--if",
+                            converter = Frequency.class,
+                            defaultValue = "455",
+                            paramLabel = "F",
+                            description = "intermediate frequency (default: ${DEFAULT-VALUE} kHz)")
+                    double intermediateHz,
+            @Option(
+                            names = "--point",
+                            required = true,
+                            converter = DialPoint.Converter.class,
+                            paramLabel = "DIAL:TRUE",
+                            description =
+                                    "where a signal of known frequency is heard; three of them, for example 582:600")
+                    List<DialPoint> typed,
+            @Option(
+                            names = "--low-end",
+                            converter = LowEnd.class,
+                            defaultValue = "padder",
+                            paramLabel = "PART",
+                            description = "what sets the low end: padder or slug (default: ${DEFAULT-VALUE})")
+                    LowEndPart lowEnd,
+            @Option(
+                            names = "--tolerance",
+                            defaultValue = "0.5",
+                            paramLabel = "PERCENT",
+                            description = "what is good enough, above 0 to 5 %% of the frequency (default:"
+                                    + " ${DEFAULT-VALUE}, common practice)")
+                    double percent,
+            @Option(
+                            names = "--log",
+                            paramLabel = "FILE",
+                            description = "keep the dial errors in a new session log, for slugpeak report")
+                    @Nullable
+                    Path log,
+            @Option(names = "--after", description = "in the log they are those after the work; usual: before it")
+                    boolean after)
+            throws BadLog {
+        if (after && log == null) {
+            throw new ParameterException(spec.commandLine(), "--after says how --log FILE is meant: give both");
+        }
+        ReceiverDial dial = receiverDial(typed, intermediateHz, lowEnd);
+        if (!(percent > 0 && percent <= 5)) {
+            throw new ParameterException(spec.commandLine(), "--tolerance is above 0 and at most 5 per cent");
+        }
+        List<KnownPoint> points = List.of(dial.low(), dial.middle(), dial.high());
+        boolean kept = log == null
+                || DialLog.write(log, points, after, spec.commandLine().getErr());
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(ScaleText.points(points));
+        out.println(ScaleText.advice(dial.advice(percent / 100)));
+        return kept ? 0 : 1;
+    }
+
+    private ReceiverDial receiverDial(List<DialPoint> typed, double intermediateHz, LowEndPart lowEnd) {
+        if (typed.size() != 3) {
+            throw new ParameterException(spec.commandLine(), "give three points: low end, middle and high end");
+        }
+        List<KnownPoint> points = scale(
+                        typed.stream()
+                                .map(each -> new KnownPoint(each.dialHz(), each.trueHz(), 0))
+                                .toList(),
+                        0)
+                .points();
+        return new ReceiverDial(intermediateHz, points.get(0), points.get(1), points.get(2), lowEnd);
+    }
+}

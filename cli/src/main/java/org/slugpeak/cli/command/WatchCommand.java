@@ -1,0 +1,136 @@
+package org.slugpeak.cli.command;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.display.Console;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionRunner;
+import org.slugpeak.cli.open.WayIn;
+import org.slugpeak.cli.open.WayIn.Trait;
+import org.slugpeak.cli.option.AnalysisOptions;
+import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.OutputOptions;
+import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** Watches a meter. */
+@Command(
+        name = "watch",
+        mixinStandardHelpOptions = true,
+        header = WatchCommand.HEADER,
+        description = {
+            "Shows the live reading, the best so far and how far below it you are; says when you have",
+            "passed the peak and when you are back on it."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  slugpeak watch --from /dev/ttyUSB0 --log tuesday.jsonl",
+            "  slugpeak watch --from sound --seek dip",
+            "  my-meter-program | slugpeak watch --from - --json",
+            "  slugpeak watch --from - --steps --log tuesday.jsonl"
+        })
+public final class WatchCommand implements Callable<Integer> {
+
+    /** What it does, in a line of the list of commands. */
+    public static final String HEADER = "Watch the meter while you turn one adjuster after the other.";
+
+    @Option(
+            names = "--from",
+            required = true,
+            paramLabel = "SOURCE",
+            description = {
+                "/dev/ttyUSB0, COM3 ...: serial meter or ADC.  tcp:HOST:PORT: meter on the network.",
+                "/dev/usbtmc0: meter on USB (Linux).  -: standard input.",
+                "FILE.csv, FILE.txt ...: recorded readings.  FILE.jsonl: session log.",
+                "FILE.wav, sound, sound:NAME: tone at the voice coil.",
+                "sim, sim:NAME: simulated set."
+            })
+    private String from = "";
+
+    @Mixin
+    private SourceOptions sourceOptions = new SourceOptions();
+
+    @Mixin
+    private AnalysisOptions analysisOptions = new AnalysisOptions();
+
+    @Mixin
+    private OutputOptions outputOptions = new OutputOptions();
+
+    @Option(
+            names = "--stay",
+            description = "Stay with one adjuster until a key says otherwise. Usual: when an adjuster was "
+                    + "held and the reading moves again, the next one is begun.")
+    private boolean stay;
+
+    @Option(
+            names = "--point",
+            paramLabel = "detector|avc|voice-coil",
+            converter = PointConverter.class,
+            description = {
+                "Where the meter is connected. It is told then when the generator should be turned, so that the",
+                "reading stays within 0.5 to 1.5 V, 0.5 to 3 V, 0.2 to 1 V above rest."
+            })
+    private Optional<MeterPoint> point = Optional.empty();
+
+    @Override
+    public Integer call() throws BridgeException {
+        SourceAddress address = new SourceAddress(from);
+        WayIn way = WayIn.of(address);
+        boolean typed = way.has(Trait.TEXT) && !way.has(Trait.RECORDED) && Console.isInputTerminal();
+        AnalysisSettings settings = analysisOptions.settings(typed);
+        if (settings.stepped() && point.isPresent()) {
+            throw new TypeConversionException(
+                    "--point goes by readings that follow the hand: leave it out with --steps");
+        }
+        sourceOptions.takeSteps(settings.stepped());
+        OpenedSource source = way.open(address, sourceOptions);
+        List<SessionOutput> outputs =
+                source.heardBy(() -> typed ? outputOptions.openTyped() : outputs(way, settings.stepped()));
+        return SessionRunner.run(address.text(), source, settings, policy(way, settings.stepped()), outputs, marks());
+    }
+
+    private List<String> marks() {
+        return point.map(it -> List.of(LevelCommand.at(it).text())).orElse(List.of());
+    }
+
+    private List<SessionOutput> outputs(WayIn way, boolean stepped) throws BridgeException {
+        if (way.has(Trait.RECORDED)) {
+            return outputOptions.open();
+        }
+        return stepped ? outputOptions.openLive(Set.of(), Map.of()) : outputOptions.openLive(KeyAction.AGAIN);
+    }
+
+    private AdjusterPolicy policy(WayIn way, boolean stepped) {
+        if (way.has(Trait.TELLS_ADJUSTERS)) {
+            return AdjusterPolicy.FROM_SOURCE;
+        }
+        return stay || stepped ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
+    }
+
+    /** Reads the word after {@code --point}. */
+    static final class PointConverter implements ITypeConverter<MeterPoint> {
+        @Override
+        public MeterPoint convert(String word) {
+            try {
+                return MeterPoint.ofCode(word);
+            } catch (IllegalArgumentException e) {
+                throw new TypeConversionException(String.valueOf(e.getMessage()));
+            }
+        }
+    }
+}

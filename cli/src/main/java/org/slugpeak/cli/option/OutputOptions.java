@@ -1,0 +1,142 @@
+package org.slugpeak.cli.option;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.cli.cue.CueOptions;
+import org.slugpeak.cli.display.DisplayOptions;
+import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.outlet.StandardOutput;
+import org.slugpeak.cli.run.CueOutput;
+import org.slugpeak.cli.run.JsonOutput;
+import org.slugpeak.cli.run.LogOutput;
+import org.slugpeak.cli.run.Notices;
+import org.slugpeak.cli.run.Prompt;
+import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.cli.run.ShowingOutput;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Where the records of a session go: file, other program, screen, ear. */
+public final class OutputOptions {
+
+    @Option(
+            names = "--json",
+            description = "Write every record as a line of JSON on standard output, for another program.")
+    private boolean json;
+
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description = "Keep the session in FILE (JSON lines). A file that is there already is never touched.")
+    private Optional<Path> log = Optional.empty();
+
+    @Mixin
+    private DisplayOptions display = new DisplayOptions();
+
+    @Mixin
+    private CueOptions cueOptions = new CueOptions();
+
+    /** Whether standard output belongs to records for another program. */
+    public boolean isJson() {
+        return json;
+    }
+
+    /** Where the session is kept; empty where it is not. */
+    public Optional<Path> logFile() {
+        return log;
+    }
+
+    /** Opens everything that was asked for, for readings that come faster than they can be heard. */
+    public List<SessionOutput> open() throws BridgeException {
+        return open(Set.of(KeyAction.AGAIN), Map.of(), false);
+    }
+
+    /** Opens everything that was asked for, for readings of a real set that come as they happen. */
+    public List<SessionOutput> openLive(KeyAction goBack) throws BridgeException {
+        Set<KeyAction> keys = EnumSet.copyOf(ShowingOutput.LEVEL_KEYS);
+        keys.add(goBack);
+        return open(keys, Map.of(), true);
+    }
+
+    /** Opens everything that was asked for, for readings of a simulated set with keys of its own. */
+    public List<SessionOutput> openLive(Set<KeyAction> more, Map<KeyAction, Runnable> keys) throws BridgeException {
+        Set<KeyAction> useful = EnumSet.of(KeyAction.AGAIN);
+        useful.addAll(more);
+        return open(useful, keys, true);
+    }
+
+    /** Opens everything that was asked for, for values that are typed at a prompt. */
+    public List<SessionOutput> openTyped() throws BridgeException {
+        List<SessionOutput> outputs = records();
+        Showing showing = display.openTyped(StandardOutput.text(), System.err, json);
+        shown(outputs, showing, new ShowingOutput(showing), true);
+        outputs.add(new Prompt(System.err));
+        return outputs;
+    }
+
+    /**
+     * Opens everything that was asked for; the log first, since it may be refused.
+     *
+     * @param more keys that are of use beside the usual ones
+     * @param keys keys that the command sees to itself
+     * @param live whether the readings come as they happen
+     */
+    private List<SessionOutput> open(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live)
+            throws BridgeException {
+        List<SessionOutput> outputs = records();
+        Showing showing = display.open(StandardOutput.text(), System.err, json, useful(more, keys, live));
+        ShowingOutput shown = new ShowingOutput(showing);
+        keys.forEach(shown::onKey);
+        shown(outputs, showing, shown, live);
+        return outputs;
+    }
+
+    private List<SessionOutput> records() throws BridgeException {
+        List<SessionOutput> outputs = new ArrayList<>();
+        if (log.isPresent()) {
+            outputs.add(LogOutput.create(log.get(), System.err));
+        }
+        if (json) {
+            outputs.add(new JsonOutput(StandardOutput.bytes()));
+        }
+        return outputs;
+    }
+
+    private void shown(List<SessionOutput> outputs, Showing showing, ShowingOutput shown, boolean live)
+            throws BridgeException {
+        outputs.add(shown);
+        outputs.add(hear(showing, shown, live));
+        if (!showing.isScreen() && !display.isPlain()) {
+            outputs.add(new Notices(System.err));
+        }
+    }
+
+    private Set<KeyAction> useful(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live) {
+        Set<KeyAction> useful = EnumSet.copyOf(ShowingOutput.USUAL_KEYS);
+        useful.addAll(more);
+        useful.addAll(keys.keySet());
+        if (live && cueOptions.isHeard()) {
+            useful.addAll(CueOutput.KEYS);
+        }
+        return useful;
+    }
+
+    private CueOutput hear(Showing showing, ShowingOutput shown, boolean live) throws BridgeException {
+        try {
+            boolean audible = live && (showing.isAttended() || cueOptions.isAsked());
+            CueOutput heard = new CueOutput(cueOptions.open(audible, showing::tell, showing::bell), showing);
+            heard.bind(shown);
+            return heard;
+        } catch (BridgeException refused) {
+            showing.close();
+            throw refused;
+        }
+    }
+}

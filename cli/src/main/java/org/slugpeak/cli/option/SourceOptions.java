@@ -1,0 +1,159 @@
+package org.slugpeak.cli.option;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.slugpeak.bridge.file.CsvOptions;
+import org.slugpeak.bridge.instrument.MeterSetting;
+import org.slugpeak.bridge.meter.InstrumentOptions;
+import org.slugpeak.bridge.sound.SoundOptions;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** How to understand what a source sends. */
+public final class SourceOptions {
+
+    private static final double FASTEST_PER_SECOND = 1e6;
+    private static final double FASTEST_SIMULATION = 1000;
+
+    @Option(
+            names = "--meter",
+            paramLabel = "NAME|FILE.toml",
+            description = "Serial: the description of the instrument. Usual: ask *IDN?, else listen. "
+                    + "slugpeak ports lists the names.")
+    private Optional<String> meter = Optional.empty();
+
+    @Option(
+            names = "--baud",
+            paramLabel = "BITS/S",
+            description = "Serial: the speed of the line. Usual: as the description says.")
+    private Optional<Integer> baud = Optional.empty();
+
+    @Option(
+            names = "--ac",
+            description = "Serial: ask the meter for AC volts (voice coil). Usual: DC volts (detector, AVC line).")
+    private boolean ac;
+
+    @Option(
+            names = "--range",
+            paramLabel = "VOLTS",
+            description = "Serial: fix the meter's range, so that it does not change range in the middle of a peak.")
+    private Optional<Double> range = Optional.empty();
+
+    @Option(names = "--decimal-comma", description = "Files, standard input, instruments: numbers are written 1,25.")
+    private boolean decimalComma;
+
+    @Option(
+            names = "--rate",
+            paramLabel = "READINGS/S",
+            description = "Files and standard input without a time column: how many readings a second.")
+    private Optional<Double> rate = Optional.empty();
+
+    @Option(
+            names = "--value-column",
+            paramLabel = "NAME|N",
+            description = "Files and standard input: the column of readings. Usual: the one in volts, or the only one.")
+    private Optional<String> valueColumn = Optional.empty();
+
+    @Option(
+            names = "--time-column",
+            paramLabel = "NAME|N|none",
+            description = "Files and standard input: the column of times. Usual: by its name, or by rising steadily.")
+    private Optional<String> timeColumn = Optional.empty();
+
+    @Option(
+            names = "--unit",
+            paramLabel = "UNIT",
+            description = "Files and standard input that tell no unit: V, mV, uV, dBV, dBu and so on.")
+    private Optional<String> unit = Optional.empty();
+
+    @Option(
+            names = "--speed",
+            paramLabel = "TIMES",
+            description = "sim: how many times faster than life the simulated bench runs, up to 1000. Usual: 1.")
+    private Optional<Double> speed = Optional.empty();
+
+    @Option(names = "--seed", paramLabel = "N", description = "sim: another hand and other noise. Usual: 1.")
+    private Optional<Integer> seed = Optional.empty();
+
+    @Mixin
+    private AudioOptions audio = new AudioOptions();
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command = CommandSpec.create();
+
+    private boolean stepped;
+
+    /** Says that text holds settled values, one for each step of a turn. */
+    public void takeSteps(boolean steps) {
+        stepped = steps;
+    }
+
+    /** What the user typed. */
+    public ParseResult given() {
+        return command.commandLine().getParseResult();
+    }
+
+    /** What was said about text with readings. */
+    public CsvOptions csv() {
+        double perSecond = rate.orElse(1.0);
+        if (!(perSecond > 0 && perSecond <= FASTEST_PER_SECOND)) {
+            throw new TypeConversionException(
+                    "--rate takes more than 0 and at most 1000000 readings a second, not " + perSecond);
+        }
+        try {
+            return new CsvOptions(
+                    decimalComma,
+                    rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                    valueColumn,
+                    timeColumn,
+                    unit,
+                    stepped);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException("--unit: " + e.getMessage());
+        }
+    }
+
+    /** Whether numbers are written with decimal commas. */
+    public boolean decimalComma() {
+        return decimalComma;
+    }
+
+    /** What was said about a serial instrument. */
+    public InstrumentOptions serial() {
+        if (baud.isPresent() && baud.get() <= 0) {
+            throw new TypeConversionException("--baud takes a number above 0, not " + baud.get());
+        }
+        if (range.isPresent() && !(range.get() > 0 && range.get() < Double.POSITIVE_INFINITY)) {
+            throw new TypeConversionException("--range takes a number of volts above 0, not " + range.get());
+        }
+        MeterSetting setting = new MeterSetting(
+                ac ? MeterSetting.Function.AC : MeterSetting.Function.DC,
+                range.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                decimalComma);
+        return new InstrumentOptions(meter, baud.map(OptionalInt::of).orElse(OptionalInt.empty()), setting);
+    }
+
+    /** How many times faster than life a simulated bench runs. */
+    public double speed() {
+        double times = speed.orElse(1.0);
+        if (!(times > 0 && times <= FASTEST_SIMULATION)) {
+            throw new TypeConversionException("--speed takes more than 0 and at most 1000, not " + times);
+        }
+        return times;
+    }
+
+    /** Seed of a simulated bench. */
+    public int seed() {
+        return seed.orElse(1);
+    }
+
+    /** What was said about audio. */
+    public SoundOptions sound() {
+        return audio.options();
+    }
+}

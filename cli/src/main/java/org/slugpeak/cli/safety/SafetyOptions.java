@@ -1,0 +1,100 @@
+package org.slugpeak.cli.safety;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.core.plan.Chassis;
+import org.slugpeak.core.plan.SafetyAnswers;
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** The safety questions: answered here, or declined with a reason that stands in the record. */
+public final class SafetyOptions {
+
+    @Option(
+            names = "--chassis",
+            paramLabel = "transformer|live|unknown",
+            description = {
+                "Has the set a mains transformer of two separate windings, or is its chassis live (AC/DC set,",
+                "autotransformer)? Unknown counts as live."
+            })
+    private String chassis = "";
+
+    @Option(names = "--isolated", paramLabel = "yes|no", description = "Is the set alone on an isolation transformer?")
+    private String isolated = "";
+
+    @Option(
+            names = "--earthed",
+            paramLabel = "yes|no",
+            description = {
+                "Does any lead earth the set: computer, generator, oscilloscope? No: isolated port or laptop on its",
+                "battery, generator on a battery or behind Y1 capacitors in both wires."
+            })
+    private String earthed = "";
+
+    @Option(
+            names = "--blocking",
+            paramLabel = "yes|no",
+            description = {
+                "Is there a blocking capacitor in the lead of the generator, and a divider or resistor, no capacitor,",
+                "in that of the meter?"
+            })
+    private String blocking = "";
+
+    @Option(
+            names = "--decline",
+            paramLabel = "REASON",
+            description = "Begin without safe answers; the reason is kept in the record.")
+    private Optional<String> reason = Optional.empty();
+
+    /**
+     * The lines for the record; refuses to begin where answers are missing or dangerous and nobody declined.
+     *
+     * @param questions asks for what was not said, where a person sits at a terminal
+     */
+    public List<String> answered(CommandLine command, Optional<SafetyQuestions> questions) throws BadConfiguration {
+        boolean complete = !chassis.isEmpty() && !isolated.isEmpty() && !earthed.isEmpty() && !blocking.isEmpty();
+        if (!complete && reason.isEmpty() && questions.isPresent()) {
+            return questions.get().ask();
+        }
+        if (!complete && reason.isEmpty()) {
+            throw new ParameterException(
+                    command,
+                    "answer the safety questions first: --chassis transformer|live|unknown --isolated yes|no"
+                            + " --earthed yes|no --blocking yes|no; or --decline REASON");
+        }
+        return complete ? lines(answers(command)) : List.of(SafetyQuestions.declined(reason.orElseThrow()));
+    }
+
+    private SafetyAnswers answers(CommandLine command) {
+        return new SafetyAnswers(
+                chassis(command), yes(command, isolated), yes(command, earthed), yes(command, blocking));
+    }
+
+    private List<String> lines(SafetyAnswers answers) throws BadConfiguration {
+        if (!answers.dangers().isEmpty() && reason.isEmpty()) {
+            throw new BadConfiguration(
+                    "DANGER: " + String.join("; ", answers.dangers()) + "; or --decline REASON, which is recorded");
+        }
+        return SafetyQuestions.lines(answers, reason);
+    }
+
+    private Chassis chassis(CommandLine command) {
+        for (Chassis each : Chassis.values()) {
+            if (each.code().equals(chassis.toLowerCase(Locale.ROOT))) {
+                return each;
+            }
+        }
+        throw new ParameterException(command, "--chassis takes transformer, live or unknown, not " + chassis);
+    }
+
+    private static boolean yes(CommandLine command, String word) {
+        return switch (word.toLowerCase(Locale.ROOT)) {
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw new ParameterException(command, "say yes or no, not " + word);
+        };
+    }
+}

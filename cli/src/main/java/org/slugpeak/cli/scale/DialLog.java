@@ -1,0 +1,52 @@
+package org.slugpeak.cli.scale;
+
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.List;
+import org.slugpeak.bridge.log.SessionLog;
+import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.cli.program.Version;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.scale.KnownPoint;
+import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.SessionStart;
+
+/** Keeps the dial errors of a receiver in a session log without readings. All methods are stateless. */
+public final class DialLog {
+
+    private DialLog() {}
+
+    /**
+     * Writes them.
+     *
+     * @param file must not be there yet
+     * @param points of the dial
+     * @param after whether they were taken after the work
+     * @param error for a line when the disk is full
+     * @return whether all of it is in the file
+     */
+    public static boolean write(Path file, List<KnownPoint> points, boolean after, PrintWriter error) throws BadLog {
+        SessionLog kept;
+        try (SessionLog log = SessionLog.create(file, warning -> error.println("slugpeak scale: " + warning))) {
+            kept = log;
+            Analysis session = new Analysis(PeakSettings.defaults(), log);
+            session.start(new SessionStart(
+                    SessionStart.CURRENT_VERSION,
+                    InstantSource.system().instant(),
+                    "receiver dial",
+                    new Measurand("dial error", "Hz"),
+                    PeakSettings.defaults(),
+                    Version.tool()));
+            for (KnownPoint point : points) {
+                String signal =
+                        BigDecimal.valueOf(point.trueHz()).stripTrailingZeros().toPlainString();
+                session.advise(after ? "dial-after" : "dial-before", signal, point.dialErrorHz());
+            }
+            session.end("done");
+        }
+        return kept.isWhole();
+    }
+}

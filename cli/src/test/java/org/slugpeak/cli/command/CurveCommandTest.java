@@ -1,0 +1,116 @@
+package org.slugpeak.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.core.receiver.CoupledPair;
+import org.slugpeak.core.receiver.Tank;
+
+class CurveCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private static CommandRun ask(String commandLine) {
+        return CommandRun.of(new CurveCommand(), commandLine.split(" "));
+    }
+
+    private static String squeezed(CommandRun run) {
+        return run.out().replaceAll(" +", " ");
+    }
+
+    /** One pair of tanks, Q 70 each, 455 kHz, as the receiver model has it: not the formula that is fitted. */
+    private Path pair(String name, double kappa) throws IOException {
+        Tank tank = Tank.tuned(455e3, 110e-12, 70);
+        CoupledPair pair = new CoupledPair(tank, tank, kappa / 70);
+        StringBuilder text = new StringBuilder("frequency_kHz,level\n");
+        for (int kHz = 425; kHz <= 485; kHz++) {
+            double level = pair.transimpedance(kHz * 1e3).abs();
+            text.append(String.format(Locale.ROOT, "%d,%.8g%n", kHz, level));
+        }
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    /**
+     * Computed: a critically coupled pair is the square root of two times 455/70 = 9.19 kHz wide at -3 dB; straight lines between
+     * points a kilohertz apart lose a tenth of a kilohertz.
+     */
+    @Test
+    void tellsCentreWidthsAndSkirtsOfACriticallyCoupledPair() throws IOException {
+        CommandRun run = ask("--points " + pair("critical.csv", 1) + " --transformers 1 --centre 455");
+        assertEquals(0, run.exitCode(), run.err());
+        String out = squeezed(run);
+        assertTrue(out.matches("(?s).*centre 45[45]\\.[09]\\d kHz.*"), out);
+        assertTrue(out.matches("(?s).*-3 dB 450\\.\\d\\d 459\\.\\d\\d 9\\.\\d\\d\\R.*"), out);
+        assertTrue(out.contains("even within 1 dB"), out);
+        assertTrue(out.contains("one hump"), out);
+        assertTrue(out.matches("(?s).*Q 70\\.\\d \\+- \\d.*coupling 1\\.0\\d \\+- 0\\.0.*"), out);
+    }
+
+    @Test
+    void warnsOfAnOverCoupledPair() throws IOException {
+        CommandRun run = ask("--points " + pair("over.csv", 2) + " --transformers 1");
+        assertTrue(squeezed(run).contains("2 humps"), run.out());
+        assertTrue(run.out().contains("OVER-COUPLED"), run.out());
+    }
+
+    @Test
+    void setsBeforeBesideNow() throws IOException {
+        CommandRun run = ask("--points " + pair("now.csv", 1) + " --transformers 1 --compare " + pair("before.csv", 2));
+        assertTrue(squeezed(run).contains("humps 2 1"), run.out());
+    }
+
+    @Test
+    void measuresTheSimulatedSetByItself() throws IOException {
+        Path log = folder.resolve("curve.jsonl");
+        CommandRun run = ask("--from sim:aligned --speed 1000 --span 440..470 --step 1 --centre 455 --log " + log);
+        assertEquals(0, run.exitCode(), run.err());
+        String out = squeezed(run);
+        assertTrue(out.contains("31 points, highest at 455.00 kHz"), out);
+        assertTrue(out.contains("one hump"), out);
+        assertTrue(out.contains("even within 1 dB"), out);
+        List<String> records = Files.readAllLines(log);
+        assertTrue(records.stream().anyMatch(line -> line.contains("\"topic\":\"rest\"")), "no resting reading");
+        assertTrue(
+                records.stream().noneMatch(line -> line.matches(".*\"(passed|two-peaks|cut-generator|mica)\".*")),
+                "the generator's moves were taken for a slug's");
+        CommandRun again = ask("--points " + log + " --centre 455");
+        assertEquals(run.out(), again.out());
+    }
+
+    @Test
+    void keepsTheLogThatIsThere() throws IOException {
+        Path log = Files.writeString(folder.resolve("mine.jsonl"), "mine");
+        CommandRun run = ask("--from sim:aligned --speed 1000 --span 440..470 --log " + log);
+        assertTrue(run.exitCode() != 0);
+        assertEquals("mine", Files.readString(log));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--span 440..470 | --from",
+                "--from sim | --span 440..470",
+                "--from sim --points x.csv --span 440..470 | --from",
+                "--from sim --span 440 | is no span",
+                "--from sim --span 470..440 | lower frequency first",
+                "--from sim --span 440..470 --step 1Hz | widen --step",
+                "--from sim --span 440..470 --dwell -1 | --dwell takes",
+                "--points x.csv --transformers 0 | --transformers takes"
+            })
+    void refusesWrongUsageWithALineThatSaysWhy(String commandLine, String why) {
+        CommandRun run = ask(commandLine);
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains(why), run.err());
+    }
+}

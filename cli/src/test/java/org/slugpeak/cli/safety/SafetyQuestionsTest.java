@@ -1,0 +1,59 @@
+package org.slugpeak.cli.safety;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.bridge.source.BadConfiguration;
+
+class SafetyQuestionsTest {
+
+    private final StringWriter shown = new StringWriter();
+
+    private List<String> answer(String... lines) throws BadConfiguration {
+        BufferedReader in = new BufferedReader(new StringReader(String.join("\n", lines) + "\n"));
+        return new SafetyQuestions(in, new PrintWriter(shown)).ask();
+    }
+
+    @Test
+    void fourSafeAnswersAreRecorded() throws BadConfiguration {
+        assertEquals(
+                List.of(
+                        "chassis: transformer",
+                        "isolation transformer: yes",
+                        "a lead earths the set: no",
+                        "blocking capacitor in the generator lead, divider or resistor in the meter lead: yes"),
+                answer("transformer", "yes", "no", "yes"));
+    }
+
+    @Test
+    void askAgainWhatWasNotUnderstood() throws BadConfiguration {
+        assertEquals(4, answer("perhaps", "T", "y", "", "n", "y").size());
+    }
+
+    @Test
+    void dangerStopsTheWork() {
+        String message = assertThrows(BadConfiguration.class, () -> answer("live", "no", "no", "yes", ""))
+                .getMessage();
+        assertTrue(message.startsWith("not begun: the chassis may stand at full mains"), message);
+        assertTrue(shown.toString().contains("DANGER: "), shown.toString());
+    }
+
+    @Test
+    void dangerMayBeTakenOnWithAReasonThatIsRecorded() throws BadConfiguration {
+        List<String> lines = answer("live", "no", "no", "yes", "battery set, no mains here");
+        assertTrue(lines.stream().anyMatch(line -> line.startsWith("danger not removed: ")), lines.toString());
+        assertEquals("declined: battery set, no mains here", lines.get(lines.size() - 1));
+    }
+
+    @Test
+    void noAnswerIsNoConsent() {
+        assertThrows(BadConfiguration.class, () -> answer("transformer", "yes"));
+    }
+}
