@@ -12,9 +12,11 @@ import org.slugpeak.bridge.disk.Folders;
  */
 final class FileStorage implements Storage {
 
+    private final Path path;
     private final RandomAccessFile file;
 
-    private FileStorage(RandomAccessFile file) {
+    private FileStorage(Path path, RandomAccessFile file) {
+        this.path = path;
         this.file = file;
     }
 
@@ -22,7 +24,7 @@ final class FileStorage implements Storage {
     static FileStorage create(Path path) throws IOException {
         Files.createFile(path);
         Folders.keepNameOf(path);
-        return new FileStorage(new RandomAccessFile(path.toFile(), "rw"));
+        return new FileStorage(path, new RandomAccessFile(path.toFile(), "rw"));
     }
 
     @Override
@@ -48,6 +50,10 @@ final class FileStorage implements Storage {
 
     @Override
     public void close() throws IOException {
+        boolean empty = file.length() == 0;
         file.close();
+        if (empty) {
+            Files.deleteIfExists(path);
+        }
     }
 }

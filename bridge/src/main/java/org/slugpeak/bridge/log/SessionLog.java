@@ -126,7 +126,10 @@ public final class SessionLog implements RecordSink, Closeable {
         return whole && lines.size() == 0;
     }
 
-    /** Writes what is left, forces it to the disk and closes the file. Safe to call twice. */
+    /**
+     * Writes what is left, forces it to the disk and closes the file; one in which nothing was ever written is taken away again.
+     * Safe to call twice.
+     */
     @Override
     public void close() {
         if (closed) {

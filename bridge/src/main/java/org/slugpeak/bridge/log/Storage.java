@@ -23,4 +23,8 @@ interface Storage extends Closeable {
 
     /** Returns when all that was written before is on the disk. */
     void force() throws IOException;
+
+    /** Lets go of it; what holds nothing is taken away, or the next try would find the name taken. */
+    @Override
+    void close() throws IOException;
 }

@@ -13,13 +13,13 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.align.PlanGuide;
 import org.slugpeak.cli.display.KeyAction;
-import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
+import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.quantity.Frequency;
-import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.safety.SafetyOptions;
 import org.slugpeak.cli.safety.SafetyQuestions;
 import org.slugpeak.core.peak.PeakSettings;
@@ -132,9 +132,12 @@ public final class AlignCommand implements Callable<Integer> {
             progress.restFirst();
         }
         PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
-        OpenedSource source = WayIn.of(address).open(address, sourceOptions);
-        List<SessionOutput> outputs = source.heardBy(() -> outputOptions.openLive(KeyAction.PREVIOUS));
-        int code = SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputs);
+        int code = SessionRunner.run(new SessionParts(
+                address.text(),
+                () -> WayIn.of(address).open(address, sourceOptions),
+                source -> outputOptions.openLive(KeyAction.PREVIOUS),
+                AnalysisSettings.following(PeakSettings.defaults()),
+                guide));
         spec.commandLine().getErr().println("slugpeak align: " + guide.outcome(outputOptions.logFile()));
         return code;
     }

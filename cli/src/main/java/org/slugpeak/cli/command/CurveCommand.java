@@ -19,8 +19,10 @@ import org.slugpeak.cli.curve.CurveOutput;
 import org.slugpeak.cli.curve.CurveText;
 import org.slugpeak.cli.curve.GeneratorControl;
 import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
+import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.quantity.FrequencySpan;
@@ -200,9 +202,12 @@ public final class CurveCommand implements Callable<Integer> {
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
         CurveProgress progress = new CurveProgress(frequencies, timing, !withoutRest);
         CurveGuide guide = new CurveGuide(progress, !withoutRest, generator);
-        OpenedSource source = WayIn.of(address).open(address, sourceOptions);
-        List<SessionOutput> outputs = source.heardBy(() -> outputs(source));
-        int exitCode = SessionRunner.runGuided(address.text(), source, PeakSettings.defaults(), guide, outputs);
+        int exitCode = SessionRunner.run(new SessionParts(
+                address.text(),
+                () -> WayIn.of(address).open(address, sourceOptions),
+                this::outputs,
+                AnalysisSettings.following(PeakSettings.defaults()),
+                guide));
         show(progress.points(), before);
         if (guide.failure().isPresent()) {
             throw guide.failure().get();
@@ -219,7 +224,8 @@ public final class CurveCommand implements Callable<Integer> {
         if (log.isPresent()) {
             outputs.add(LogOutput.create(log.get(), System.err));
         }
-        outputs.add(new CurveOutput(System.err, source.source().measurand().unit(), plain, generatorPort.isEmpty()));
+        String unit = source.source().measurand().unit();
+        outputs.add(new CurveOutput(System.err, unit, plain, generatorPort.isEmpty()));
         return outputs;
     }
 

@@ -13,10 +13,11 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
-import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
+import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SinkOutput;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.receiver.Fault;
@@ -82,15 +83,14 @@ public final class DemoCommand implements Callable<Integer> {
         }
         DemoSettings settings = new DemoSettings(seed, turner, fault);
         Demo demo = Demo.create(settings, Pace.ofClock(Ticker.system(), speed));
-        OpenedSource source = new OpenedSource(
-                demo.source(), List.of(new SinkOutput(demo.source().hand())));
         Set<KeyAction> more = fault.isPresent() ? Set.of(KeyAction.REPAIRED) : Set.of();
-        int exitCode = SessionRunner.run(
+        int exitCode = SessionRunner.run(new SessionParts(
                 "sim",
-                source,
+                () -> new OpenedSource(
+                        demo.source(), List.of(new SinkOutput(demo.source().hand()))),
+                source -> outputOptions.openLive(more, keys(demo)),
                 AnalysisSettings.following(PeakSettings.defaults()),
-                AdjusterPolicy.FROM_SOURCE,
-                outputOptions.openLive(more, keys(demo)));
+                NumberedAdjusters.toldBySource()));
         PrintStream table = outputOptions.isJson() ? System.err : System.out;
         table.println();
         demo.outcome().table().forEach(table::println);

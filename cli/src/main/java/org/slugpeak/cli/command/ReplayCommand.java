@@ -2,11 +2,10 @@ package org.slugpeak.cli.command;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
-import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.open.WayIn.Trait;
@@ -14,9 +13,7 @@ import org.slugpeak.cli.option.AnalysisOptions;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
-import org.slugpeak.cli.run.SessionRun;
-import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
-import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.cli.run.NumberedAdjusters;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -62,7 +59,7 @@ public final class ReplayCommand implements Callable<Integer> {
             throw new BadInput(file + " is no recording by its name; replay takes *.jsonl, *.csv or *.wav");
         }
         if (way.has(Trait.LOG)) {
-            return log();
+            return SessionRunner.replay(file, source -> outputOptions.open());
         }
         return readings(address, way);
     }
@@ -70,20 +67,11 @@ public final class ReplayCommand implements Callable<Integer> {
     private int readings(SourceAddress address, WayIn way) throws BridgeException {
         AnalysisSettings settings = analysisOptions.settings(false);
         sourceOptions.takeSteps(settings.stepped());
-        OpenedSource source = way.open(address, sourceOptions);
-        return SessionRunner.run(
+        return SessionRunner.run(new SessionParts(
                 address.text(),
-                source,
+                () -> way.open(address, sourceOptions),
+                source -> outputOptions.open(),
                 settings,
-                settings.stepped() ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL,
-                source.heardBy(outputOptions::open));
-    }
-
-    private int log() throws BridgeException {
-        LogSource source = LogSource.open(file);
-        SessionStart start = source.start();
-        SessionRun session =
-                new SessionRun(source, start.settings(), AdjusterPolicy.FROM_SOURCE, () -> start, outputOptions.open());
-        return SessionRunner.run(session);
+                settings.stepped() ? NumberedAdjusters.byKey() : NumberedAdjusters.byDwell()));
     }
 }

@@ -9,7 +9,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.display.Console;
 import org.slugpeak.cli.display.KeyAction;
-import org.slugpeak.cli.open.OpenedSource;
+import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.open.WayIn.Trait;
@@ -17,8 +17,9 @@ import org.slugpeak.cli.option.AnalysisOptions;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.run.Guide;
+import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SessionOutput;
-import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
 import picocli.CommandLine.Command;
@@ -98,10 +99,13 @@ public final class WatchCommand implements Callable<Integer> {
                     "--point goes by readings that follow the hand: leave it out with --steps");
         }
         sourceOptions.takeSteps(settings.stepped());
-        OpenedSource source = way.open(address, sourceOptions);
-        List<SessionOutput> outputs =
-                source.heardBy(() -> typed ? outputOptions.openTyped() : outputs(way, settings.stepped()));
-        return SessionRunner.run(address.text(), source, settings, policy(way, settings.stepped()), outputs, marks());
+        return SessionRunner.run(new SessionParts(
+                address.text(),
+                () -> way.open(address, sourceOptions),
+                source -> typed ? outputOptions.openTyped() : outputs(way, settings.stepped()),
+                settings,
+                guide(way, settings.stepped()),
+                marks()));
     }
 
     private List<String> marks() {
@@ -115,11 +119,11 @@ public final class WatchCommand implements Callable<Integer> {
         return stepped ? outputOptions.openLive(Set.of(), Map.of()) : outputOptions.openLive(KeyAction.AGAIN);
     }
 
-    private AdjusterPolicy policy(WayIn way, boolean stepped) {
+    private Guide guide(WayIn way, boolean stepped) {
         if (way.has(Trait.TELLS_ADJUSTERS)) {
-            return AdjusterPolicy.FROM_SOURCE;
+            return NumberedAdjusters.toldBySource();
         }
-        return stay || stepped ? AdjusterPolicy.BY_KEY : AdjusterPolicy.BY_DWELL;
+        return stay || stepped ? NumberedAdjusters.byKey() : NumberedAdjusters.byDwell();
     }
 
     /** Reads the word after {@code --point}. */

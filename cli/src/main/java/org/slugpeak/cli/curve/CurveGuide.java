@@ -133,17 +133,17 @@ public final class CurveGuide implements Guide {
     }
 
     @Override
-    public void next() {
+    public void next(Analysis analysis) {
         progress.next();
     }
 
     @Override
-    public void back() {
+    public void back(Analysis analysis) {
         progress.back();
     }
 
     @Override
-    public void skip() {
+    public void skip(Analysis analysis) {
         progress.skip();
     }
 }

@@ -1,22 +1,24 @@
 package org.slugpeak.cli.open;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
-import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.program.Version;
-import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.Interruption;
+import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.SessionRun;
-import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
-import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.session.SessionStart;
 
-/** Runs a live session from its parts. */
+/**
+ * The one owner of a session: opens the source, then the outputs, runs the session, and closes the outputs before the source.
+ * Where an output is refused the source is let go at once, so that a meter gets its own keys back.
+ */
 public final class SessionRunner {
 
     private SessionRunner() {}
@@ -24,90 +26,73 @@ public final class SessionRunner {
     /**
      * Runs a session until its source ends or somebody stops it.
      *
-     * @param address as the user gave it
-     * @param opened where readings come from
-     * @param settings what to seek, and in which readings
-     * @param policy who says which adjuster is at hand
-     * @param outputs take every record
+     * @param parts not yet open
      * @return the exit code
+     * @throws BridgeException where a part cannot be opened, or the source fails for good; all is closed then
      */
-    public static int run(
-            String address,
-            OpenedSource opened,
-            AnalysisSettings settings,
-            AdjusterPolicy policy,
-            List<SessionOutput> outputs)
-            throws BridgeException {
-        return run(address, opened, settings, policy, outputs, List.of());
+    public static int run(SessionParts parts) throws BridgeException {
+        OpenedSource opened = parts.source().open();
+        return run(opened.source(), () -> session(parts, opened));
     }
 
-    /**
-     * The same, with marks set right at the beginning.
-     *
-     * @param marks texts of marks, as a level command has one
-     */
-    public static int run(
-            String address,
-            OpenedSource opened,
-            AnalysisSettings settings,
-            AdjusterPolicy policy,
-            List<SessionOutput> outputs,
-            List<String> marks)
-            throws BridgeException {
-        SessionRun session = session(address, opened, settings, policy, outputs);
-        return run(session.openedWith(marks));
-    }
-
-    /**
-     * Runs a session in which somebody else than the user says which adjuster is at hand.
-     *
-     * @param address as the user gave it
-     * @param opened where readings come from
-     * @param settings what to seek at first
-     * @param guide says what to do next
-     * @param outputs take every record
-     * @return the exit code
-     */
-    public static int runGuided(
-            String address, OpenedSource opened, PeakSettings settings, Guide guide, List<SessionOutput> outputs)
-            throws BridgeException {
-        SessionRun session =
-                session(address, opened, AnalysisSettings.following(settings), AdjusterPolicy.BY_GUIDE, outputs);
-        return run(session.guidedBy(guide));
-    }
-
-    private static SessionRun session(
-            String address,
-            OpenedSource opened,
-            AnalysisSettings settings,
-            AdjusterPolicy policy,
-            List<SessionOutput> outputs) {
+    private static SessionRun session(SessionParts parts, OpenedSource opened) throws BridgeException {
         ReadingSource source = opened.source();
         Instant startedAt = InstantSource.system().instant();
-        List<SessionOutput> all = new ArrayList<>(outputs);
-        all.addAll(opened.listeners());
-        return new SessionRun(
+        List<SessionOutput> outputs = new ArrayList<>(parts.outputs().open(opened));
+        outputs.addAll(opened.listeners());
+        SessionRun session = new SessionRun(
                 source,
-                settings.peak(),
-                policy,
+                parts.settings().peak(),
+                parts.guide(),
                 () -> new SessionStart(
                         SessionStart.CURRENT_VERSION,
                         startedAt,
-                        address,
+                        parts.address(),
                         source.measurand(),
-                        settings.peak(),
+                        parts.settings().peak(),
                         Version.tool(),
-                        settings.stepped()),
-                all);
+                        parts.settings().stepped()),
+                outputs);
+        return session.openedWith(parts.marks());
     }
 
     /**
-     * Runs a session.
+     * Goes through a recorded session, which begins as it began.
      *
-     * @param session not yet run
+     * @param log of the session
+     * @param outputs open what takes every record
      * @return the exit code
+     * @throws BridgeException where a part cannot be opened, or the log cannot be read on; all is closed then
      */
-    public static int run(SessionRun session) throws BridgeException {
+    public static int replay(Path log, SessionParts.OutputsOpening outputs) throws BridgeException {
+        LogSource source = LogSource.open(log);
+        SessionStart start = source.start();
+        return run(
+                source,
+                () -> new SessionRun(
+                        source,
+                        start.settings(),
+                        NumberedAdjusters.toldBySource(),
+                        () -> start,
+                        outputs.open(OpenedSource.of(source))));
+    }
+
+    @FunctionalInterface
+    private interface SessionMaker {
+        SessionRun make() throws BridgeException;
+    }
+
+    private static int run(ReadingSource source, SessionMaker maker) throws BridgeException {
+        boolean made = false;
+        SessionRun session;
+        try {
+            session = maker.make();
+            made = true;
+        } finally {
+            if (!made) {
+                source.close();
+            }
+        }
         boolean interrupted = Interruption.run(session);
         if (!session.isWhole()) {
             return 1;

@@ -74,15 +74,15 @@ public final class OutputOptions {
 
     /** Opens everything that was asked for, for values that are typed at a prompt. */
     public List<SessionOutput> openTyped() throws BridgeException {
-        List<SessionOutput> outputs = records();
-        Showing showing = display.openTyped(StandardOutput.text(), System.err, json);
-        shown(outputs, showing, new ShowingOutput(showing), true);
-        outputs.add(new Prompt(System.err));
-        return outputs;
+        return opened(outputs -> {
+            Showing showing = display.openTyped(StandardOutput.text(), System.err, json);
+            show(outputs, showing, new ShowingOutput(showing), true);
+            outputs.add(new Prompt(System.err));
+        });
     }
 
     /**
-     * Opens everything that was asked for; the log first, since it may be refused.
+     * Opens everything that was asked for, the log first, since it may be refused; then what was open before is closed again.
      *
      * @param more keys that are of use beside the usual ones
      * @param keys keys that the command sees to itself
@@ -90,26 +90,44 @@ public final class OutputOptions {
      */
     private List<SessionOutput> open(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live)
             throws BridgeException {
-        List<SessionOutput> outputs = records();
-        Showing showing = display.open(StandardOutput.text(), System.err, json, useful(more, keys, live));
-        ShowingOutput shown = new ShowingOutput(showing);
-        keys.forEach(shown::onKey);
-        shown(outputs, showing, shown, live);
-        return outputs;
+        return opened(outputs -> {
+            Showing showing = display.open(StandardOutput.text(), System.err, json, useful(more, keys, live));
+            ShowingOutput shown = new ShowingOutput(showing);
+            keys.forEach(shown::onKey);
+            show(outputs, showing, shown, live);
+        });
     }
 
-    private List<SessionOutput> records() throws BridgeException {
+    @FunctionalInterface
+    private interface More {
+        void open(List<SessionOutput> outputs) throws BridgeException;
+    }
+
+    private List<SessionOutput> opened(More more) throws BridgeException {
         List<SessionOutput> outputs = new ArrayList<>();
+        boolean complete = false;
+        try {
+            records(outputs);
+            more.open(outputs);
+            complete = true;
+            return outputs;
+        } finally {
+            if (!complete) {
+                SessionOutput.closeAll(outputs);
+            }
+        }
+    }
+
+    private void records(List<SessionOutput> outputs) throws BridgeException {
         if (log.isPresent()) {
             outputs.add(LogOutput.create(log.get(), System.err));
         }
         if (json) {
             outputs.add(new JsonOutput(StandardOutput.bytes()));
         }
-        return outputs;
     }
 
-    private void shown(List<SessionOutput> outputs, Showing showing, ShowingOutput shown, boolean live)
+    private void show(List<SessionOutput> outputs, Showing showing, ShowingOutput shown, boolean live)
             throws BridgeException {
         outputs.add(shown);
         outputs.add(hear(showing, shown, live));
@@ -129,14 +147,9 @@ public final class OutputOptions {
     }
 
     private CueOutput hear(Showing showing, ShowingOutput shown, boolean live) throws BridgeException {
-        try {
-            boolean audible = live && (showing.isAttended() || cueOptions.isAsked());
-            CueOutput heard = new CueOutput(cueOptions.open(audible, showing::tell, showing::bell), showing);
-            heard.bind(shown);
-            return heard;
-        } catch (BridgeException refused) {
-            showing.close();
-            throw refused;
-        }
+        boolean audible = live && (showing.isAttended() || cueOptions.isAsked());
+        CueOutput heard = new CueOutput(cueOptions.open(audible, showing::tell, showing::bell), showing);
+        heard.bind(shown);
+        return heard;
     }
 }

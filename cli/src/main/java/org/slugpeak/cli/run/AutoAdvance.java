@@ -42,6 +42,7 @@ public final class AutoAdvance implements RecordSink {
         } else if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
             armed = false;
             swing = 0;
+            departed = 0;
         } else if (record instanceof ReadingTaken taken && !Double.isNaN(taken.smoothed())) {
             swing = Math.max(swing, Math.abs(taken.smoothed()));
             departed = armed && taken.trend() != Trend.STEADY && isAway(taken.smoothed()) ? departed + 1 : 0;

@@ -5,31 +5,10 @@ import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * Says which adjuster is at hand, instead of the user or the source. It hears every record; since a sink must not call back into
- * the analysis that feeds it, it acts only when it is asked to lead. One thread: the session's.
+ * Says which adjuster is at hand, and what a wish to go on, back or over it means. It hears every record; since a sink must not
+ * call back into the analysis that feeds it, it acts only when it is asked to. One thread: the session's.
  */
 public interface Guide extends RecordSink {
-
-    /** Nobody leads. */
-    Guide NOBODY = new Guide() {
-        @Override
-        public void take(SessionRecord record) {}
-
-        @Override
-        public void begin(Analysis analysis) {}
-
-        @Override
-        public void lead(Analysis analysis, SessionControl control) {}
-
-        @Override
-        public void next() {}
-
-        @Override
-        public void back() {}
-
-        @Override
-        public void skip() {}
-    };
 
     /**
      * The session has been opened.
@@ -56,12 +35,31 @@ public interface Guide extends RecordSink {
         return true;
     }
 
-    /** The user says: done, go on. */
-    void next();
+    /**
+     * The user says: done, go on.
+     *
+     * @param analysis to be told things
+     */
+    void next(Analysis analysis);
 
-    /** The user wants to go back one adjuster. */
-    void back();
+    /**
+     * The user wants to begin this adjuster anew. Where a guide repeats by itself nothing happens.
+     *
+     * @param analysis to be told things
+     */
+    default void again(Analysis analysis) {}
 
-    /** The user leaves the adjuster as it is. */
-    void skip();
+    /**
+     * The user wants to go back one step. Where there is no order of steps nothing happens.
+     *
+     * @param analysis to be told things
+     */
+    default void back(Analysis analysis) {}
+
+    /**
+     * The user leaves the adjuster as it is.
+     *
+     * @param analysis to be told things
+     */
+    void skip(Analysis analysis);
 }

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.run;
 
+import java.util.List;
 import org.slugpeak.core.session.RecordSink;
 
 /**
@@ -38,4 +39,19 @@ public interface SessionOutput extends RecordSink, AutoCloseable {
     /** Called once, after the last record. */
     @Override
     default void close() {}
+
+    /**
+     * Closes each, whatever happens to those before it.
+     *
+     * @param outputs in this order
+     */
+    static void closeAll(List<SessionOutput> outputs) {
+        if (!outputs.isEmpty()) {
+            try {
+                outputs.get(0).close();
+            } finally {
+                closeAll(outputs.subList(1, outputs.size()));
+            }
+        }
+    }
 }

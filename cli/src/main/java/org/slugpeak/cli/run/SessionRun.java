@@ -10,7 +10,6 @@ import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.peak.PeakSettings;
-import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -22,29 +21,14 @@ import org.slugpeak.core.session.StepCommand;
  */
 public final class SessionRun implements SessionControl {
 
-    /** Who says which adjuster is at hand. */
-    public enum AdjusterPolicy {
-        /** The source does: a recorded session, or a demonstration. */
-        FROM_SOURCE,
-        /** The user's keys do. */
-        BY_KEY,
-        /** The user's keys do, and turning again after an adjuster was held. */
-        BY_DWELL,
-        /** A {@link Guide} does. */
-        BY_GUIDE
-    }
-
     private static final long WAIT_NANOS = 40_000_000;
 
     private final ReadingSource source;
     private final List<SessionOutput> outputs;
     private final Analysis analysis;
-    private final Adjusters adjusters;
-    private final AdjusterPolicy policy;
-    private final AutoAdvance advance = new AutoAdvance();
+    private final Guide guide;
     private final AnalysisFeed feed;
     private final Queue<Consumer<SessionControl>> requests = new ConcurrentLinkedQueue<>();
-    private Guide guide = Guide.NOBODY;
     private Progress progress = Progress.IDLE;
     private List<String> openingMarks = List.of();
     private String endReason = "";
@@ -55,33 +39,21 @@ public final class SessionRun implements SessionControl {
      *
      * @param source where readings come from
      * @param settings what to seek
-     * @param policy who says which adjuster is at hand
+     * @param guide says which adjuster is at hand
      * @param start makes the first record, when the source knows what it measures
      * @param outputs take every record, in this order
      */
     public SessionRun(
             ReadingSource source,
             PeakSettings settings,
-            AdjusterPolicy policy,
+            Guide guide,
             Supplier<SessionStart> start,
             List<SessionOutput> outputs) {
         this.source = source;
         this.outputs = List.copyOf(outputs);
-        this.policy = policy;
+        this.guide = guide;
         this.analysis = new Analysis(settings, this::give);
-        this.adjusters = new Adjusters(analysis);
         this.feed = new AnalysisFeed(analysis, () -> begin(start), this::afterReading, this::typed);
-    }
-
-    /**
-     * Lets somebody else say which adjuster is at hand; the policy must be {@link AdjusterPolicy#BY_GUIDE}.
-     *
-     * @param newGuide hears every record, and is asked after each reading
-     * @return this
-     */
-    public SessionRun guidedBy(Guide newGuide) {
-        guide = newGuide;
-        return this;
     }
 
     /**
@@ -99,15 +71,9 @@ public final class SessionRun implements SessionControl {
         analysis.start(start.get());
         openingMarks.forEach(analysis::mark);
         guide.begin(analysis);
-        if (policy == AdjusterPolicy.BY_KEY || policy == AdjusterPolicy.BY_DWELL) {
-            nextAdjuster();
-        }
     }
 
     private void give(SessionRecord record) {
-        if (policy == AdjusterPolicy.BY_DWELL) {
-            advance.take(record);
-        }
         guide.take(record);
         if (!guide.passesOn(record)) {
             return;
@@ -121,9 +87,6 @@ public final class SessionRun implements SessionControl {
     }
 
     private void afterReading() {
-        if (policy == AdjusterPolicy.BY_DWELL && advance.isDue()) {
-            nextAdjuster();
-        }
         guide.lead(analysis, this);
     }
 
@@ -207,9 +170,12 @@ public final class SessionRun implements SessionControl {
             feed.summarise();
             analysis.end(endReason.isEmpty() ? "failed" : endReason);
             outputs.forEach(SessionOutput::flush);
-            outputs.forEach(SessionOutput::close);
         } finally {
-            source.close();
+            try {
+                SessionOutput.closeAll(outputs);
+            } finally {
+                source.close();
+            }
         }
     }
 
@@ -220,32 +186,22 @@ public final class SessionRun implements SessionControl {
 
     @Override
     public void nextAdjuster() {
-        if (policy == AdjusterPolicy.BY_GUIDE) {
-            guide.next();
-        } else {
-            adjusters.next(Adjuster.Action.DONE);
-        }
+        guide.next(analysis);
     }
 
     @Override
     public void sameAdjuster() {
-        if (policy != AdjusterPolicy.BY_GUIDE) {
-            adjusters.again();
-        }
+        guide.again(analysis);
     }
 
     @Override
     public void previousAdjuster() {
-        guide.back();
+        guide.back(analysis);
     }
 
     @Override
     public void skipAdjuster() {
-        if (policy == AdjusterPolicy.BY_GUIDE) {
-            guide.skip();
-        } else {
-            adjusters.next(Adjuster.Action.SKIP);
-        }
+        guide.skip(analysis);
     }
 
     @Override

@@ -73,6 +73,35 @@ final class ArchitectureTest {
             .whereLayer("core")
             .mayOnlyBeAccessedByLayers("bridge", "cli");
 
+    /** What a command puts together knows nothing of the commands; what is opened knows nothing of who runs it. */
+    @ArchTest
+    static final ArchRule roomsOfTheCommandLineLookOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("start")
+            .definedBy("org.slugpeak.cli")
+            .layer("commands")
+            .definedBy("org.slugpeak.cli.command")
+            .layer("opening")
+            .definedBy("org.slugpeak.cli.open", "org.slugpeak.cli.check", "org.slugpeak.cli.safety")
+            .layer("options")
+            .definedBy("org.slugpeak.cli.option")
+            .layer("session")
+            .definedBy("org.slugpeak.cli.run", "org.slugpeak.cli.align", "org.slugpeak.cli.curve")
+            .layer("outputs")
+            .definedBy("org.slugpeak.cli.display", "org.slugpeak.cli.cue", "org.slugpeak.cli.report")
+            .whereLayer("start")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("commands")
+            .mayOnlyBeAccessedByLayers("start")
+            .whereLayer("opening")
+            .mayOnlyBeAccessedByLayers("commands")
+            .whereLayer("options")
+            .mayOnlyBeAccessedByLayers("commands", "opening")
+            .whereLayer("session")
+            .mayOnlyBeAccessedByLayers("start", "commands", "opening", "options")
+            .whereLayer("outputs")
+            .mayOnlyBeAccessedByLayers("commands", "opening", "options", "session");
+
     @ArchTest
     static final ArchRule packagesAreFreeOfCycles =
             slices().matching("org.slugpeak.(**)").should().beFreeOfCycles();

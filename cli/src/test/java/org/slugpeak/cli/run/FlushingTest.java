@@ -33,7 +33,7 @@ final class FlushingTest {
         return new SessionRun(
                 new OneByOne(),
                 PeakSettings.defaults(),
-                SessionRun.AdjusterPolicy.BY_KEY,
+                NumberedAdjusters.byKey(),
                 () -> new SessionStart(
                         SessionStart.CURRENT_VERSION,
                         Instant.EPOCH,

@@ -14,7 +14,6 @@ import org.slugpeak.bridge.file.CsvSource;
 import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
-import org.slugpeak.cli.run.SessionRun.AdjusterPolicy;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.SessionRecord;
@@ -35,7 +34,7 @@ final class ReplayedKeysTest {
         Path log = folder.resolve("keys.jsonl");
         List<SessionRecord> live = run(
                 CsvSource.open(readings, CsvOptions.defaults()),
-                AdjusterPolicy.BY_KEY,
+                NumberedAdjusters.byKey(),
                 List.of(LogOutput.create(log, System.err)),
                 control -> {
                     control.mark("first");
@@ -44,17 +43,18 @@ final class ReplayedKeysTest {
                     control.sameAdjuster();
                     control.skipAdjuster();
                 });
-        List<SessionRecord> replayed = run(LogSource.open(log), AdjusterPolicy.FROM_SOURCE, List.of(), control -> {});
+        List<SessionRecord> replayed =
+                run(LogSource.open(log), NumberedAdjusters.toldBySource(), List.of(), control -> {});
         assertEquals(live, replayed);
     }
 
     private static List<SessionRecord> run(
-            ReadingSource source, AdjusterPolicy policy, List<SessionOutput> outputs, Consumer<SessionControl> keys)
+            ReadingSource source, Guide guide, List<SessionOutput> outputs, Consumer<SessionControl> keys)
             throws BridgeException {
         List<SessionRecord> records = new ArrayList<>();
         List<SessionOutput> all = new ArrayList<>(outputs);
         all.add(new SinkOutput(records::add));
-        SessionRun session = new SessionRun(source, PeakSettings.defaults(), policy, () -> START, all);
+        SessionRun session = new SessionRun(source, PeakSettings.defaults(), guide, () -> START, all);
         session.request(keys);
         session.run();
         return records;

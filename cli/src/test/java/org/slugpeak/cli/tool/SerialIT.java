@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
@@ -149,12 +150,20 @@ final class SerialIT {
         meter.awaitMessage("SYSTem:LOCal");
     }
 
-    @Test
-    void aMeterWhoseLogIsRefusedGetsItsKeysBack() throws IOException, InterruptedException {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "watch --json",
+                "align tarnfield-54a --decline bench-test",
+                "curve --span 450..460",
+            })
+    void aMeterWhoseLogIsRefusedGetsItsKeysBack(String command) throws IOException, InterruptedException {
         ScpiResponder meter = ScpiResponder.reading("+1.25000000E+00");
         port.plug(meter);
         Files.writeString(log(), "precious");
-        try (PackagedTool tool = watch("--json", "--log", log().toString())) {
+        List<String> words = new ArrayList<>(List.of(command.split(" ")));
+        words.addAll(List.of("--from", port.path(), "--log", log().toString()));
+        try (PackagedTool tool = PackagedTool.start(folder, words.toArray(String[]::new))) {
             assertEquals(1, tool.finish().exitCode());
         }
         meter.awaitMessage("SYSTem:LOCal");

@@ -64,6 +64,18 @@ final class WrittenIT {
                 () -> assertEquals(List.of(), drafts()));
     }
 
+    @Test
+    void aSessionThatWasRefusedLeavesNoEmptyLogInTheWayOfTheNextTry() throws IOException, InterruptedException {
+        Files.writeString(folder.resolve("cues.wav"), "precious");
+        assertEquals(
+                1,
+                shell("$SLUGPEAK replay slug.csv --log new.jsonl --cue-wav cues.wav")
+                        .exitCode());
+        assertEquals(
+                0,
+                shell("$SLUGPEAK replay slug.csv --log new.jsonl --view none").exitCode());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "--csv", "--markdown"})
     void anOlderReportIsReplacedWhole(String form) throws IOException, InterruptedException {
