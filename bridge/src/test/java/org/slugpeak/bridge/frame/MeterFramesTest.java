@@ -2,21 +2,12 @@ package org.slugpeak.bridge.frame;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.Reader;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,58 +16,18 @@ import org.slugpeak.bridge.instrument.Instruments;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.testkit.DecoderDrive;
-import org.slugpeak.bridge.testkit.FaultyLine;
 import org.slugpeak.bridge.testkit.Transcript;
+import org.slugpeak.bridge.testkit.WorkedFrame;
 
-/**
- * The shipped descriptions against the worked frames of shared/reference/meters/frames.csv, which an encoder made from public
- * facts of the chips; its README says which fact has which source.
- */
+/** The shipped descriptions against every {@link WorkedFrame}. */
 class MeterFramesTest {
 
     private static final MeterSetting AC = new MeterSetting(MeterSetting.Function.AC, OptionalDouble.empty());
     private static final double SHARE = 1e-12;
     private static final Map<String, DecoderFactory> FACTORIES = new ConcurrentHashMap<>();
 
-    /** One worked frame. */
-    @SuppressWarnings("ArrayRecordComponent") // looked at, never compared
-    record Row(String family, byte[] bytes, String meaning, String note) {
-
-        /** The rows for an eight bit view are read by the description for seven. */
-        String description() {
-            return family.replace("+parity", "");
-        }
-
-        boolean mayBeUsed() {
-            return Stream.of("do not use", "mark it", "filter is on", "only right if", "neither")
-                    .noneMatch(note::contains);
-        }
-
-        @Override
-        public String toString() {
-            return family + ": " + note;
-        }
-    }
-
-    static List<Row> rows() throws IOException {
-        Path file = Path.of(System.getProperty("slugpeak.shared"), "reference", "meters", "frames.csv");
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (Reader in = Files.newBufferedReader(file);
-                var parser = format.parse(in)) {
-            return parser.stream().map(MeterFramesTest::row).toList();
-        }
-    }
-
-    private static Row row(CSVRecord row) {
-        return new Row(
-                row.get("family"),
-                HexFormat.ofDelimiter(" ").parseHex(row.get("hex")),
-                row.get("meaning"),
-                row.get("note"));
+    static List<WorkedFrame> rows() throws IOException {
+        return WorkedFrame.all();
     }
 
     @Test
@@ -89,7 +40,7 @@ class MeterFramesTest {
 
     @ParameterizedTest
     @MethodSource("rows")
-    void meanWhatTheTableSays(Row row) throws BadConfiguration {
+    void meanWhatTheTableSays(WorkedFrame row) throws BadConfiguration {
         Frame frame = new FrameReader(decoder(row, MeterSetting.DEFAULT).format()).read(row.bytes());
         assertEquals(row.meaning().matches("[-0-9.]+") ? "volts" : row.meaning(), kind(frame), frame.toString());
         if (frame instanceof Frame.Volts volts) {
@@ -102,7 +53,7 @@ class MeterFramesTest {
 
     @ParameterizedTest
     @MethodSource("rows")
-    void giveAReadingOnlyWhereItMayBeUsed(Row row) throws BadConfiguration {
+    void giveAReadingOnlyWhereItMayBeUsed(WorkedFrame row) throws BadConfiguration {
         List<Transcript> both = List.of(said(row, MeterSetting.DEFAULT), said(row, AC));
         long values = both.stream()
                 .filter(said -> said.readings().stream()
@@ -116,32 +67,8 @@ class MeterFramesTest {
     }
 
     @Test
-    void areReadAsOneStreamWhereverTheyAreCut() throws Exception {
-        for (String family : rows().stream().map(Row::description).distinct().toList()) {
-            byte[] stream = join(rows().stream()
-                    .filter(row ->
-                            row.description().equals(family) && !row.family().contains("+"))
-                    .toList());
-            List<String> expected = feed(family, List.of(stream)).lines();
-            assertTrue(expected.size() > 3, family);
-            for (int size : new int[] {1, 2, 3, 7, 13, 64}) {
-                assertEquals(
-                        expected,
-                        feed(family, FaultyLine.inPiecesOf(stream, size)).lines(),
-                        family);
-            }
-            SplittableRandom random = new SplittableRandom(5);
-            for (int run = 0; run < 50; run++) {
-                int at = random.nextInt(stream.length);
-                assertEquals(
-                        expected, feed(family, FaultyLine.splitAt(stream, at)).lines(), family + " cut at " + at);
-            }
-        }
-    }
-
-    @Test
     void aStartInTheMiddleCostsOneFrame() throws Exception {
-        Row first = rows().get(0);
+        WorkedFrame first = rows().get(0);
         byte[] stream = join(List.of(first, first, first));
         for (int from = 1; from < first.bytes().length; from++) {
             byte[] late = java.util.Arrays.copyOfRange(stream, from, stream.length);
@@ -152,7 +79,7 @@ class MeterFramesTest {
 
     @Test
     void twoCopiesAreOneReading() throws Exception {
-        Row row = rows().stream()
+        WorkedFrame row = rows().stream()
                 .filter(it -> it.family().equals("es519xx-11-2400"))
                 .skip(2)
                 .findFirst()
@@ -166,7 +93,7 @@ class MeterFramesTest {
                         .lines());
     }
 
-    private static Transcript said(Row row, MeterSetting setting) throws BadConfiguration {
+    private static Transcript said(WorkedFrame row, MeterSetting setting) throws BadConfiguration {
         return DecoderDrive.feed(decoder(row, setting), List.of(row.bytes()));
     }
 
@@ -183,11 +110,11 @@ class MeterFramesTest {
         return found;
     }
 
-    private static FrameDecoder decoder(Row row, MeterSetting setting) throws BadConfiguration {
+    private static FrameDecoder decoder(WorkedFrame row, MeterSetting setting) throws BadConfiguration {
         return (FrameDecoder) factory(row.description()).create(setting);
     }
 
-    private static byte[] join(List<Row> rows) {
+    private static byte[] join(List<WorkedFrame> rows) {
         java.io.ByteArrayOutputStream all = new java.io.ByteArrayOutputStream();
         rows.forEach(row -> all.writeBytes(row.bytes()));
         return all.toByteArray();

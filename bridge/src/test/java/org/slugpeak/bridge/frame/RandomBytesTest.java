@@ -3,15 +3,17 @@ package org.slugpeak.bridge.frame;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.slugpeak.bridge.instrument.Instruments;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.testkit.DecoderDrive;
 import org.slugpeak.bridge.testkit.FaultyLine;
+import org.slugpeak.bridge.testkit.WorkedFrame;
 
 /** None of these families has a checksum: how rarely bytes without a meaning are taken for a voltage all the same. */
 class RandomBytesTest {
@@ -19,23 +21,15 @@ class RandomBytesTest {
     private static final int BYTES = 300_000;
     private static final int FRAMES = 200_000;
 
+    static List<String> families() throws IOException {
+        return WorkedFrame.all().stream()
+                .map(WorkedFrame::description)
+                .distinct()
+                .toList();
+    }
+
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "fs9721",
-                "dtm0660",
-                "fs9922",
-                "es519xx-14",
-                "es519xx-14-lpf2",
-                "es519xx-11-2400",
-                "es519xx-11-alt",
-                "es519xx-11-19200",
-                "es519xx-11-5digit",
-                "ut71x",
-                "metex14",
-                "lutron16",
-                "qm1578"
-            })
+    @MethodSource("families")
     void giveNoReading(String family) throws Exception {
         byte[] noise = FaultyLine.noise(BYTES, new SplittableRandom(family.hashCode()));
         assertEquals(

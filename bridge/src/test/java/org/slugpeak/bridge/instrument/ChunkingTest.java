@@ -2,18 +2,19 @@ package org.slugpeak.bridge.instrument;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.ServiceLoader;
+import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.stream.Stream;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.Decoder;
@@ -26,71 +27,58 @@ class ChunkingTest {
 
     private final Map<String, InstrumentDescription> descriptions = new HashMap<>();
 
-    static Stream<Arguments> talks() {
-        return Stream.of(
-                Arguments.of("generic-line", "9\n1.25 V\r\n-0.5 V\nOL\n\nbad\n2.0 V\n"),
-                Arguments.of("value-and-time", "20,1\n# hello\n40,1.5\n60,1.75\n80\n100,x\n120,OL\n"),
-                Arguments.of("template", "17*00\nA,1000,512*58\nA,2000,1023*6F\nA,3000,511*00\n"),
-                Arguments.of("slugpeak-adc", """
-                        60 5*1234
-                        S slugpeak-line 1 name=bench-meter unit=mV scale=0.5 low=0 high=4095 why=boot*B05F
-                        D 1.5 820 -*EE24
-                        D 1.5 821 -*EE24
-                        """),
-                Arguments.of(
-                        "generic-scpi",
-                        "EMBER FELL,BM-450,0,1.07\r\n0,\"No error\"\r\n0,\"No error\"\r\n0,\"No error\"\r\n+1.25E+00\r\n-2.5\n9.9E37\n"));
+    static List<Talk> talks() throws IOException {
+        return Talk.all();
+    }
+
+    @Test
+    void everyLanguageThatIsRegisteredIsHeard() throws BadConfiguration, IOException {
+        Set<String> heard = new TreeSet<>();
+        for (Talk talk : talks()) {
+            heard.add(Instruments.create().find(talk.instrument()).language());
+        }
+        Set<String> registered = new TreeSet<>();
+        ServiceLoader.load(DecoderProvider.class).forEach(each -> registered.add(each.language()));
+        assertEquals(registered, heard);
     }
 
     @ParameterizedTest
     @MethodSource("talks")
-    void byteByByteIsAsGoodAsAllAtOnce(String name, String talk) throws BadConfiguration {
-        byte[] bytes = talk.getBytes(StandardCharsets.ISO_8859_1);
-        List<String> expected = DecoderDrive.feed(decoder(name), talk).lines();
-        assertFalse(expected.isEmpty());
-        for (int size : new int[] {1, 2, 3, 7}) {
-            assertEquals(
-                    expected,
-                    DecoderDrive.feed(decoder(name), FaultyLine.inPiecesOf(bytes, size))
-                            .lines());
+    void inPiecesOfAnySizeIsAsGoodAsAllAtOnce(Talk talk) throws BadConfiguration {
+        List<String> expected = lines(talk, List.of(talk.bytes()));
+        assertTrue(expected.size() > 1, () -> "too little comes of it: " + expected);
+        for (int size : new int[] {1, 2, 3, 7, 13, 64}) {
+            assertEquals(expected, lines(talk, FaultyLine.inPiecesOf(talk.bytes(), size)));
         }
     }
 
     @ParameterizedTest
     @MethodSource("talks")
-    void aCutAtAnyPlaceChangesNothing(String name, String talk) throws BadConfiguration {
-        byte[] bytes = talk.getBytes(StandardCharsets.ISO_8859_1);
-        List<String> expected = DecoderDrive.feed(decoder(name), talk).lines();
-        for (int at = 0; at <= bytes.length; at++) {
-            assertEquals(
-                    expected,
-                    DecoderDrive.feed(decoder(name), FaultyLine.splitAt(bytes, at))
-                            .lines(),
-                    "cut at " + at);
+    void aCutAtAnyPlaceChangesNothing(Talk talk) throws BadConfiguration {
+        List<String> expected = lines(talk, List.of(talk.bytes()));
+        for (int at = 0; at <= talk.bytes().length; at++) {
+            assertEquals(expected, lines(talk, FaultyLine.splitAt(talk.bytes(), at)), "cut at " + at);
         }
     }
 
     @ParameterizedTest
     @MethodSource("talks")
-    void noiseIsNeverAReadingAndUpsetsNobody(String name, String talk) throws BadConfiguration {
-        SplittableRandom random = new SplittableRandom(name.hashCode());
+    void noiseIsNeverAReadingAndUpsetsNobody(Talk talk) {
+        SplittableRandom random = new SplittableRandom(talk.instrument().hashCode());
         for (int run = 0; run < 200; run++) {
-            Decoder decoder = decoder(name);
             byte[] noise = FaultyLine.noise(2_000, random);
-            Transcript said = assertDoesNotThrow(() -> DecoderDrive.feed(decoder, List.of(noise)));
+            Transcript said = assertDoesNotThrow(() -> DecoderDrive.feed(decoder(talk.instrument()), List.of(noise)));
             assertEquals(List.of(), said.readings());
         }
     }
 
     @ParameterizedTest
     @MethodSource("talks")
-    void lostBytesNeverUpsetADecoder(String name, String talk) throws BadConfiguration {
-        SplittableRandom random = new SplittableRandom(name.hashCode());
-        byte[] bytes = talk.repeat(5).getBytes(StandardCharsets.ISO_8859_1);
-        for (int run = 0; run < 300; run++) {
-            Decoder decoder = decoder(name);
-            byte[] left = FaultyLine.losing(bytes, 0.05, random);
-            assertDoesNotThrow(() -> DecoderDrive.feed(decoder, List.of(left)));
+    void lostBytesNeverUpsetADecoder(Talk talk) {
+        SplittableRandom random = new SplittableRandom(talk.instrument().hashCode());
+        for (int run = 0; run < 1500; run++) {
+            byte[] left = FaultyLine.losing(talk.bytes(), 0.05, random);
+            assertDoesNotThrow(() -> DecoderDrive.feed(decoder(talk.instrument()), List.of(left)));
         }
     }
 
@@ -104,6 +92,10 @@ class ChunkingTest {
                     decoder("slugpeak-adc"), List.of(start.getBytes(StandardCharsets.US_ASCII), damaged));
             assertTrue(said.readings().isEmpty(), "bit " + bit);
         }
+    }
+
+    private List<String> lines(Talk talk, List<byte[]> pieces) throws BadConfiguration {
+        return DecoderDrive.feed(decoder(talk.instrument()), pieces).lines();
     }
 
     private Decoder decoder(String name) throws BadConfiguration {
