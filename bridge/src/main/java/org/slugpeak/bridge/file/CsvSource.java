@@ -40,7 +40,7 @@ import org.slugpeak.core.reading.Measurand;
  * are taken 1 ms apart. A line whose time runs back is garbled; a clock that was set back, as by a board that was reset, is
  * told as a link that resumed, and time goes on from where it stood. Settled values, one for each step of a turn
  * ({@link CsvOptions#stepped}), are a second apart unless a rate or a time column says otherwise. Other
- * lines that come as they happen and then cease to come are told as a stale link.
+ * lines that come as they happen and then cease to come, or do not come within ten seconds, are told as a stale link.
  *
  * <p><b>Typed values.</b> Settled values on standard input have no header line and no second column unless the user names
  * columns, so that a mistake in the first line is told as one; the words of
@@ -65,6 +65,7 @@ public final class CsvSource implements ReadingSource {
     private final Lines lines = new Lines();
 
     private List<String> understanding = List.of();
+    private boolean askedInVain;
     private boolean ended;
 
     private CsvSource(String name, ByteFeed feed, CsvDecoder decoder, Optional<Silence> silence) {
@@ -157,6 +158,7 @@ public final class CsvSource implements ReadingSource {
 
     @Override
     public Measurand measurand() {
+        askedInVain = columns().isEmpty();
         return columns().map(Columns::measurand).orElse(Measurand.UNKNOWN);
     }
 
@@ -185,6 +187,7 @@ public final class CsvSource implements ReadingSource {
         }
         int count = fill(waitNanos);
         drain(listener);
+        tellLateUnit(hears);
         if (count == ByteFeed.ENDED) {
             ended = true;
             if (lines.last()) {
@@ -206,6 +209,15 @@ public final class CsvSource implements ReadingSource {
             feed.close();
         } catch (IOException e) {
             // What was read is with the listener already; a file that will not close takes nothing from it.
+        }
+    }
+
+    /** Whoever took down what is measured before a line had told it is told now. */
+    private void tellLateUnit(SourceListener hears) {
+        String unit = columns().map(it -> it.measurand().unit()).orElse("");
+        if (askedInVain && !unit.isEmpty()) {
+            askedInVain = false;
+            hears.advice(0, "unit", "the readings are in " + unit + ", as their header line told only now", Double.NaN);
         }
     }
 

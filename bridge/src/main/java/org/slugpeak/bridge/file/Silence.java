@@ -1,22 +1,31 @@
 package org.slugpeak.bridge.file;
 
+import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.source.LinkWatch;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
-/** Says when lines that come as they happen have ceased to come, though nobody has closed the stream. One thread at a time. */
+/**
+ * Says when lines that come as they happen have ceased to come, or do not begin to, though nobody has closed the stream. One
+ * thread at a time.
+ */
 final class Silence {
 
-    private final LinkWatch watch = new LinkWatch();
+    /** A program on the other side may take some seconds to start and to find its meter; nobody waits longer unasked. */
+    private static final long FIRST_PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(10);
+
+    private static final String WHEN_NOTHING_COMES = "see that whatever writes here runs, and sends each line at once";
+
+    private final LinkWatch watch = new LinkWatch(FIRST_PATIENCE_NANOS, WHEN_NOTHING_COMES);
     private final ByteFeed feed;
     private final Ticker ticker;
-    private boolean begun;
 
     Silence(ByteFeed feed, Ticker ticker) {
         this.feed = feed;
         this.ticker = ticker;
+        watch.opened(ticker.nowNanos());
     }
 
     /** Hears every reading on its way to a listener. */
@@ -24,7 +33,6 @@ final class Silence {
         return new SourceListener() {
             @Override
             public void reading(Reading reading) {
-                begin();
                 watch.reading(reading, feed.arrivalNanos(), listener);
             }
 
@@ -43,13 +51,5 @@ final class Silence {
     /** To be called when nothing is there. */
     void check(SourceListener listener) {
         watch.check(ticker.nowNanos(), listener);
-    }
-
-    /** Before the first reading a person may still be typing, or a program starting. */
-    private void begin() {
-        if (!begun) {
-            begun = true;
-            watch.opened(feed.arrivalNanos());
-        }
     }
 }

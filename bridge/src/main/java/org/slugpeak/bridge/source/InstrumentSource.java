@@ -3,6 +3,7 @@ package org.slugpeak.bridge.source;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Measurand;
@@ -15,10 +16,16 @@ import org.slugpeak.core.reading.Reading;
  */
 public final class InstrumentSource implements ReadingSource {
 
+    /** The first line is thrown away, as it may be half a line: a slow meter needs two to be heard. */
+    private static final long FIRST_PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(5);
+
+    private static final String WHEN_NOTHING_COMES =
+            "see that the meter is on, sends, and is the one that --meter names";
+
     private final Carrier carrier;
     private final Decoder decoder;
     private final Ticker ticker;
-    private final LinkWatch watch = new LinkWatch();
+    private final LinkWatch watch = new LinkWatch(FIRST_PATIENCE_NANOS, WHEN_NOTHING_COMES);
     private final Backlog backlog = new Backlog();
     private Optional<String> refusal = Optional.empty();
     private String saidOfSetting = "";

@@ -21,9 +21,6 @@ public final class LinkWatch {
     /** While the usual interval is unknown: a slow meter needs two seconds for one reading. */
     private static final long STALE_WHEN_UNKNOWN_NANOS = TimeUnit.SECONDS.toNanos(3);
 
-    /** The first line is thrown away, as it may be half a line: a slow meter needs two to be heard. */
-    private static final long STALE_WHEN_NEVER_HEARD_NANOS = TimeUnit.SECONDS.toNanos(5);
-
     private static final int INTERVALS_UNTIL_STALE = 5;
 
     private enum State {
@@ -33,6 +30,8 @@ public final class LinkWatch {
     }
 
     private final UsualInterval usual = new UsualInterval();
+    private final long firstPatienceNanos;
+    private final String whatToDo;
     private State state = State.LIVE;
     private boolean heard;
     private long readingNanos;
@@ -41,8 +40,16 @@ public final class LinkWatch {
     private long openedNanos;
     private boolean intervalCounts;
 
-    /** Nothing is known yet, and nothing is watched. */
-    public LinkWatch() {}
+    /**
+     * Nothing is known yet, and nothing is watched.
+     *
+     * @param firstPatienceNanos how long the first reading may take, once readings may be expected
+     * @param whatToDo what the user is told when it takes longer, without a full stop
+     */
+    public LinkWatch(long firstPatienceNanos, String whatToDo) {
+        this.firstPatienceNanos = firstPatienceNanos;
+        this.whatToDo = whatToDo;
+    }
 
     /**
      * From now on readings may be expected.
@@ -63,7 +70,8 @@ public final class LinkWatch {
      */
     public void reading(Reading reading, long nowNanos, SourceListener listener) {
         if (state != State.LIVE) {
-            String gap = heard ? String.format(Locale.ROOT, "after %.1f s", (nowNanos - arrivalNanos) / 1e9) : "";
+            String gap =
+                    String.format(Locale.ROOT, "after %.1f s", (nowNanos - (heard ? arrivalNanos : openedNanos)) / 1e9);
             state = State.LIVE;
             listener.link(reading.tNanos(), Link.State.RESUMED, gap);
         }
@@ -100,7 +108,8 @@ public final class LinkWatch {
         state = State.STALE;
         String detail = heard
                 ? String.format(Locale.ROOT, "no reading for %.1f s", (nowNanos - arrivalNanos) / 1e9)
-                : "no reading yet";
+                : String.format(
+                        Locale.ROOT, "no reading yet, after %.0f s: %s", (nowNanos - openedNanos) / 1e9, whatToDo);
         listener.link(eventTime(nowNanos), Link.State.STALE, detail);
         return true;
     }
@@ -114,7 +123,7 @@ public final class LinkWatch {
 
     private long patienceNanos() {
         if (!heard) {
-            return STALE_WHEN_NEVER_HEARD_NANOS;
+            return firstPatienceNanos;
         }
         return usual.isKnown()
                 ? Math.max(NEVER_STALE_BEFORE_NANOS, INTERVALS_UNTIL_STALE * usual.nanos())

@@ -15,6 +15,7 @@ final class Heard implements SourceListener {
     final List<Reading> readings = new ArrayList<>();
     final List<String> links = new ArrayList<>();
     final List<String> garbled = new ArrayList<>();
+    final List<String> advice = new ArrayList<>();
     final List<TypedWord> typed = new ArrayList<>();
 
     /** Polls until the source ends. */
@@ -44,6 +45,11 @@ final class Heard implements SourceListener {
     @Override
     public void link(long tNanos, Link.State state, String detail) {
         links.add(state.code() + ": " + detail);
+    }
+
+    @Override
+    public void advice(long tNanos, String topic, String text, double amount) {
+        advice.add(topic + ": " + text);
     }
 
     @Override

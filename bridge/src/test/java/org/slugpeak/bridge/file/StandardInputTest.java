@@ -92,10 +92,42 @@ class StandardInputTest {
     }
 
     @Test
-    void beforeTheFirstLineNothingIsStale() throws Exception {
+    void aFirstLineThatDoesNotComeIsSaidAfterTenSecondsAndOnlyOnce() throws Exception {
+        now.addAndGet(9_999_999_999L);
+        source.poll(0, heard);
+        assertEquals(List.of(), heard.links, "a program may still be starting");
+        now.addAndGet(1);
+        source.poll(0, heard);
         now.addAndGet(60_000_000_000L);
         source.poll(0, heard);
-        assertEquals(List.of(), heard.links);
+        assertEquals(
+                List.of("stale: no reading yet, after 10 s: see that whatever writes here runs, and sends each line at"
+                        + " once"),
+                heard.links);
+        type("1\n");
+        pollUntil(1);
+        assertEquals("resumed: after 70.0 s", heard.links.get(1));
+    }
+
+    @Test
+    void aUnitThatCameTooLateForWhoeverAskedIsTold() throws Exception {
+        assertEquals(Measurand.UNKNOWN, source.measurand());
+        type("time_ms,mV\n20,1\n");
+        pollUntil(1);
+        assertEquals(List.of("unit: the readings are in mV, as their header line told only now"), heard.advice);
+        type("40,1\n");
+        pollUntil(2);
+        assertEquals(1, heard.advice.size(), "said once");
+    }
+
+    @Test
+    void aUnitThatNobodyAskedForTooEarlyIsNoNews() throws Exception {
+        type("time_ms,mV\n20,1\n");
+        pollUntil(1);
+        assertEquals(new Measurand("voltage", "mV"), source.measurand());
+        type("40,1\n");
+        pollUntil(2);
+        assertEquals(List.of(), heard.advice);
     }
 
     @Test

@@ -67,7 +67,10 @@ class InstrumentSourceTest {
         InstrumentSource source = source();
         pollFor(source, 5 * SECOND + 1);
         assertEquals(List.of("link stale"), heard.lines());
-        assertEquals(List.of("no reading yet"), heard.details());
+        assertEquals(
+                List.of(
+                        "no reading yet, after 5 s: see that the meter is on, sends, and is the one that --meter names"),
+                heard.details());
     }
 
     @Test

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
@@ -185,15 +187,24 @@ class ConductorTest {
         assertEquals(List.of(Event.OVERLOAD), events);
     }
 
-    @Test
-    void aLostLinkKnocksTwiceAndSilencesTheOldTone() {
+    @ParameterizedTest
+    @EnumSource(value = Link.State.class, names = "RESUMED", mode = EnumSource.Mode.EXCLUDE)
+    void aLinkThatIsLostOrFellSilentKnocksTwiceAndSilencesTheOldTone(Link.State state) {
         conductor.take(reading(0, 1.0, 1.0, Trend.RISING));
-        conductor.take(new Link(seconds(1), Link.State.LOST, "unplugged"));
+        assertEquals(Gate.OPEN, aim.live());
+        conductor.take(new Link(seconds(1), state, "what happened"));
         assertEquals(Gate.SHUT, aim.live());
         conductor.take(new Link(seconds(9), Link.State.RESUMED, ""));
         conductor.take(reading(9, 1.0, 1.0, Trend.RISING));
         assertEquals(List.of(Event.LINK_LOST, Event.LINK_BACK), events);
         assertEquals(Gate.OPEN, aim.live());
+    }
+
+    @Test
+    void aSourceThatNeverBeganIsHeardToo() {
+        conductor.take(new Link(0, Link.State.STALE, "no reading yet"));
+        assertEquals(List.of(Event.LINK_LOST), events);
+        assertEquals(Gate.SHUT, aim.live());
     }
 
     @Test

@@ -96,6 +96,38 @@ class PageTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"40,12,1", "80,24,2", "200,60,5"})
+    void aSourceThatFellSilentNeverLeavesAnOldNumberLookingLive(int width, int height, int digitScale) {
+        Link silent = new Link(Sessions.seconds(3), Link.State.STALE, "no reading for 2.0 s");
+        Scene scene = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), silent);
+        Grid grid = page.draw(scene, Aside.NONE, width, height);
+        assertTrue(text(scene, width, height).contains("NO NEW READINGS: no reading for 2.0 s"));
+        assertTrue(BlockText.stands(grid, "----", digitScale), () -> String.join("\n", grid.lines()));
+        assertFalse(BlockText.stands(grid, "0.870", digitScale));
+    }
+
+    @Test
+    void readingsThatComeAgainTakeTheAlarmAwayAndStandThere() {
+        Scene scene = scene(
+                Seek.PEAK,
+                new Link(0, Link.State.STALE, "no reading yet, after 10 s: see that it runs"),
+                new Link(0, Link.State.RESUMED, "after 14.0 s"),
+                reading(1, 0.870, 0.870, Trend.RISING));
+        Grid grid = page.draw(scene, Aside.NONE, 80, 24);
+        assertFalse(text(scene, 80, 24).contains("NO NEW READINGS"));
+        assertTrue(BlockText.stands(grid, "0.870", 2), () -> String.join("\n", grid.lines()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,12", "80,24", "200,60"})
+    void beforeTheFirstReadingItSaysInFullWhatToDo(int width, int height) {
+        String advice = "no reading yet, after 10 s: see that whatever writes here runs, and sends each line at once";
+        String text = text(scene(Seek.PEAK, new Link(0, Link.State.STALE, advice)), width, height);
+        Stream.of(advice.split(" "))
+                .forEach(word -> assertTrue(text.contains(word), () -> word + " is missing in\n" + text));
+    }
+
+    @ParameterizedTest
     @CsvSource({"40,12", "80,24", "200,60"})
     void overloadFillsWholeRowsAndSaysWhatToDo(int width, int height) {
         Scene scene = scene(

@@ -127,6 +127,35 @@ final class WatchIT {
     }
 
     @Test
+    void aFirstReadingThatDoesNotComeIsSaidInRecordLogAndNotice() throws IOException, InterruptedException {
+        Path log = folder.resolve("session.jsonl");
+        try (PackagedTool tool =
+                PackagedTool.start(folder, "watch", "--from", "-", "--json", "--log", log.toString())) {
+            String stale = tool.lineWith("\"type\":\"link\"");
+            assertTrue(stale.contains("\"state\":\"stale\""), stale);
+            assertTrue(stale.contains("no reading yet, after 10 s: see that"), stale);
+            tool.send("seconds,volts\n0,0.5\n0.1,0.5\n");
+            assertTrue(tool.lineWith("\"type\":\"link\"").contains("\"state\":\"resumed\""));
+            tool.lineWith("the readings are in V");
+            tool.endInput();
+            Result result = tool.finish();
+            assertEquals(0, result.exitCode(), result.errors());
+            assertTrue(result.errors().contains("link stale: no reading yet"), result.errors());
+        }
+        assertTrue(Files.readString(log).contains("no reading yet"));
+    }
+
+    @Test
+    void aFirstReadingThatDoesNotComeIsSaidInPlainLines() throws IOException, InterruptedException {
+        try (PackagedTool tool = PackagedTool.start(folder, "watch", "--from", "-", "--view", "lines")) {
+            tool.lineWith("NO NEW READINGS: no reading yet, after 10 s: see that");
+            tool.send("0.5\n");
+            tool.lineWith("readings again");
+            tool.lineWith("0.500");
+        }
+    }
+
+    @Test
     void aNamedPipeThatFallsSilentIsSaidInPlainLinesAndItEndsWhenToldTo() throws IOException, InterruptedException {
         Path pipe = folder.resolve("pipe.csv");
         new ProcessBuilder("mkfifo", pipe.toString()).inheritIO().start().waitFor();
