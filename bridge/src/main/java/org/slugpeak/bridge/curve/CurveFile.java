@@ -16,6 +16,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.text.Listing;
 import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.curve.ResponsePoint;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
 
 /**
@@ -93,7 +94,7 @@ public final class CurveFile {
                     "%s,%s,%.3f",
                     each.hz() / 1e3,
                     each.level(),
-                    Rounded.to(20 * Math.log10(each.level() / top), 3)));
+                    Rounded.to(Decibels.of(each.level() / top), 3)));
         }
         try (Draft draft = Draft.of(file)) {
             draft.out().write((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));

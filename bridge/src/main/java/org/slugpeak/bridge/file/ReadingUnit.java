@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Measurand;
 
 /**
@@ -31,7 +32,7 @@ record ReadingUnit(Measurand measurand, String base, double factor, boolean deci
 
     /** From a number in this unit to one in the unit of the {@link #measurand}. */
     double reading(double number) {
-        return decibels ? factor * Math.pow(10, number / 20) : number;
+        return decibels ? factor * Decibels.ratio(number) : number;
     }
 
     /** From a number in this unit to one in another; both have the same base. */

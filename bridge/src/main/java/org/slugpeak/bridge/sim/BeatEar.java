@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.sim;
 
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.session.ReadingTaken;
 
 /**
@@ -30,7 +31,7 @@ final class BeatEar {
     }
 
     void hear(ReadingTaken taken) {
-        double db = Math.abs(20 * Math.log10(taken.ofBest()));
+        double db = Math.abs(Decibels.of(taken.ofBest()));
         double seconds = (taken.tNanos() - lastNanos) / 1e9;
         lastNanos = taken.tNanos();
         if (!Double.isFinite(db)) {

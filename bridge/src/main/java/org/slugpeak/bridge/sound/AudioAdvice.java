@@ -3,6 +3,7 @@ package org.slugpeak.bridge.sound;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.signal.AudioMeter;
 import org.slugpeak.core.signal.AudioQuality;
@@ -147,7 +148,7 @@ final class AudioAdvice {
 
     private static String humWords(AudioQuality quality) {
         return quality.humFs() > 0
-                ? format("%.1f dB below the tone", 20 * Math.log10(quality.toneFs() / quality.humFs()))
+                ? format("%.1f dB below the tone", Decibels.of(quality.toneFs() / quality.humFs()))
                 : "not to be seen";
     }
 

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.sound;
 
 import java.util.Locale;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Reading;
 
 /**
@@ -55,7 +56,7 @@ public final class Calibrating {
                             Locale.ROOT,
                             "full scale is %.4g V RMS: %.2f dB FS read, steady within %.2f dB",
                             voltsPerFullScale,
-                            20 * Math.log10(levelFs),
+                            Decibels.of(levelFs),
                             spreadDb)
                     : problem;
         }
@@ -121,7 +122,7 @@ public final class Calibrating {
             most = Math.max(most, level);
         }
         double mean = sum / READINGS;
-        double spreadDb = 20 * Math.log10(most / least);
+        double spreadDb = Decibels.of(most / least);
         if (mean < FAINT_FS) {
             return refused(
                     "the tone is more than 60 dB below full scale: turn the input's level up and calibrate again");

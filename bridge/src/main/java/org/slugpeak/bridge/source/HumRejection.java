@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.source;
 
 import java.util.OptionalDouble;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
@@ -54,6 +55,6 @@ public final class HumRejection implements SourceListener {
      */
     public OptionalDouble decibels() {
         double left = Math.sqrt(squares / count);
-        return count >= 2 && left > 0 ? OptionalDouble.of(20 * Math.log10(humRms / left)) : OptionalDouble.empty();
+        return count >= 2 && left > 0 ? OptionalDouble.of(Decibels.of(humRms / left)) : OptionalDouble.empty();
     }
 }

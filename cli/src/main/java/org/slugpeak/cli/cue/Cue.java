@@ -3,6 +3,7 @@ package org.slugpeak.cli.cue;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -86,7 +87,7 @@ public final class Cue implements RecordSink, AutoCloseable {
 
     /** Equal steps of loudness: {@value #DECIBELS_PER_STEP} dB each, and 0 is silence. */
     static double amplitude(int step) {
-        return step == 0 ? 0 : Math.pow(10, (step - LOUDEST) * DECIBELS_PER_STEP / 20);
+        return step == 0 ? 0 : Decibels.ratio((step - LOUDEST) * DECIBELS_PER_STEP);
     }
 
     /**

@@ -10,6 +10,7 @@ import org.slugpeak.cli.arithmetic.Table;
 import org.slugpeak.core.curve.CoupledFit;
 import org.slugpeak.core.curve.Passband;
 import org.slugpeak.core.curve.ResponseCurve;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.safety.SafeHands;
 
@@ -139,9 +140,8 @@ public final class CurveText {
                         Locale.ROOT,
                         "%+.1f dB at the same generator level",
                         Rounded.to(
-                                20
-                                        * Math.log10(now.highest().level()
-                                                / before.highest().level()),
+                                Decibels.of(
+                                        now.highest().level() / before.highest().level()),
                                 1)));
         return table.text();
     }

@@ -57,7 +57,7 @@ final class CurveChart {
     }
 
     private static double dB(CurvePoint point, double highest) {
-        double dB = Decibels.between(highest, point.level(), "");
+        double dB = Gain.between(highest, point.level(), "");
         return Double.isNaN(dB) ? DEEPEST_DB : Math.max(DEEPEST_DB, dB);
     }
 

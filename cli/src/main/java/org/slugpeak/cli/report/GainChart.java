@@ -42,6 +42,6 @@ final class GainChart {
         String name = turn.round() == 1 ? turn.adjuster() : turn.adjuster() + ", round " + turn.round();
         svg.words("label end", NAMES - 8, top + 14, Numbers.shortened(name, 30))
                 .box(turn.gainDb() < 0 ? "bar loss" : "bar", Math.min(zero, end), top, Math.abs(end - zero), ROW - 8.0)
-                .words("label", Math.max(zero, end) + 6, top + 14, Decibels.signed(turn.gainDb()));
+                .words("label", Math.max(zero, end) + 6, top + 14, Gain.signed(turn.gainDb()));
     }
 }

@@ -31,14 +31,14 @@ final class LevelChart {
     static String svg(SessionStory story) {
         String unit = story.start().measurand().unit();
         double highest = story.levels().highest().orElse(Double.NaN);
-        if (story.levels().drawn() < 2 || (!Decibels.is(unit) && !(highest > 0))) {
+        if (story.levels().drawn() < 2 || (!Gain.isDb(unit) && !(highest > 0))) {
             return "";
         }
         return new LevelChart(story, value -> Math.max(DEEPEST_DB, below(value, highest, unit))).draw();
     }
 
     private static double below(double value, double highest, String unit) {
-        double dB = Decibels.between(highest, value, unit);
+        double dB = Gain.between(highest, value, unit);
         return Double.isNaN(dB) ? DEEPEST_DB : dB;
     }
 

@@ -31,7 +31,7 @@ final class LevelGatherer {
 
     /** Only settled values, one for each step of a turn, can be taken back. */
     LevelGatherer(String unit, boolean stepped) {
-        this.isDb = Decibels.is(unit);
+        this.isDb = Gain.isDb(unit);
         this.mostOpen = stepped ? MOST_OPEN : 0;
     }
 

@@ -47,7 +47,7 @@ final class ReportTables {
                     Numbers.withUnit(turn.before(), unit),
                     Numbers.withUnit(turn.best(), unit),
                     Numbers.withUnit(turn.after(), unit),
-                    Decibels.signed(turn.gainDb()),
+                    Gain.signed(turn.gainDb()),
                     Double.isNaN(turn.sigmaDb()) ? "" : String.format(Locale.ROOT, "%.2f dB", turn.sigmaDb()),
                     turn.ending().map(ReportTables::word).orElse("left")));
         }

@@ -100,7 +100,7 @@ public final class StoryTeller implements RecordSink {
 
     private void addTurn(Adjuster from, Optional<Adjuster.Action> ending, double after, double gainDb) {
         String unit = start.measurand().unit();
-        double gain = Double.isNaN(gainDb) ? Decibels.between(from.before(), after, unit) : gainDb;
+        double gain = Double.isNaN(gainDb) ? Gain.between(from.before(), after, unit) : gainDb;
         boolean meaningful = start.settings().seek() != Seek.ZERO;
         turns.add(new Turn(
                 from.name(),
@@ -111,7 +111,7 @@ public final class StoryTeller implements RecordSink {
                 bestSoFar,
                 after,
                 meaningful ? gain : Double.NaN,
-                Decibels.spread(bestSigma, bestSoFar, unit),
+                Gain.spread(bestSigma, bestSoFar, unit),
                 ending));
         begun = Optional.empty();
         present = "";

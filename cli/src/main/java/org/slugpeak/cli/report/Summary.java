@@ -41,6 +41,6 @@ final class Summary {
                 .sum();
         long done =
                 story.turns().stream().filter(turn -> turn.ending().isPresent()).count();
-        return done == 0 ? "" : "gained " + Decibels.signed(sum) + " in " + done + " adjustments";
+        return done == 0 ? "" : "gained " + Gain.signed(sum) + " in " + done + " adjustments";
     }
 }

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.run;
 
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Held;
@@ -53,7 +54,7 @@ public final class AutoAdvance implements RecordSink {
         if (zero) {
             return Math.abs(smoothed - heldAt) > DEPARTED_OF_SWING * swing;
         }
-        return Math.abs(20 * Math.log10(Math.abs(smoothed / heldAt))) > DEPARTED_DB;
+        return Decibels.apart(smoothed, heldAt) > DEPARTED_DB;
     }
 
     /**

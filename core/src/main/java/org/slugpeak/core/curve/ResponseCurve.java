@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.slugpeak.core.decibel.Decibels;
 
 /**
  * A response curve as it was measured, taken as straight in dB between its points. Immutable; any thread may use it.
@@ -154,6 +155,6 @@ public final class ResponseCurve {
     }
 
     private double db(int index) {
-        return 20 * Math.log10(points.get(index).level() / topLevel);
+        return Decibels.of(points.get(index).level() / topLevel);
     }
 }

@@ -1,5 +1,7 @@
 package org.slugpeak.core.level;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * How the level rose towards a maximum: when it first stood as high as this. Time that was spent below a level reached earlier
  * counts to the step in which it was spent. A fall by more than {@value #FALL_DB} dB begins another approach. One thread at a time.
@@ -9,10 +11,10 @@ final class Approach {
     /** More than a hand falls before it hears that it has passed, less than a step of a generator. */
     private static final double FALL_DB = 0.7;
 
-    private static final double FALLEN = Math.pow(10, -FALL_DB / 20);
+    private static final double FALLEN = Decibels.ratio(-FALL_DB);
 
     /** A finer trace than this is of no use: 0.05 dB. */
-    private static final double FINER = Math.pow(10, 0.05 / 20);
+    private static final double FINER = Decibels.ratio(0.05);
 
     /** The last 6 dB at least. */
     private static final int POINTS = 128;

@@ -1,6 +1,7 @@
 package org.slugpeak.core.level;
 
 import java.util.Locale;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.StepCheck.Level;
 import org.slugpeak.core.reading.Rounded;
 
@@ -144,7 +145,7 @@ final class CheckJudge {
     }
 
     private static double db(double ratio) {
-        return 20 * Math.log10(Math.max(1e-6, ratio));
+        return Decibels.of(Math.max(1e-6, ratio));
     }
 
     private static String say(String format, Object... figures) {

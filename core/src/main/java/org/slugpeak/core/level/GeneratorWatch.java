@@ -1,6 +1,7 @@
 package org.slugpeak.core.level;
 
 import java.util.Locale;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
 
 /**
@@ -176,6 +177,6 @@ final class GeneratorWatch {
     }
 
     private static double db(double ratio) {
-        return 20 * Math.log10(Math.max(1e-9, ratio));
+        return Decibels.of(Math.max(1e-9, ratio));
     }
 }

@@ -1,5 +1,7 @@
 package org.slugpeak.core.level;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * Sees a level that jumps by itself: stands, steps by 1.5 to 5.6 dB, stands again. Twice is a sign of a mica capacitor; a
  * larger step is the generator. One thread at a time.
@@ -60,6 +62,6 @@ final class JumpWatch {
     }
 
     private static double sizeDb(double from, double to) {
-        return Math.abs(20 * Math.log10(Math.max(1e-9, to) / Math.max(1e-9, from)));
+        return Math.abs(Decibels.of(Math.max(1e-9, to) / Math.max(1e-9, from)));
     }
 }

@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * What comes of a stay at the best.
  *
@@ -29,9 +31,9 @@ final class Dwell {
     /** A drift is measured over the longest means that fit twice into this. */
     private static final double DRIFT_SECONDS = 1.5;
     /** A warming set drifts by a decibel a minute or two; faster, it is a hand. */
-    private static final double FASTEST_DRIFT = Decibels.part(3) / 60;
+    private static final double FASTEST_DRIFT = Decibels.lost(3) / 60;
 
-    private static final double HELD_WITHIN = Decibels.part(HELD_WITHIN_DB);
+    private static final double HELD_WITHIN = Decibels.lost(HELD_WITHIN_DB);
     private static final double SURELY = 2;
     private static final double DRIFT_SHOWS = 2;
 

@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * The highest level. A dip is the highest of the negated magnitudes.
  *
@@ -9,17 +11,17 @@ package org.slugpeak.core.peak;
 final class ExtremeGoal implements Goal {
 
     /** A fall that is smaller is not worth turning back for. */
-    private static final double LEAST_FALL = Decibels.part(0.05);
+    private static final double LEAST_FALL = Decibels.lost(0.05);
     /** After the return, so small a loss is good enough. */
-    private static final double GOOD_ENOUGH = Decibels.part(0.2);
+    private static final double GOOD_ENOUGH = Decibels.lost(0.2);
     /** A dip that was taken for a pass may come again: only what is deeper by this factor is told. */
     private static final double DEEPER = 1.5;
     /** Whoever turned back at a word has seen more; that is no dip of the signal. */
-    private static final double DEEPEST_DIP = Decibels.part(0.75);
+    private static final double DEEPEST_DIP = Decibels.lost(0.75);
     /** Two maxima are surely not the same beyond so many sigma of their difference. */
     private static final double SURELY_SAME = 3;
     /** The pass is taken back when the level rises beyond its best by this. */
-    private static final double BEYOND = Decibels.part(0.3);
+    private static final double BEYOND = Decibels.lost(0.3);
     /** A pass so soon after the return is an overshoot; so many in a row are told. */
     private static final double OVERSHOT_SECONDS = 1.5;
 

@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * A change of level that no hand makes: the generator was turned, switched off or on, or the meter changed its range.
  *
@@ -31,8 +33,8 @@ final class Jump {
     /** 26 dB: deeper than any tuned circuit takes a reading within a hand's turn. */
     private static final double GONE_PART = 0.05;
 
-    private static final double LOWER = Decibels.part(LOWER_DB);
-    private static final double SAME = Decibels.part(SAME_DB);
+    private static final double LOWER = Decibels.lost(LOWER_DB);
+    private static final double SAME = Decibels.lost(SAME_DB);
 
     private boolean pending;
     private long atNanos;

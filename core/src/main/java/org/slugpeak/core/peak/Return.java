@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * When, after a pass, the level is back at the best.
  *
@@ -30,9 +32,9 @@ final class Return {
     /** A single wild mean shall not decide that the level is back; where its noise is more than {@link #NEAR_DB}, one twice as long has to. */
     private static final double STEADY_SECONDS = 0.35;
 
-    private static final double NEAR = Decibels.part(NEAR_DB);
-    private static final double STALLED = Decibels.part(STALLED_DB);
-    private static final double MISSED = Decibels.part(MISSED_DB);
+    private static final double NEAR = Decibels.lost(NEAR_DB);
+    private static final double STALLED = Decibels.lost(STALLED_DB);
+    private static final double MISSED = Decibels.lost(MISSED_DB);
     private static final double SURELY = 2;
 
     private final Sight sight;

@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * Whether there is a signal to judge by: not while a jump settles, nor while next to nothing is left of it. What was best stays best when the
  * signal comes back to its level; where it settles at a lower one, the best begins anew, and that is said.

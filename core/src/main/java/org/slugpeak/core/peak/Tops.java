@@ -1,10 +1,12 @@
 package org.slugpeak.core.peak;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /** More than one maximum in a travel: which are one, which are told as two. One thread at a time. */
 final class Tops {
 
     /** Lower by no more than a dwell would let pass: the same, as far as it matters. */
-    private static final double SAME_WITHIN = Decibels.part(0.15);
+    private static final double SAME_WITHIN = Decibels.lost(0.15);
     /** Two lower tops this close to each other are one, met twice; it is told once. */
     private static final double MET_AGAIN_DB = 0.3;
     /** A shallower dip is a hand that dithers, as far as one can see. */

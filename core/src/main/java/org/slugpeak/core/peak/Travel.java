@@ -1,5 +1,7 @@
 package org.slugpeak.core.peak;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /** Watches how the search before a pass goes: the wrong way, nowhere, against the end stop, too fast for the meter. */
 final class Travel {
 
@@ -24,7 +26,7 @@ final class Travel {
     /** Noise may hide how the level moves; by then a level that went on has passed through the longest means that measure its speed. */
     private static final double AT_REST_NANOS = 4e9;
 
-    private static final double STILL_FALLING = Decibels.part(0.7);
+    private static final double STILL_FALLING = Decibels.lost(0.7);
 
     /** A level that stands out of its noise by less than this from nothing is none. */
     private static final double STANDS_OUT = 3;

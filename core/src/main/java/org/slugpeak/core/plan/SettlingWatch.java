@@ -1,5 +1,7 @@
 package org.slugpeak.core.plan;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * Tells, from the reading alone, when what a step asks for has been set: generator, dial, and what a hand does in a set that is
  * off meanwhile. One thread at a time.
@@ -48,7 +50,7 @@ final class SettlingWatch {
     boolean isDone(long tNanos, double level, boolean seeksZero) {
         standing.see(tNanos, level);
         double ratio = Math.abs(level / levelBefore);
-        mustChange = mustChange && !(Math.abs(20 * Math.log10(ratio)) > CHANGE_DB);
+        mustChange = mustChange && !(Math.abs(Decibels.of(ratio)) > CHANGE_DB);
         boolean off = handInSet && !seeksZero && ratio < OFF_SHARE;
         boolean patient = tNanos - sinceNanos >= (handInSet ? OFF_PATIENCE_NANOS : PATIENCE_NANOS);
         return standing.isSteady() && (patient || !(mustChange || off));

@@ -2,6 +2,7 @@ package org.slugpeak.core.plan;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import org.slugpeak.core.decibel.Decibels;
 
 /** Tells when a reading has stood still for a while. One thread at a time. */
 final class SteadyWatch {
@@ -45,7 +46,7 @@ final class SteadyWatch {
         }
         double least = levels.stream().mapToDouble(Level::value).min().orElse(0);
         double most = levels.stream().mapToDouble(Level::value).max().orElse(0);
-        return least > 0 && 20 * Math.log10(most / least) <= spreadDb;
+        return least > 0 && Decibels.of(most / least) <= spreadDb;
     }
 
     /** Mean of what was seen in the time; NaN where nothing was. */

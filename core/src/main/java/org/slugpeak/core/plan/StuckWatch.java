@@ -1,6 +1,7 @@
 package org.slugpeak.core.plan;
 
 import java.util.Locale;
+import org.slugpeak.core.decibel.Decibels;
 
 /**
  * Notices that an adjuster was told to turn back or to stop, that nothing moves any more, and that it was not held all the same:
@@ -56,7 +57,7 @@ final class StuckWatch {
         if (!heard) {
             return Finding.NOTHING;
         }
-        missingDb = Math.abs(20 * Math.log10(ofBest));
+        missingDb = Math.abs(Decibels.of(ofBest));
         shortly.see(tNanos, smoothed);
         atLength.see(tNanos, smoothed);
         if (atLength.isSteady()) {

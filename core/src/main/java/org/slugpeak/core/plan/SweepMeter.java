@@ -1,6 +1,7 @@
 package org.slugpeak.core.plan;
 
 import java.util.OptionalDouble;
+import org.slugpeak.core.decibel.Decibels;
 
 /**
  * Finds the greatest reading of each sweep while the gang is rocked across a signal, and when the adjuster turned meanwhile is
@@ -32,14 +33,14 @@ final class SweepMeter {
         double level = Math.abs(value);
         if (rising) {
             top = Math.max(top, level);
-            if (level < top * ratio(-FALL_DB)) {
+            if (level < top * Decibels.ratio(-FALL_DB)) {
                 rising = false;
                 bottom = level;
                 return OptionalDouble.of(sweep(top));
             }
         } else {
             bottom = Math.min(bottom, level);
-            if (level > bottom * ratio(FALL_DB)) {
+            if (level > bottom * Decibels.ratio(FALL_DB)) {
                 rising = true;
                 top = level;
             }
@@ -49,15 +50,15 @@ final class SweepMeter {
 
     private double sweep(double greatest) {
         best = Math.max(best, greatest);
-        worseInARow = greatest < best * ratio(-WORSE_BY_DB) ? worseInARow + 1 : 0;
-        backInARow = greatest >= best * ratio(-BACK_WITHIN_DB) ? backInARow + 1 : 0;
+        worseInARow = greatest < best * Decibels.ratio(-WORSE_BY_DB) ? worseInARow + 1 : 0;
+        backInARow = greatest >= best * Decibels.ratio(-BACK_WITHIN_DB) ? backInARow + 1 : 0;
         passed = passed || worseInARow >= IN_A_ROW;
         return greatest;
     }
 
     /** The last sweep against the best one, dB, not positive. */
     double belowBestDb(double greatest) {
-        return 20 * Math.log10(greatest / best);
+        return Decibels.of(greatest / best);
     }
 
     double best() {
@@ -66,9 +67,5 @@ final class SweepMeter {
 
     boolean isAtOptimum() {
         return passed && backInARow >= IN_A_ROW;
-    }
-
-    private static double ratio(double dB) {
-        return Math.pow(10, dB / 20);
     }
 }

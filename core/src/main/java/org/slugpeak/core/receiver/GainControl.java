@@ -1,5 +1,7 @@
 package org.slugpeak.core.receiver;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * Delayed automatic volume control: above the delay the detector's voltage lowers the gain of the controlled stages, in dB,
  * in proportion. Immutable; any thread may use it.
@@ -27,6 +29,6 @@ public record GainControl(double delayVolts, double dbPerVolt, double timeConsta
      * @return factor, 1 or less
      */
     public double gain(double controlVolts) {
-        return Math.pow(10, -dbPerVolt * controlVolts / 20);
+        return Decibels.ratio(-dbPerVolt * controlVolts);
     }
 }

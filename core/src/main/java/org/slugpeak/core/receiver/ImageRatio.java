@@ -1,5 +1,7 @@
 package org.slugpeak.core.receiver;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * How much weaker than the signal a receiver's tuned circuits before the mixer make another frequency. Source: universal
  * resonance curve, Terman, Radio Engineers' Handbook, 1943, section 3. All methods are pure; any thread may use them.
@@ -18,7 +20,7 @@ public final class ImageRatio {
      */
     public static double lossDb(double q, double resonanceHz, double otherHz) {
         double y = otherHz / resonanceHz - resonanceHz / otherHz;
-        return 10 * Math.log10(1 + q * q * y * y);
+        return Decibels.ofPower(1 + q * q * y * y);
     }
 
     /**

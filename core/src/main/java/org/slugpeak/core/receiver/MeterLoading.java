@@ -1,5 +1,7 @@
 package org.slugpeak.core.receiver;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * What a meter's own resistance takes away from a high-resistance point. Source: Ohm's law with Thevenin's source. All
  * methods are pure; any thread may use them.
@@ -39,7 +41,7 @@ public final class MeterLoading {
      * @return dB, not positive
      */
     public static double errorDb(double sourceOhms, double meterOhms) {
-        return 20 * Math.log10(shownFraction(sourceOhms, meterOhms));
+        return Decibels.of(shownFraction(sourceOhms, meterOhms));
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.complex.Complex;
+import org.slugpeak.core.decibel.Decibels;
 
 /**
  * A receiver on the bench: what is turned and fed goes in, what a meter would see comes out. It advances by
@@ -227,7 +228,7 @@ public final class SimulatedReceiver {
             best = Math.max(best, stripGain(design.intermediateHz()));
         }
         set(part, stands);
-        return 20 * Math.log10(best / now);
+        return Decibels.of(best / now);
     }
 
     /**
@@ -242,7 +243,7 @@ public final class SimulatedReceiver {
         }
         aligned.load(meterOhm);
         double now = stripGain(design.intermediateHz());
-        return 20 * Math.log10(aligned.stripGain(design.intermediateHz()) / now);
+        return Decibels.of(aligned.stripGain(design.intermediateHz()) / now);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.slugpeak.core.session;
 
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.slugpeak.core.decibel.Decibels;
 
 /**
  * Remembers of the adjuster at hand what its record will say: the level when it was begun and the level when it was left, as
@@ -70,7 +71,7 @@ final class AdjusterBook {
             return Optional.empty();
         }
         Level after = held.isUnknown() ? present : held;
-        double gainDb = 20 * Math.log10(Math.abs(after.onScale() / before.onScale()));
+        double gainDb = Decibels.of(Math.abs(after.onScale() / before.onScale()));
         Adjuster ended = new Adjuster(
                 tNanos, name, action, before.asRead(), after.asRead(), Double.isFinite(gainDb) ? gainDb : Double.NaN);
         name = "";

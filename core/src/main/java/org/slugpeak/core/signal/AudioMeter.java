@@ -2,6 +2,7 @@ package org.slugpeak.core.signal;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Condition;
 
 /**
@@ -170,7 +171,7 @@ public final class AudioMeter {
         return new AudioQuality(
                 there ? tracker.toneHz() : Double.NaN,
                 there ? tracker.amplitude() : Double.NaN,
-                there ? 10 * Math.log10(tracker.signalToNoise()) : Double.NaN,
+                there ? Decibels.ofPower(tracker.signalToNoise()) : Double.NaN,
                 there ? purity.sinadDb() : Double.NaN,
                 there ? purity.distortion() : Double.NaN,
                 hum.mainsHz() > 0 ? hum.mainsHz() : Double.NaN,

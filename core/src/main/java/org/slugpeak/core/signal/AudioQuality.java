@@ -1,6 +1,7 @@
 package org.slugpeak.core.signal;
 
 import java.util.List;
+import org.slugpeak.core.decibel.Decibels;
 
 /**
  * What is known of the audio beside its level. Immutable; any thread may use it.
@@ -52,6 +53,6 @@ public record AudioQuality(
      * @return decibels, 0 where no hum lies under the tone or none is known
      */
     public double humErrorDb() {
-        return toneOnHarmonic == 0 || !hasTone() ? 0 : 20 * Math.log10(1 + hiddenHumFs / toneFs);
+        return toneOnHarmonic == 0 || !hasTone() ? 0 : Decibels.of(1 + hiddenHumFs / toneFs);
     }
 }

@@ -1,5 +1,7 @@
 package org.slugpeak.core.signal;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * SINAD and harmonic distortion of the tone over the last 200 ms.
  *
@@ -71,7 +73,7 @@ final class Purity {
         level = full.amplitude();
         double rest = restPower(x, from, mean, omega);
         double all = totalPower(x, from, mean);
-        sinadDb = 10 * Math.log10(all / Math.max(rest, Double.MIN_NORMAL));
+        sinadDb = Decibels.ofPower(all / Math.max(rest, Double.MIN_NORMAL));
         return omega * fullRateHz / (2 * Math.PI);
     }
 

@@ -1,5 +1,7 @@
 package org.slugpeak.core.signal;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /**
  * Sees the set's own audio stage overdriven: distortion that has risen, from what it was when the tone was cleanest, while
  * the level has hardly done so. A hard-limited sine gains 0.9 dB in its fundamental while its distortion goes from nothing
@@ -23,7 +25,7 @@ final class StageOverload {
         if (Double.isNaN(distortion) || !(level > 0)) {
             return;
         }
-        double levelDb = 20 * Math.log10(level);
+        double levelDb = Decibels.of(level);
         if (tripped > 0) {
             if (distortion < CLEARS_AT * tripped) {
                 tripped = 0;

@@ -1,34 +1,35 @@
 package org.slugpeak.cli.report;
 
 import java.util.Locale;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
 
 /** Levels as decibels. */
-final class Decibels {
+final class Gain {
 
-    private Decibels() {}
+    private Gain() {}
 
     /** Whether levels in this unit are decibels already. */
-    static boolean is(String unit) {
+    static boolean isDb(String unit) {
         return unit.toLowerCase(Locale.ROOT).startsWith("db");
     }
 
     /** From one level to another; units that are decibels already are subtracted. NaN where it has no meaning. */
     static double between(double from, double to, String unit) {
-        if (is(unit)) {
+        if (isDb(unit)) {
             return to - from;
         }
         double ratio = Math.abs(to / from);
-        return ratio > 0 && Double.isFinite(ratio) ? 20 * Math.log10(ratio) : Double.NaN;
+        return ratio > 0 && Double.isFinite(ratio) ? Decibels.of(ratio) : Double.NaN;
     }
 
     /** A spread of a level, as decibels. */
     static double spread(double sigma, double level, String unit) {
-        if (is(unit)) {
+        if (isDb(unit)) {
             return sigma;
         }
         double ratio = Math.abs(sigma / level);
-        return Double.isFinite(ratio) ? 20 * Math.log10(1 + ratio) : Double.NaN;
+        return Double.isFinite(ratio) ? Decibels.of(1 + ratio) : Double.NaN;
     }
 
     static String signed(double dB) {
