@@ -2,6 +2,7 @@ package org.slugpeak.cli.cue;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
@@ -103,11 +104,11 @@ final class Conductor implements RecordSink {
             return;
         }
         Gate gate = gate(taken);
-        if (seek == Seek.ZERO) {
-            zero(taken, gate);
-        } else if (!Double.isNaN(taken.ofBest())) {
-            distance(taken, gate);
-        }
+        aim(
+                switch (seek) {
+                    case PEAK, DIP -> distance(taken, gate);
+                    case ZERO -> zero(taken, gate);
+                });
     }
 
     /** The tone sounds while something moves, pings at rest, and is silent once the adjuster is recorded. */
@@ -120,7 +121,10 @@ final class Conductor implements RecordSink {
         return done ? Gate.SHUT : resting ? Gate.PINGS : Gate.OPEN;
     }
 
-    private void distance(ReadingTaken taken, Gate gate) {
+    private Aim distance(ReadingTaken taken, Gate gate) {
+        if (Double.isNaN(taken.ofBest())) {
+            return aim;
+        }
         if (tuning.follow(taken.best(), seek)) {
             target.play(Event.SHIFT);
         }
@@ -129,13 +133,13 @@ final class Conductor implements RecordSink {
         double hertz = PitchScale.hertz(tuning.bestHertz(), distanceDb);
         boolean offScale = gate == Gate.OPEN && hertz <= PitchScale.LOWEST_HERTZ;
         // While the reading climbs, the steady tone goes with it: a beat is for what lies below the best.
-        aim(new Aim(hertz, offScale ? Gate.CHOPPED : gate, Math.max(hertz, tuning.bestHertz()), reference(gate)));
+        return new Aim(hertz, offScale ? Gate.CHOPPED : gate, Math.max(hertz, tuning.bestHertz()), reference(gate));
     }
 
-    private void zero(ReadingTaken taken, Gate gate) {
+    private Aim zero(ReadingTaken taken, Gate gate) {
         double hertz = PitchScale.zeroHertz(tuning.ofSwing(taken.smoothed()));
         boolean negative = gate == Gate.OPEN && taken.smoothed() < 0;
-        aim(new Aim(hertz, negative ? Gate.CHOPPED : gate, PitchScale.ZERO_HERTZ, reference(gate)));
+        return new Aim(hertz, negative ? Gate.CHOPPED : gate, PitchScale.ZERO_HERTZ, reference(gate));
     }
 
     private Gate reference(Gate live) {
@@ -163,13 +167,15 @@ final class Conductor implements RecordSink {
     }
 
     private void announceSeek() {
-        switch (seek) {
-            case PEAK -> {
-                return;
-            }
-            case DIP -> target.say("dip: the tone rises as the reading falls; higher is nearer");
-            case ZERO -> target.say("zero: higher is nearer; below zero the tone is chopped");
-        }
+        announcement(seek).ifPresent(target::say);
+    }
+
+    private static Optional<String> announcement(Seek seek) {
+        return switch (seek) {
+            case PEAK -> Optional.empty();
+            case DIP -> Optional.of("dip: the tone rises as the reading falls; higher is nearer");
+            case ZERO -> Optional.of("zero: higher is nearer; below zero the tone is chopped");
+        };
     }
 
     /** What each kind of record does; a value is returned only because the matcher wants one. */

@@ -33,7 +33,7 @@ final class Tuning {
     boolean follow(double best, Seek seek) {
         double magnitude = Math.max(SMALLEST, Math.abs(best));
         if (!Double.isNaN(lastBest)) {
-            double gainDb = 20 * Math.log10(magnitude / lastBest) * (seek == Seek.DIP ? -1 : 1);
+            double gainDb = -seek.distanceDb(magnitude / lastBest);
             bestHertz *= Math.pow(2, gainDb / PitchScale.COARSE_DB_PER_OCTAVE);
         }
         lastBest = magnitude;
@@ -53,8 +53,7 @@ final class Tuning {
 
     /** How far on the wrong side of the best, dB; negative where the best has not caught up with the reading. */
     static double distanceDb(ReadingTaken taken, Seek seek) {
-        double decibels = 20 * Math.log10(Math.max(SMALLEST, taken.ofBest()));
-        return seek == Seek.DIP ? decibels : -decibels;
+        return seek.distanceDb(Math.max(SMALLEST, taken.ofBest()));
     }
 
     /** Magnitude of a reading over the largest one so far. */

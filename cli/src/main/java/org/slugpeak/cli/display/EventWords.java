@@ -26,7 +26,6 @@ import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.StepCommand;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
-import org.slugpeak.core.steps.StepsBack;
 
 /** Says each event in one short sentence; a plain reading is no event. One thread at a time. */
 final class EventWords implements SessionRecord.Matcher<Optional<String>> {
@@ -38,50 +37,28 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
     public Optional<String> sessionStart(SessionStart it) {
         seek = it.settings().seek();
         unit = it.measurand().unit();
-        return say("%s from %s, looking for a %s%s", it.measurand().quantity(), it.source(), seek.code(), nearer(seek));
-    }
-
-    private static String nearer(Seek seek) {
-        return switch (seek) {
-            case PEAK -> "";
-            case DIP -> ": less is nearer";
-            case ZERO -> ": nearer to zero is nearer";
-        };
+        return say(
+                "%s from %s, looking for a %s%s",
+                it.measurand().quantity(), it.source(), seek.code(), words().nearer());
     }
 
     @Override
     public Optional<String> passed(Passed it) {
-        return Optional.of(
-                it.back().map(back -> stepsBack(back, it.dropDb())).orElseGet(() -> past(it.dropDb(), seek)));
+        return Optional.of(it.back()
+                .map(back -> words().stepsBack(back, it.dropDb(), unit))
+                .orElseGet(() -> words().past(it.dropDb())));
     }
 
-    private String stepsBack(StepsBack back, double dropDb) {
-        if (seek == Seek.ZERO) {
-            return "past zero: back " + back.words();
-        }
-        String coarse = Double.isNaN(back.topError()) ? ", or more: smaller steps find it" : "";
-        String top = Figures.withError(back.top(), back.topError(), unit) + coarse;
-        return "past it: back " + back.words() + ", " + Figures.decibels(dropDb) + "; the " + seek.code() + " is "
-                + top;
-    }
-
-    /** What is said, and kept up to date on the screen, while the reading is past what is sought. */
-    static String past(double distanceDb, Seek seek) {
-        if (seek == Seek.ZERO || Double.isNaN(distanceDb)) {
-            return "past zero: back";
-        }
-        return "past it: back, " + Figures.decibels(distanceDb);
+    private SeekWords words() {
+        return SeekWords.of(seek);
     }
 
     @Override
     public Optional<String> returned(Returned it) {
-        if (seek == Seek.ZERO) {
-            return Optional.of("on zero: stop");
-        }
-        return Optional.of("on the " + seek.code() + ": stop" + lost(it.lossDb()));
+        return Optional.of(words().returned(it.lossDb()));
     }
 
-    private static String lost(double lossDb) {
+    static String lost(double lossDb) {
         return lossDb >= 0.005 ? ", " + Figures.decibels(lossDb) + " short" : "";
     }
 
@@ -172,7 +149,7 @@ final class EventWords implements SessionRecord.Matcher<Optional<String>> {
     private Optional<String> sought(Seek newSeek) {
         Seek before = seek;
         seek = newSeek;
-        return newSeek == before ? Optional.empty() : say("looking for a %s%s", newSeek.code(), nearer(newSeek));
+        return newSeek == before ? Optional.empty() : say("looking for a %s%s", newSeek.code(), words().nearer());
     }
 
     @Override

@@ -20,6 +20,9 @@ record Level(double value, double best, double distanceDb, double swing, Trend t
     /** Farther away than this is all the same to a person. */
     static final double FARTHEST_DB = 60;
 
+    /** Of the best; farther below it than the farthest. */
+    private static final double SMALLEST = 1e-9;
+
     static final Level NONE = new Level(Double.NaN, Double.NaN, Double.NaN, 0, Trend.STEADY, Condition.NO_VALUE);
 
     static Level of(ReadingTaken taken, Seek seek, double swingBefore) {
@@ -27,19 +30,14 @@ record Level(double value, double best, double distanceDb, double swing, Trend t
         return new Level(
                 taken.smoothed(),
                 taken.best(),
-                distanceDb(taken.ofBest(), seek),
+                within(seek.distanceDb(Math.max(taken.ofBest(), SMALLEST))),
                 Double.isNaN(magnitude) ? swingBefore : Math.max(swingBefore, magnitude),
                 taken.trend(),
                 taken.reading().condition());
     }
 
-    private static double distanceDb(double ofBest, Seek seek) {
-        if (seek == Seek.ZERO || Double.isNaN(ofBest)) {
-            return Double.NaN;
-        }
-        double decibels = 20 * Math.log10(Math.max(ofBest, 1e-9));
-        double wrongSide = seek == Seek.PEAK ? -decibels : decibels;
-        return Math.min(FARTHEST_DB, Math.max(0, wrongSide));
+    private static double within(double distanceDb) {
+        return Math.min(FARTHEST_DB, Math.max(0, distanceDb));
     }
 
     Level withSwing(double newSwing) {
@@ -55,6 +53,6 @@ record Level(double value, double best, double distanceDb, double swing, Trend t
     }
 
     boolean isNearing(Seek seek) {
-        return trend == (seek == Seek.PEAK ? Trend.RISING : Trend.FALLING);
+        return trend == seek.nearer();
     }
 }

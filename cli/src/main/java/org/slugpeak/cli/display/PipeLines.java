@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
-import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Mark;
@@ -90,10 +89,7 @@ public final class PipeLines implements RecordSink {
 
     /** Whoever types values has no screen to see the best on. */
     private static String best(Scene scene) {
-        Level level = scene.level();
-        return scene.seek() == Seek.ZERO || !level.hasBest()
-                ? ""
-                : " " + Figures.of(level.best(), level.best(), scene.unit());
+        return SeekWords.of(scene.seek()).best(scene);
     }
 
     /** What a step brings is said before its reading. */

@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 
@@ -25,8 +24,8 @@ final class SceneWords {
         return Figures.of(level.value(), size(scene), scene.unit());
     }
 
-    private static double size(Scene scene) {
-        return scene.seek() == Seek.PEAK
+    static double size(Scene scene) {
+        return scene.seek().seeksStrongest()
                 ? scene.level().best()
                 : Math.max(scene.level().swing(), Math.abs(scene.level().value()));
     }
@@ -64,7 +63,7 @@ final class SceneWords {
     static String verdict(Scene scene) {
         boolean counts = scene.verdict().counted() && !scene.level().isNearing(scene.seek());
         if (scene.verdict().call() == Verdict.Call.BACK && !counts) {
-            return EventWords.past(scene.level().distanceDb(), scene.seek());
+            return SeekWords.of(scene.seek()).past(scene.level().distanceDb());
         }
         return scene.verdict().sentence();
     }
@@ -79,35 +78,11 @@ final class SceneWords {
 
     /** Percent, decibels and the best itself. */
     static String facts(Scene scene) {
-        Level level = scene.level();
-        if (scene.seek() == Seek.ZERO) {
-            return "largest swing " + Figures.of(level.swing(), level.swing(), scene.unit());
-        }
-        if (!level.hasBest()) {
-            return "no best yet";
-        }
-        return String.format(
-                Locale.ROOT,
-                "%.1f %%  %s %s",
-                level.percentOfBest(),
-                fromBest(scene),
-                Figures.of(level.best(), size(scene), scene.unit()));
+        return SeekWords.of(scene.seek()).facts(scene);
     }
 
     /** How far the reading is from what is sought, for a line that has nothing else to say it with. */
     static String distance(Scene scene) {
-        if (scene.seek() == Seek.ZERO) {
-            return Figures.of(scene.level().value(), size(scene), scene.unit()) + " from zero";
-        }
-        return scene.level().hasBest() ? fromBest(scene) : "no best yet";
-    }
-
-    private static String fromBest(Scene scene) {
-        String side = scene.seek() == Seek.DIP ? " above least" : " below best";
-        double distanceDb = scene.level().distanceDb();
-        String amount = distanceDb < Level.FARTHEST_DB
-                ? String.format(Locale.ROOT, "%.2f dB", distanceDb)
-                : Figures.decibels(distanceDb);
-        return amount + side;
+        return SeekWords.of(scene.seek()).distance(scene);
     }
 }

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Drift;
@@ -101,7 +100,7 @@ public final class StoryTeller implements RecordSink {
     private void addTurn(Adjuster from, Optional<Adjuster.Action> ending, double after, double gainDb) {
         String unit = start.measurand().unit();
         double gain = Double.isNaN(gainDb) ? Gain.between(from.before(), after, unit) : gainDb;
-        boolean meaningful = start.settings().seek() != Seek.ZERO;
+        boolean meaningful = !start.settings().seek().signCounts();
         turns.add(new Turn(
                 from.name(),
                 rounds.merge(from.name(), 1, Integer::sum),

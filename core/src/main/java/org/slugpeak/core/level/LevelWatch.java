@@ -23,7 +23,7 @@ public final class LevelWatch {
     public static final String WIDE_PEAK = "wide-peak";
 
     private final LevelListener listener;
-    private final boolean seeksPeak;
+    private final boolean seeksStrongest;
     private final ConditionWatch conditions;
     private final GeneratorWatch generator;
     private final NoiseWatch noise;
@@ -45,12 +45,12 @@ public final class LevelWatch {
     /**
      * A watch that has seen nothing yet.
      *
-     * @param seek what is turned for; noise and drift are watched for a peak only
+     * @param seek what is turned for; noise and drift are watched where the strongest signal is sought
      * @param listener hears what there is to say
      */
     public LevelWatch(Seek seek, LevelListener listener) {
         this.listener = listener;
-        this.seeksPeak = seek == Seek.PEAK;
+        this.seeksStrongest = seek.seeksStrongest();
         this.conditions = new ConditionWatch(listener);
         this.generator = new GeneratorWatch(listener);
         this.noise = new NoiseWatch(listener);
@@ -102,7 +102,7 @@ public final class LevelWatch {
     }
 
     private void watchPassively(long tNanos, double magnitude) {
-        if (!seeksPeak) {
+        if (!seeksStrongest) {
             return;
         }
         noise.accept(tNanos, magnitude);
@@ -149,7 +149,7 @@ public final class LevelWatch {
      * @param smoothed on the finder's scale; NaN where there is nothing yet
      */
     public void smoothed(long tNanos, double smoothed) {
-        if (seeksPeak) {
+        if (seeksStrongest) {
             widths.level(tNanos, Math.abs(smoothed));
         }
     }

@@ -19,7 +19,7 @@ final class Orientation {
     }
 
     private double sign() {
-        return seek == Seek.DIP ? -polarity : polarity;
+        return seek.direction() * polarity;
     }
 
     double upwards(double reading) {
@@ -28,7 +28,7 @@ final class Orientation {
 
     /** Of an upwards value: the reading's size, negative where the reading has the unexpected sign. */
     double magnitude(double upwards) {
-        return seek == Seek.DIP ? -upwards : upwards;
+        return seek.direction() * upwards;
     }
 
     double asRead(double upwards) {
@@ -36,7 +36,7 @@ final class Orientation {
     }
 
     int ofMagnitude(double slopeUpwards) {
-        double slope = seek == Seek.DIP ? -slopeUpwards : slopeUpwards;
+        double slope = magnitude(slopeUpwards);
         return slope > 0 ? 1 : slope < 0 ? -1 : 0;
     }
 

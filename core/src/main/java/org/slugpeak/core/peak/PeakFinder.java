@@ -31,15 +31,8 @@ public final class PeakFinder {
         this.listener = new OnReadAxis(front.time, listener);
         this.orientation = new Orientation(settings.seek());
         Sight sight = new Sight(front);
-        this.goal = goal(settings, sight);
+        this.goal = settings.seek().goal(sight, orientation, nanos(settings.dwell()), this.listener);
         this.seeker = new Hunt(sight, goal);
-    }
-
-    private Goal goal(PeakSettings settings, Sight sight) {
-        long dwellNanos = nanos(settings.dwell());
-        return settings.seek() == Seek.ZERO
-                ? new ZeroGoal(sight, dwellNanos, listener)
-                : new ExtremeGoal(sight, orientation, dwellNanos, listener);
     }
 
     private static long nanos(Duration dwell) {
@@ -69,7 +62,7 @@ public final class PeakFinder {
             return;
         }
         double reading = Math.max(-LARGEST, Math.min(value, LARGEST));
-        if (orientation.seek() == Seek.ZERO) {
+        if (orientation.seek().signCounts()) {
             front.accept(tNanos, reading, seeker);
             return;
         }

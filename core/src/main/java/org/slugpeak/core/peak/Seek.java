@@ -1,15 +1,51 @@
 package org.slugpeak.core.peak;
 
-import java.util.Locale;
+import org.slugpeak.core.decibel.Decibels;
 
-/** What the user turns for. Immutable; any thread may use it. */
+/**
+ * What the user turns for, and what follows from it: which way is nearer, how far a reading is, whether its sign counts, what
+ * hunts for it. Another thing to turn for is one more constant, and an arm of each switch that the compiler then asks for.
+ * Immutable; any thread may use it.
+ */
 public enum Seek {
     /** The greatest magnitude: almost every tuned circuit. */
-    PEAK,
+    PEAK("peak", Trend.RISING, false, ExtremeGoal::new),
     /** The smallest magnitude: wave traps. */
-    DIP,
+    DIP("dip", Trend.FALLING, false, ExtremeGoal::new),
     /** The zero between a positive and a negative swing: discriminators and ratio detectors. */
-    ZERO;
+    ZERO(
+            "zero",
+            Trend.FALLING,
+            true,
+            (sight, orientation, dwellNanos, listener) -> new ZeroGoal(sight, dwellNanos, listener));
+
+    /** Makes what says when the thing sought was passed, reached again and held. */
+    private interface Goals {
+        Goal create(Sight sight, Orientation orientation, long dwellNanos, PeakListener listener);
+    }
+
+    private final String code;
+    private final Trend nearer;
+    private final int direction;
+    private final boolean signCounts;
+    private final Goals goals;
+
+    Seek(String code, Trend nearer, boolean signCounts, Goals goals) {
+        this.code = code;
+        this.nearer = nearer;
+        this.direction = nearer == Trend.RISING ? 1 : -1;
+        this.signCounts = signCounts;
+        this.goals = goals;
+    }
+
+    Goal goal(Sight sight, Orientation orientation, long dwellNanos, PeakListener listener) {
+        return goals.create(sight, orientation, dwellNanos, listener);
+    }
+
+    /** Of larger magnitudes: 1 where they are nearer, -1 where they are further away. */
+    int direction() {
+        return direction;
+    }
 
     /**
      * The word used on the command line and in records.
@@ -17,7 +53,65 @@ public enum Seek {
      * @return lower case
      */
     public String code() {
-        return name().toLowerCase(Locale.ROOT);
+        return code;
+    }
+
+    /**
+     * Which way the magnitude goes while the reading comes nearer.
+     *
+     * @return rising or falling
+     */
+    public Trend nearer() {
+        return nearer;
+    }
+
+    /**
+     * Which way the magnitude goes while the reading goes further away.
+     *
+     * @return rising or falling
+     */
+    public Trend away() {
+        return direction > 0 ? Trend.FALLING : Trend.RISING;
+    }
+
+    /**
+     * Whether the strongest signal is sought. Only there is the level a measure of its own noise and drift, and of the speed at which it is
+     * turned.
+     *
+     * @return true for a peak
+     */
+    public boolean seeksStrongest() {
+        return direction > 0;
+    }
+
+    /**
+     * Whether the sign of a reading counts. Where it does a reading has no ratio to the best, and no decibels.
+     *
+     * @return true for a zero
+     */
+    public boolean signCounts() {
+        return signCounts;
+    }
+
+    /**
+     * By how much one magnitude is better than another.
+     *
+     * @param magnitude not negative, in the unit of the other
+     * @param than not negative, in the unit of the one
+     * @return in that unit; negative where it is worse
+     */
+    public double better(double magnitude, double than) {
+        return direction > 0 ? magnitude - than : than - magnitude;
+    }
+
+    /**
+     * How far a reading is on the wrong side of the best.
+     *
+     * @param ofBest magnitude of the reading over that of the best, ratio, 0 or more; NaN while there is no best
+     * @return dB; negative where it is better than the best, infinite for a ratio of 0; NaN while there is no best, and where the sign counts
+     */
+    public double distanceDb(double ofBest) {
+        return signCounts ? Double.NaN : -direction * Decibels.of(ofBest);
     }
 
     /**

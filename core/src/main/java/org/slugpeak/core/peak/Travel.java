@@ -70,7 +70,7 @@ final class Travel {
             saidEnd = true;
             listener.noPeak(tNanos, NoPeakReason.END_OF_TRAVEL);
         }
-        if (sight.front.pace.blockSize() == 1 && orientation.seek() == Seek.PEAK) {
+        if (sight.front.pace.blockSize() == 1 && orientation.seek().seeksStrongest()) {
             watchSpeed(tNanos);
         }
     }

@@ -2,6 +2,7 @@ package org.slugpeak.core.steps;
 
 import java.util.List;
 import java.util.Optional;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
@@ -16,10 +17,14 @@ final class PeakSteps implements StepHunt {
     /** What may be missing at most when the hand is told to stop, beyond what is not known better; chosen, as elsewhere. */
     static final double LEFT_DB = 0.15;
 
+    /** The laws that a reading may follow near what is sought, from the largest size so far and the last digit. */
+    interface Laws {
+        List<Curve> of(double largest, double resolution);
+    }
+
     private final Seek seek;
+    private final Laws laws;
     private final Teller teller;
-    private final Trend nearer;
-    private final Trend away;
     private final LastDigit digit = new LastDigit();
 
     private boolean signSaid;
@@ -37,11 +42,10 @@ final class PeakSteps implements StepHunt {
     private Optional<Vertex> top = Optional.empty();
     private Optional<Overshoot> past = Optional.empty();
 
-    PeakSteps(Seek seek, Teller teller) {
+    PeakSteps(Seek seek, Laws laws, Teller teller) {
         this.seek = seek;
+        this.laws = laws;
         this.teller = teller;
-        this.nearer = seek == Seek.DIP ? Trend.FALLING : Trend.RISING;
-        this.away = seek == Seek.DIP ? Trend.RISING : Trend.FALLING;
     }
 
     @Override
@@ -52,12 +56,12 @@ final class PeakSteps implements StepHunt {
         Trend trend = StepHunt.trend(last, value);
         if (Double.isNaN(last)) {
             begin();
-        } else if (trend == away) {
+        } else if (trend == seek.away()) {
             leave(tNanos, value);
         } else {
             approach(tNanos, value, trend);
         }
-        if (Double.isNaN(best) || StepHunt.trend(best, value) == nearer) {
+        if (Double.isNaN(best) || StepHunt.trend(best, value) == seek.nearer()) {
             best = value;
             bestAtNanos = tNanos;
         }
@@ -85,7 +89,7 @@ final class PeakSteps implements StepHunt {
             wrongWaySaid = true;
             teller.tell(listener -> listener.hint(tNanos, Hint.WRONG_WAY, lostDb));
         } else {
-            past.ifPresent(it -> it.step(tNanos, away, away));
+            past.ifPresent(it -> it.step(tNanos, seek.away(), seek.away()));
         }
         begin();
     }
@@ -108,8 +112,7 @@ final class PeakSteps implements StepHunt {
     private Vertex vertex(Crest crest) {
         int exponent = Math.getExponent(largest);
         double resolution = Math.scalb(digit.resolution(), -exponent);
-        List<Curve> curves =
-                seek == Seek.DIP ? Curve.ofDip(Math.scalb(largest, -exponent), resolution) : Curve.ofPeak(resolution);
+        List<Curve> curves = laws.of(Math.scalb(largest, -exponent), resolution);
         return Vertex.of(crest.scaled(-exponent), curves, resolution).scaled(exponent);
     }
 
@@ -121,17 +124,17 @@ final class PeakSteps implements StepHunt {
             beforeRun = Math.abs(last);
             run = 1;
         }
-        past.ifPresent(it -> it.step(tNanos, trend, away));
-        if (top.isPresent() && trend == nearer) {
+        past.ifPresent(it -> it.step(tNanos, trend, seek.away()));
+        if (top.isPresent() && trend == seek.nearer()) {
             compare(tNanos, value, top.get());
         }
     }
 
     /** On the way back, or on the way to another top. */
     private void compare(long tNanos, double value, Vertex vertex) {
-        double missing = seek == Seek.DIP ? Math.abs(value) - vertex.height() : vertex.height() - Math.abs(value);
+        double missing = seek.better(vertex.height(), Math.abs(value));
         double known = Double.isNaN(vertex.heightError()) ? 0 : vertex.heightError() + digit.resolution() / 2;
-        double allowed = Math.max(known, part(LEFT_DB) * vertex.height());
+        double allowed = Math.max(known, Decibels.lost(LEFT_DB) * vertex.height());
         if (missing < -allowed) {
             top = Optional.empty();
             past = Optional.empty();
@@ -150,19 +153,15 @@ final class PeakSteps implements StepHunt {
     /** Whether a size is the best, or so near that a slug set back to it may read so. */
     private boolean isNear(double size) {
         double least = Math.abs(best);
-        double slack = part(REPEATS_DB) * least;
-        return seek == Seek.DIP ? size <= least + slack : size >= least - slack;
-    }
-
-    private static double part(double db) {
-        return 1 - Math.pow(10, -db / 20);
+        double slack = Decibels.lost(REPEATS_DB) * least;
+        return seek.better(least, size) <= slack;
     }
 
     /** A zero may have been as much as half the last digit, so that decibels stay finite. */
     private double apartDb(double from, double to) {
         double least = Math.max(digit.resolution() / 2, Double.MIN_VALUE);
-        double there = Math.log10(Math.max(Math.abs(from), least));
-        return Math.abs(20 * (there - Math.log10(Math.max(Math.abs(to), least))));
+        double there = Decibels.of(Math.max(Math.abs(from), least));
+        return Math.abs(there - Decibels.of(Math.max(Math.abs(to), least)));
     }
 
     @Override

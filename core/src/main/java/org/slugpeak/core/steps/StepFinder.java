@@ -52,7 +52,11 @@ public final class StepFinder {
     }
 
     private StepHunt newHunt() {
-        return seek == Seek.ZERO ? new ZeroSteps(this::tell) : new PeakSteps(seek, this::tell);
+        return switch (seek) {
+            case PEAK -> new PeakSteps(seek, (largest, resolution) -> Curve.ofPeak(resolution), this::tell);
+            case DIP -> new PeakSteps(seek, Curve::ofDip, this::tell);
+            case ZERO -> new ZeroSteps(this::tell);
+        };
     }
 
     private void tell(Consumer<StepListener> finding) {

@@ -1,0 +1,35 @@
+package org.slugpeak.cli.display;
+
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.steps.StepsBack;
+
+/** How a thing that may be sought is spoken of. */
+interface SeekWords {
+
+    static SeekWords of(Seek seek) {
+        return switch (seek) {
+            case PEAK -> new ExtremeWords(seek.code(), "", " below best");
+            case DIP -> new ExtremeWords(seek.code(), ": less is nearer", " above least");
+            case ZERO -> new ZeroWords();
+        };
+    }
+
+    /** Which readings are nearer, where that does not go without saying. */
+    String nearer();
+
+    /** What is said, and kept up to date on the screen, while the reading is past what is sought. */
+    String past(double distanceDb);
+
+    String stepsBack(StepsBack back, double dropDb, String unit);
+
+    String returned(double lossDb);
+
+    /** How the level stands, all in all. */
+    String facts(Scene scene);
+
+    /** How far the reading is from what is sought, for a line that has nothing else to say it with. */
+    String distance(Scene scene);
+
+    /** The best, to follow on the distance; empty where that says it all. */
+    String best(Scene scene);
+}

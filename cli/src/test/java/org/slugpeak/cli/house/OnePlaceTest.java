@@ -1,0 +1,49 @@
+package org.slugpeak.cli.house;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is written down in one place of the house, and nowhere else. */
+final class OnePlaceTest {
+
+    private static final Pattern COMPARED =
+            Pattern.compile("[=!]= *(Seek\\.)?(PEAK|DIP|ZERO)\\b|\\b(PEAK|DIP|ZERO)(\\.equals\\(| *[=!]=)|equals\\(Seek\\.");
+
+    private static final Pattern DECIBELS = Pattern.compile("[12]0 *\\* *Math\\.log10\\(|Math\\.pow\\(10, [^;]* / [12]0\\)");
+
+    /** Another thing to turn for must be asked for by the compiler: a comparison would go on in silence. */
+    @Test
+    void nobodyComparesWhatIsSoughtWithAConstant() {
+        List<Path> others = Sources.all().stream()
+                .filter(file -> !file.endsWith("core/plan/Goal.java"))
+                .toList();
+        assertEquals(List.of(), Sources.met(others, COMPARED));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"seek == Seek.DIP", "if (ZERO != wanted)", "wanted.equals(Seek.PEAK)", "it.seek() != ZERO"})
+    void aComparisonWithWhatIsSoughtWouldBeSeen(String line) {
+        assertTrue(COMPARED.matcher(line).find());
+    }
+
+    @Test
+    void oneClassKnowsWhatADecibelIs() {
+        List<Path> others = Sources.all().stream()
+                .filter(file -> !file.endsWith("core/decibel/Decibels.java"))
+                .toList();
+        assertEquals(List.of(), Sources.met(others, DECIBELS));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"20 * Math.log10(x)", "10*Math.log10(x)", "Math.pow(10, -db / 20)"})
+    void aDecibelWrittenOutWouldBeSeen(String line) {
+        assertTrue(DECIBELS.matcher(line).find());
+    }
+}
