@@ -22,10 +22,6 @@ final class ExtremeGoal implements Goal {
     private static final double SURELY_SAME = 3;
     /** The pass is taken back when the level rises beyond its best by this. */
     private static final double BEYOND = Decibels.lost(0.3);
-    /** A pass so soon after the return is an overshoot; so many in a row are told. */
-    private static final double OVERSHOT_SECONDS = 1.5;
-
-    private static final int OVERSHOOTS = 2;
 
     private final Sight sight;
     private final PeakListener listener;
@@ -35,6 +31,7 @@ final class ExtremeGoal implements Goal {
     private final Best best;
     private final Travel travel;
     private final Signal signal;
+    private final Haste haste;
     private final Return comingBack;
     private final Dwell dwell;
     private final Tops tops;
@@ -42,9 +39,6 @@ final class ExtremeGoal implements Goal {
     private double bestAtPass = Double.NaN;
     private double sigmaAtPass;
     private double bottom = Double.NaN;
-    private boolean returnedKnown;
-    private long returnedAtNanos;
-    private int overshoots;
 
     ExtremeGoal(Sight sight, Orientation orientation, long dwellNanos, PeakListener listener) {
         this.sight = sight;
@@ -54,7 +48,8 @@ final class ExtremeGoal implements Goal {
         this.best = new Best(sight.front);
         this.travel = new Travel(sight, listener, orientation);
         this.signal = new Signal(best, listener);
-        this.comingBack = new Return(sight, best);
+        this.haste = new Haste(listener);
+        this.comingBack = new Return(sight, best, haste);
         this.dwell = new Dwell(sight, best, dwellNanos, listener);
         this.tops = new Tops(listener, orientation);
         restart();
@@ -146,7 +141,7 @@ final class ExtremeGoal implements Goal {
 
     /** The hand shall come back to a level that it has reached just now. */
     private void pass(long tNanos, double backTo) {
-        watchOvershoot(tNanos);
+        haste.passed(tNanos);
         bestAtPass = best.value();
         sigmaAtPass = best.sigma();
         turns.least(LEAST_FALL);
@@ -157,20 +152,9 @@ final class ExtremeGoal implements Goal {
         tops.passed(tNanos, best.value());
     }
 
-    /** Whoever stops behind the best time and again turns too fast to stop in time. */
-    private void watchOvershoot(long tNanos) {
-        boolean overshot = returnedKnown && Elapsed.seconds(returnedAtNanos, tNanos) < OVERSHOT_SECONDS;
-        overshoots = overshot ? overshoots + 1 : 0;
-        returnedKnown = false;
-        if (overshoots == OVERSHOOTS) {
-            overshoots = 0;
-            listener.hint(tNanos, Hint.TURN_SLOWER, 2);
-        }
-    }
-
     @Override
     public void past(long tNanos) {
-        comingBack.look();
+        comingBack.look(tNanos);
         dwell.watchRest(tNanos, comingBack.hasRecovered());
         travel.lookAway(tNanos, turns, belowBestDb());
     }
@@ -217,8 +201,7 @@ final class ExtremeGoal implements Goal {
             beginStretch();
         }
         turns.least(GOOD_ENOUGH);
-        returnedKnown = true;
-        returnedAtNanos = tNanos;
+        haste.returned(tNanos);
         listener.returned(tNanos, orientation.asRead(sight.level.value()), belowBestDb());
     }
 
@@ -263,8 +246,7 @@ final class ExtremeGoal implements Goal {
         tops.restart();
         bestAtPass = Double.NaN;
         bottom = Double.NaN;
-        returnedKnown = false;
-        overshoots = 0;
+        haste.restart();
         turns.least(LEAST_FALL);
         turns.forget(sight.blockSeconds());
     }

@@ -15,8 +15,8 @@ public enum Hint {
     /** The signal that was gone is there again. The amount is how far it is from the level before, in dB. */
     SIGNAL_BACK("signal-back"),
     /**
-     * Readings come too slowly for the present speed of turning, or the hand ran past the best twice when it should have stopped. The amount
-     * is the factor by which to slow down.
+     * Readings come too slowly for the present speed of turning, or the hand has run past the best and comes back too fast to stop there. The
+     * amount is the factor by which to slow down.
      */
     TURN_SLOWER("turn-slower");
 

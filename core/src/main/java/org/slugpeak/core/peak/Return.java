@@ -39,13 +39,15 @@ final class Return {
 
     private final Sight sight;
     private final Best best;
+    private final Haste haste;
     private double goal;
     private double deepest;
     private int missedBefore;
 
-    Return(Sight sight, Best best) {
+    Return(Sight sight, Best best, Haste haste) {
         this.sight = sight;
         this.best = best;
+        this.haste = haste;
     }
 
     /**
@@ -73,8 +75,11 @@ final class Return {
         deepest = loss;
     }
 
-    void look() {
+    void look(long tNanos) {
         deepest = Math.max(deepest, loss());
+        if (isSoonThere() && loss() <= (1 - RECOVERED) * deepest && !isNear()) {
+            haste.comesSoon(tNanos, missing(), mayMiss());
+        }
     }
 
     private double loss() {
@@ -102,8 +107,15 @@ final class Return {
     }
 
     private boolean isNear() {
-        double most = MISSED * Math.abs(best.value()) + SURELY * best.sigma();
-        return best.value() - sight.level.value() <= most;
+        return missing() <= mayMiss();
+    }
+
+    private double missing() {
+        return best.value() - sight.level.value();
+    }
+
+    private double mayMiss() {
+        return MISSED * Math.abs(best.value()) + SURELY * best.sigma();
     }
 
     private boolean isThere() {
@@ -116,7 +128,7 @@ final class Return {
     }
 
     private boolean isSoonThere() {
-        double leadSeconds = Hunt.REACTION_SECONDS + sight.front.pace.intervalSeconds() / 2;
+        double leadSeconds = haste.leadSeconds() + sight.front.pace.intervalSeconds() / 2;
         return sight.slope.secondsToTop(goal) <= leadSeconds;
     }
 }

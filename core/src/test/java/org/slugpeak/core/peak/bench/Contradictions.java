@@ -25,6 +25,7 @@ final class Contradictions extends Obeyed {
 
     private final Family family;
     private final double lostClumps;
+    private final boolean slows;
     private final Meter meter;
     private final SplittableRandom random;
     private final double[] before = new double[(int) Math.round(TREND_SECONDS / STEP_SECONDS)];
@@ -35,10 +36,11 @@ final class Contradictions extends Obeyed {
     private int shortOf;
     private int again;
 
-    private Contradictions(Family family, double lostClumps, SplittableRandom random) {
+    private Contradictions(Family family, double lostClumps, boolean slows, SplittableRandom random) {
         super(new Hand(family, Run.start(family, random), random.split()));
         this.family = family;
         this.lostClumps = lostClumps;
+        this.slows = slows;
         this.random = random;
         this.meter = new Meter(family, random.split());
     }
@@ -49,26 +51,30 @@ final class Contradictions extends Obeyed {
             for (double noise : new double[] {0.0035, 0.02}) {
                 for (double lost : new double[] {0, LOST}) {
                     for (double speed : new double[] {40, 120}) {
-                        troubles.add(trouble(Family.IF_SLUG, speed, rate, noise, Family.Habit.PLAIN, lost));
+                        troubles.add(trouble(Family.IF_SLUG, speed, rate, noise, Family.Habit.PLAIN, lost, true));
                     }
-                    troubles.add(trouble(Family.TRIMMER, 25, rate, noise, Family.Habit.PLAIN, lost));
+                    troubles.add(trouble(Family.TRIMMER, 25, rate, noise, Family.Habit.PLAIN, lost, true));
                 }
             }
         }
         for (double lost : new double[] {0, LOST}) {
-            troubles.add(trouble(Family.TRIMMER, 60, 50, 0.0035, Family.Habit.PLAIN, lost));
-            troubles.add(trouble(Family.IF_SLUG, 40, 50, 0.0035, Family.Habit.WRONG_WAY, lost));
-            troubles.add(trouble(Family.IF_SLUG, 40, 50, 0.0035, Family.Habit.OVERSHOOTS, lost));
-            troubles.add(trouble(Family.IF_SLUG, 120, 50, 0.0035, Family.Habit.OVERSHOOTS, lost));
+            troubles.add(trouble(Family.TRIMMER, 60, 50, 0.0035, Family.Habit.PLAIN, lost, true));
+            troubles.add(trouble(Family.IF_SLUG, 40, 50, 0.0035, Family.Habit.WRONG_WAY, lost, true));
+            troubles.add(trouble(Family.IF_SLUG, 40, 50, 0.0035, Family.Habit.OVERSHOOTS, lost, true));
+            troubles.add(trouble(Family.IF_SLUG, 120, 50, 0.0035, Family.Habit.OVERSHOOTS, lost, true));
+        }
+        for (double lost : new double[] {0, LOST}) {
+            troubles.add(trouble(Family.TRIMMER, 60, 50, 0.0035, Family.Habit.PLAIN, lost, false));
+            troubles.add(trouble(Family.IF_SLUG, 120, 50, 0.0035, Family.Habit.OVERSHOOTS, lost, false));
         }
         return troubles;
     }
 
     private static Trouble trouble(
-            double halfWidth, double speed, double rate, double noise, Family.Habit habit, double lost) {
+            double halfWidth, double speed, double rate, double noise, Family.Habit habit, double lost, boolean slows) {
         String name = String.format(
                 Locale.ROOT,
-                "%s %.0f deg/s, %.0f/s, %.2f %%%s%s",
+                "%s %.0f deg/s, %.0f/s, %.2f %%%s%s%s",
                 halfWidth == Family.TRIMMER ? "trimmer" : "slug",
                 speed,
                 rate,
@@ -76,9 +82,10 @@ final class Contradictions extends Obeyed {
                 habit == Family.Habit.PLAIN
                         ? ""
                         : ", " + habit.name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                lost > 0 ? ", lines lost" : "");
+                lost > 0 ? ", lines lost" : "",
+                slows ? "" : ", never slower");
         Family family = new Family(name, halfWidth, speed, rate, noise, Family.Law.CLEAN, habit);
-        return new Trouble(name, COUNTED, random -> new Contradictions(family, lost, random).run());
+        return new Trouble(name, COUNTED, random -> new Contradictions(family, lost, slows, random).run());
     }
 
     private int[] run() {
@@ -133,6 +140,9 @@ final class Contradictions extends Obeyed {
             rising += Trouble.count(rises > 0);
             again += Trouble.count(toldThisWay);
             toldThisWay = true;
+        }
+        if (hint == Hint.TURN_SLOWER && slows) {
+            hand.turnSlower(tNanos, amount);
         }
         super.hint(tNanos, hint, amount);
     }

@@ -26,6 +26,9 @@ final class Hand implements PeakListener {
     private double slipAtDegrees;
     private double slugDegrees;
     private double speed;
+    private double slowness = 1;
+    private double slownessNext = 1;
+    private double slowerAt = Double.POSITIVE_INFINITY;
     private double direction;
     private double pauseUntil;
     private double nextPause;
@@ -60,13 +63,17 @@ final class Hand implements PeakListener {
         if (now >= actAt) {
             act(now);
         }
+        if (now >= slowerAt) {
+            slowerAt = Double.POSITIVE_INFINITY;
+            slowness = slownessNext;
+        }
         if (!moving && now - stoppedAt >= PATIENCE_SECONDS) {
             moving = true;
         }
         if (!moving || paused(now)) {
             return;
         }
-        handDegrees += direction * speed * seconds;
+        handDegrees += direction * speed / slowness * seconds;
         if (Math.abs(handDegrees - stuckDegrees) >= slipAtDegrees) {
             stuckDegrees = handDegrees;
             slipAtDegrees = random.nextDouble(0.2, 0.04 * family.speedDegreesPerSecond());
@@ -104,8 +111,18 @@ final class Hand implements PeakListener {
 
     private void decide(long tNanos, Action next) {
         action = next;
+        actAt = tNanos / 1e9 + reactionSeconds();
+    }
+
+    private double reactionSeconds() {
         double late = family.hand() == Family.Habit.OVERSHOOTS ? 0.5 : 0;
-        actAt = tNanos / 1e9 + random.nextDouble(0.25, 0.45) + late;
+        return random.nextDouble(0.25, 0.45) + late;
+    }
+
+    /** Turns slower by a factor from now on; only a hand of which that is asked. */
+    void turnSlower(long tNanos, double factor) {
+        slownessNext = factor * slowness;
+        slowerAt = tNanos / 1e9 + reactionSeconds();
     }
 
     double slugDegrees() {
