@@ -31,8 +31,16 @@ public final class PeakFinder {
         this.listener = new OnReadAxis(front.time, listener);
         this.orientation = new Orientation(settings.seek());
         Sight sight = new Sight(front);
-        this.goal = settings.seek().goal(sight, orientation, nanos(settings.dwell()), this.listener);
+        this.goal = goal(settings, sight);
         this.seeker = new Hunt(sight, goal);
+    }
+
+    private Goal goal(PeakSettings settings, Sight sight) {
+        long dwellNanos = nanos(settings.dwell());
+        return switch (settings.seek()) {
+            case PEAK, DIP -> new ExtremeGoal(sight, orientation, dwellNanos, listener);
+            case ZERO -> new ZeroGoal(sight, dwellNanos, listener);
+        };
     }
 
     private static long nanos(Duration dwell) {

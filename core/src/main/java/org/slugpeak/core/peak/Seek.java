@@ -3,43 +3,28 @@ package org.slugpeak.core.peak;
 import org.slugpeak.core.decibel.Decibels;
 
 /**
- * What the user turns for, and what follows from it: which way is nearer, how far a reading is, whether its sign counts, what
- * hunts for it. Another thing to turn for is one more constant, and an arm of each switch that the compiler then asks for.
+ * What the user turns for, and what follows from it: which way is nearer, how far a reading is, whether its sign counts.
+ * Another thing to turn for is one more constant, and an arm of each switch that the compiler then asks for.
  * Immutable; any thread may use it.
  */
 public enum Seek {
     /** The greatest magnitude: almost every tuned circuit. */
-    PEAK("peak", Trend.RISING, false, ExtremeGoal::new),
+    PEAK("peak", Trend.RISING, false),
     /** The smallest magnitude: wave traps. */
-    DIP("dip", Trend.FALLING, false, ExtremeGoal::new),
+    DIP("dip", Trend.FALLING, false),
     /** The zero between a positive and a negative swing: discriminators and ratio detectors. */
-    ZERO(
-            "zero",
-            Trend.FALLING,
-            true,
-            (sight, orientation, dwellNanos, listener) -> new ZeroGoal(sight, dwellNanos, listener));
-
-    /** Makes what says when the thing sought was passed, reached again and held. */
-    private interface Goals {
-        Goal create(Sight sight, Orientation orientation, long dwellNanos, PeakListener listener);
-    }
+    ZERO("zero", Trend.FALLING, true);
 
     private final String code;
     private final Trend nearer;
     private final int direction;
     private final boolean signCounts;
-    private final Goals goals;
 
-    Seek(String code, Trend nearer, boolean signCounts, Goals goals) {
+    Seek(String code, Trend nearer, boolean signCounts) {
         this.code = code;
         this.nearer = nearer;
         this.direction = nearer == Trend.RISING ? 1 : -1;
         this.signCounts = signCounts;
-        this.goals = goals;
-    }
-
-    Goal goal(Sight sight, Orientation orientation, long dwellNanos, PeakListener listener) {
-        return goals.create(sight, orientation, dwellNanos, listener);
     }
 
     /** Of larger magnitudes: 1 where they are nearer, -1 where they are further away. */
