@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.session.RecordSink;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -70,7 +71,10 @@ public final class DisplayOptions {
         if (chosen == View.SCREEN && console.isPresent() && console.get().canDraw()) {
             return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful), keys, err);
         }
-        return Showing.inLines(lines(chosen, out), console, keys, err);
+        Showing showing = Showing.inLines(lines(chosen, out), console, keys, err);
+        return chosen == View.LINES
+                ? showing.endingWith(new TerminalLife(Console::isOutputTerminal, Ticker.system()))
+                : showing;
     }
 
     /**

@@ -22,6 +22,7 @@ public final class Showing implements RecordSink, AutoCloseable {
     private final PrintStream err;
     private final Queue<String> toldOnScreen = new ConcurrentLinkedQueue<>();
     private final TurningSpeed speed = new TurningSpeed();
+    private Optional<TerminalLife> life = Optional.empty();
 
     private Showing(RecordSink sink, Keys keys, Optional<Console> console, Optional<Screen> screen, PrintStream err) {
         this.sink = sink;
@@ -58,6 +59,12 @@ public final class Showing implements RecordSink, AutoCloseable {
 
     static Showing inLines(RecordSink lines, Optional<Console> console, Keys keys, PrintStream err) {
         return new Showing(lines, keys, console, Optional.empty(), err);
+    }
+
+    /** Lines that end with the terminal they are written to, though no keys are read from it. */
+    Showing endingWith(TerminalLife terminal) {
+        life = Optional.of(terminal);
+        return this;
     }
 
     /**
@@ -97,6 +104,10 @@ public final class Showing implements RecordSink, AutoCloseable {
      * @return never the same wish twice
      */
     public Keys keys() {
+        if (life.map(TerminalLife::isGone).orElse(false)) {
+            life = Optional.empty();
+            keys.put(KeyAction.HANG_UP);
+        }
         return keys;
     }
 

@@ -1,16 +1,25 @@
 package org.slugpeak.cli.run;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
 import org.slugpeak.core.session.SessionRecord;
 
-/** What the user sees, and what the user's keys ask of the session. One thread. */
+/**
+ * What the user sees, and what the user's keys ask of the session. It is seen when the outputs let go of what they hold back, so
+ * that a log, which comes before it, has it already. One thread.
+ */
 public final class ShowingOutput implements SessionOutput {
 
+    /** So many records are not held back longer, which is a few hundred kilobytes. */
+    private static final int MOST_HELD = 256;
+
     private final Showing showing;
+    private final List<SessionRecord> held = new ArrayList<>();
     private final Map<KeyAction, Runnable> extra = new EnumMap<>(KeyAction.class);
     private final LevelKeys levelKeys = new LevelKeys();
     private int marks;
@@ -50,7 +59,18 @@ public final class ShowingOutput implements SessionOutput {
 
     @Override
     public void take(SessionRecord record) {
-        showing.take(record);
+        held.add(record);
+    }
+
+    @Override
+    public boolean isFull() {
+        return held.size() >= MOST_HELD;
+    }
+
+    @Override
+    public void flush() {
+        held.forEach(showing::take);
+        held.clear();
     }
 
     @Override
@@ -78,6 +98,7 @@ public final class ShowingOutput implements SessionOutput {
 
     @Override
     public void close() {
+        flush();
         showing.close();
     }
 }

@@ -7,10 +7,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.slugpeak.cli.tool.PackagedTool;
 
-/** Reads the JSON lines of a tool and remembers the last reading that it has shown. Any thread may ask. */
+/** Reads the JSON lines of a tool, or its plain ones, and remembers the last reading that it has shown. Any thread may ask. */
 final class Counting {
 
-    private static final Pattern READING = Pattern.compile("\"type\":\"reading\".*?\"value\":([0-9.E]+)");
+    private static final Pattern READING =
+            Pattern.compile("\"type\":\"reading\".*?\"value\":([0-9.E]+)|^ *[0-9.]+ s  ([0-9.]+)  ");
 
     private final AtomicLong shown = new AtomicLong();
     private final Thread reader;
@@ -40,7 +41,8 @@ final class Counting {
             for (Optional<String> line = tool.line(); line.isPresent(); line = tool.line()) {
                 Matcher reading = READING.matcher(line.get());
                 if (reading.find()) {
-                    shown.set((long) Double.parseDouble(reading.group(1)));
+                    shown.set(
+                            (long) Double.parseDouble(reading.group(1) == null ? reading.group(2) : reading.group(1)));
                 }
             }
         } catch (IOException gone) {

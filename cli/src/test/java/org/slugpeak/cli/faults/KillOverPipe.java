@@ -2,10 +2,12 @@ package org.slugpeak.cli.faults;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.slugpeak.cli.tool.PackagedTool;
 
-/** Killed at a random moment while readings come through a pipe: what it had shown is in the log. */
+/** Killed at a random moment while readings come through a pipe, and are shown as JSON or in lines: what it had shown is in the log. */
 final class KillOverPipe implements Trial {
 
     @Override
@@ -22,8 +24,11 @@ final class KillOverPipe implements Trial {
     public String attempt(SplittableRandom random, Path folder) throws Exception {
         Path log = folder.resolve("log.jsonl");
         int until = random.nextInt(2000);
-        try (PackagedTool tool =
-                PackagedTool.start(folder, "watch", "--from", "-", "--rate", "50", "--json", "--log", log.toString())) {
+        List<String> shown = random.nextBoolean() ? List.of("--json") : List.of("--view", "lines");
+        List<String> command =
+                new ArrayList<>(List.of("watch", "--from", "-", "--rate", "50", "--log", log.toString()));
+        command.addAll(shown);
+        try (PackagedTool tool = PackagedTool.start(folder, command.toArray(String[]::new))) {
             Counting counting = Counting.of(tool);
             Thread feeder = new Thread(() -> feed(tool, random.split()));
             feeder.setDaemon(true);

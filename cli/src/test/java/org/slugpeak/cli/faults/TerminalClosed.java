@@ -10,7 +10,7 @@ import org.slugpeak.bridge.testkit.BenchPort;
 import org.slugpeak.bridge.testkit.PseudoTerminal;
 import org.slugpeak.bridge.testkit.ScpiResponder;
 
-/** The window in which it runs is closed: the session ends, with its log, in every view. */
+/** The window in which it runs is closed, with the signal that goes with it or without: the session ends, with its log, in every view. */
 final class TerminalClosed implements Trial {
 
     private static final List<String> VIEWS = List.of("screen", "plain", "lines", "none");
@@ -32,23 +32,26 @@ final class TerminalClosed implements Trial {
     public String attempt(SplittableRandom random, Path folder) throws Exception {
         Path log = folder.resolve("log.jsonl");
         String view = VIEWS.get(random.nextInt(VIEWS.size()));
+        // Whoever shows nothing hears of no end but by the signal.
+        boolean signalled = view.equals("none") || random.nextBoolean();
         try (BenchPort port = BenchPort.in(folder)) {
             port.plug(ScpiResponder.reading("+1.25000000E+00"));
-            Process tool = watchedUntilLogged(port.path(), view, log);
+            Process tool = watchedUntilLogged(port.path(), view, log, signalled);
             boolean ended = tool.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
             tool.destroyForcibly();
-            Trial.require(ended, "--view " + view + " lives on");
+            Trial.require(ended, "--view " + view + " lives on, signal: " + signalled);
             Trial.require(KeptLog.read(log).closed(), "--view " + view + " has not closed its log");
         }
         return "";
     }
 
     /** Runs the tool in a window of its own, as a terminal program makes it, and closes the window. */
-    private static Process watchedUntilLogged(String port, String view, Path log) throws IOException {
+    private static Process watchedUntilLogged(String port, String view, Path log, boolean signalled)
+            throws IOException {
         try (PseudoTerminal window = PseudoTerminal.open()) {
-            String line =
-                    "exec setsid --ctty sh -c 'exec \"$0\" \"$@\" <\"$W\" >\"$W\" 2>&1' \"$SLUGPEAK\" watch --from "
-                            + port + " --view " + view + " --cue off --log " + log + " <\"$W\"";
+            String line = "exec setsid " + (signalled ? "--ctty" : "")
+                    + " sh -c 'exec \"$0\" \"$@\" <\"$W\" >\"$W\" 2>&1' \"$SLUGPEAK\" watch --from " + port + " --view "
+                    + view + " --cue off --log " + log + " <\"$W\"";
             ProcessBuilder builder = new ProcessBuilder("sh", "-c", line);
             builder.environment().put("W", window.path());
             builder.environment().put("TERM", "xterm");

@@ -1,14 +1,18 @@
 package org.slugpeak.cli.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.cli.display.Showing;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
@@ -74,6 +78,25 @@ final class FlushingTest {
         };
         session(List.of(log, full)).run();
         assertEquals(List.of("taken", "log", "shown"), letGo.subList(0, 3));
+    }
+
+    @Test
+    void whatIsShownIsInTheLogAlready() throws BridgeException {
+        List<String> done = new ArrayList<>();
+        SessionOutput log = new SessionOutput() {
+            @Override
+            public void take(SessionRecord record) {}
+
+            @Override
+            public void flush() {
+                done.add("kept");
+            }
+        };
+        Showing lines = Showing.ofCurve(record -> done.add("shown"), true, false, Set.of(), System.err);
+        session(List.of(log, new ShowingOutput(lines))).run();
+        int firstShown = done.indexOf("shown");
+        assertTrue(firstShown > 0 && done.get(firstShown - 1).equals("kept"), done.toString());
+        assertTrue(Collections.frequency(done, "shown") > READINGS, "all is shown in the end");
     }
 
     private final class Holding implements SessionOutput {

@@ -58,12 +58,17 @@ public final class PackagedTool implements AutoCloseable {
      */
     public static Result shell(Path folder, Map<String, String> environment, String line)
             throws IOException, InterruptedException {
-        Map<String, String> all = new HashMap<>(environment);
-        all.put("SLUGPEAK", launcher());
-        try (PackagedTool tool = start(folder, all, List.of("sh", "-c", "cd \"$XDG_STATE_HOME\"; " + line))) {
+        try (PackagedTool tool = startLine(folder, environment, line)) {
             tool.endInput();
             return tool.finish();
         }
+    }
+
+    /** Starts such a line of shell and does not wait for its end. */
+    public static PackagedTool startLine(Path folder, Map<String, String> environment, String line) throws IOException {
+        Map<String, String> all = new HashMap<>(environment);
+        all.put("SLUGPEAK", launcher());
+        return start(folder, all, List.of("sh", "-c", "cd \"$XDG_STATE_HOME\"; " + line));
     }
 
     /** The same, with nothing more in the environment. */

@@ -11,10 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.slugpeak.bridge.testkit.PseudoTerminal;
 import org.slugpeak.cli.tool.PackagedTool.Result;
 
 /** What somebody gets who pipes readings into the tool. */
@@ -185,6 +187,45 @@ final class WatchIT {
             assertEquals(130, tool.finish().exitCode());
         }
         assertTrue(Files.readString(log).contains("terminal closed"));
+    }
+
+    @Test
+    void aTerminalThatGoesWithoutASignalEndsTheLinesToo() throws IOException, InterruptedException {
+        Path log = folder.resolve("session.jsonl");
+        try (PackagedTool tool = shownInAWindowThatClosesWithoutASignal()) {
+            assertEquals(130, tool.finish().exitCode());
+        }
+        assertTrue(Files.readString(log).contains("\"reason\":\"terminal closed\""));
+    }
+
+    private PackagedTool shownInAWindowThatClosesWithoutASignal() throws IOException {
+        try (PseudoTerminal window = PseudoTerminal.open()) {
+            PackagedTool tool = PackagedTool.startLine(
+                    folder,
+                    Map.of("W", window.path()),
+                    "exec setsid \"$SLUGPEAK\" watch --from sim --view lines --log session.jsonl >\"$W\" 2>&1");
+            while (!new String(window.read(20), UTF_8).contains("no best yet")) {
+                assertTrue(tool.process().isAlive());
+            }
+            return tool;
+        }
+    }
+
+    @Test
+    void killedItLosesNothingThatItHadShownInLinesEither() throws IOException, InterruptedException {
+        Path log = folder.resolve("session.jsonl");
+        try (PackagedTool tool = PackagedTool.start(
+                folder, "watch", "--from", "-", "--rate", "50", "--view", "lines", "--log", log.toString())) {
+            tool.send("1\n".repeat(300));
+            tool.lineWith("5.98 s");
+            tool.signal("KILL");
+            tool.process().waitFor();
+        }
+        assertEquals(
+                300,
+                Files.readAllLines(log).stream()
+                        .filter(line -> type(line).equals("reading"))
+                        .count());
     }
 
     @Test
