@@ -59,12 +59,39 @@ class BestTest {
         assertTrue(best.sigmaOfMissing() > best.sigma());
     }
 
+    /** It is the time of the better look that counts. */
+    @ParameterizedTest
+    @CsvSource({"8, 80, true", "80, 8, false"})
+    void isWhereTheSurerLookSawIt(double firstHalfWidth, double secondHalfWidth, boolean second) {
+        cross(1, firstHalfWidth, 0.004, 1);
+        long firstAt = best.atNanos();
+        best.settle();
+        cross(1, secondHalfWidth, 0.004, 2);
+        best.same();
+        assertEquals(second ? best.top().atNanos() : firstAt, best.atNanos());
+    }
+
+    /** Whatever was asked before: what is asked first is as true as the rest. */
+    @Test
+    void isWhatWasSeenLastWhicheverIsAskedFirst() {
+        cross(1, 25, 0.002, 7);
+        best.lowerBy(0.03);
+        assertEquals(0.97, best.value(), 0.003);
+        cross(1.5, 25, 0.002, 8);
+        assertEquals(best.top().atNanos(), best.atNanos());
+        best.settle();
+        cross(1.8, 25, 0.002, 9);
+        assertEquals(best.top().sigma(), best.sigma(), 0.5 * best.top().sigma());
+        assertEquals(1.8, best.value(), 0.01);
+    }
+
     @Test
     void aHigherTopRaisesIt() {
         cross(1, 25, 0.002, 5);
         double sigma = best.sigma();
         best.settle();
         cross(1.2, 25, 0.002, 6);
+        assertTrue(best.value() <= best.top().value());
         assertTrue(best.value()
                 > best.top().value() - 2 * Math.hypot(sigma, best.top().sigma()) - 1e-12);
         assertEquals(1.2, best.value(), 0.02);
