@@ -18,6 +18,7 @@ import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.curve.ResponsePoint;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
+import org.slugpeak.core.word.Refused;
 
 /**
  * Points of a response curve: text with {@code frequency,level} in kHz and the unit of the readings, one a line; blank lines,
@@ -60,7 +61,7 @@ public final class CurveFile {
         for (PointLines.Line line : PointLines.read(file, decimalComma)) {
             try {
                 points.add(point(line.numbers()));
-            } catch (IllegalArgumentException e) {
+            } catch (Refused e) {
                 mistakes.add("line " + line.number());
             }
         }
@@ -71,11 +72,11 @@ public final class CurveFile {
         return List.copyOf(points);
     }
 
-    private static ResponsePoint point(List<Double> numbers) {
+    private static ResponsePoint point(List<Double> numbers) throws Refused {
         if (numbers.size() < 2) {
-            throw new IllegalArgumentException("two fields or more");
+            throw new Refused("two fields or more");
         }
-        return new ResponsePoint(numbers.get(0) * 1e3, numbers.get(1));
+        return ResponsePoint.of(numbers.get(0) * 1e3, numbers.get(1));
     }
 
     /**

@@ -2,6 +2,7 @@ package org.slugpeak.bridge.file;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.slugpeak.core.word.Refused;
 
 /**
  * What the user may say about a text with readings; a rate out of range is refused with an
@@ -37,9 +38,26 @@ public record CsvOptions(
                     + readingsPerSecond.getAsDouble());
         }
         if (unit.isPresent() && ReadingUnit.of(unit.get()).isEmpty()) {
-            throw new IllegalArgumentException(
-                    "the unit must be V, mV, uV, dBV, dBu, dBm, dB, dBFS or another of a reading, not " + unit.get());
+            throw new IllegalArgumentException(noUnit(unit.get()));
         }
+    }
+
+    private static String noUnit(String unit) {
+        return "the unit must be V, mV, uV, dBV, dBu, dBm, dB, dBFS or another of a reading, not " + unit;
+    }
+
+    /**
+     * A unit that somebody wrote.
+     *
+     * @param unit as written
+     * @return the same
+     * @throws Refused where readings have no such unit
+     */
+    public static String knownUnit(String unit) throws Refused {
+        if (ReadingUnit.of(unit).isEmpty()) {
+            throw new Refused(noUnit(unit));
+        }
+        return unit;
     }
 
     /**

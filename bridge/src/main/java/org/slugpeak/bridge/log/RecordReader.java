@@ -34,6 +34,8 @@ import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 import org.slugpeak.core.steps.StepsBack;
+import org.slugpeak.core.word.Coded;
+import org.slugpeak.core.word.Refused;
 
 /** Reads lines back into records, one at a time. One thread at a time. */
 final class RecordReader {
@@ -72,9 +74,13 @@ final class RecordReader {
         }
         try {
             return Optional.of(parser.parse(object));
-        } catch (IllegalArgumentException | DateTimeParseException e) {
-            throw new BadLine("has a field that cannot be: " + e.getMessage());
+        } catch (DateTimeParseException e) {
+            throw impossible(String.valueOf(e.getMessage()));
         }
+    }
+
+    private static BadLine impossible(String what) {
+        return new BadLine("has a field that cannot be: " + what);
     }
 
     private static SessionRecord session(JsonObject it) throws BadLine {
@@ -88,22 +94,38 @@ final class RecordReader {
                 Instant.parse(it.text(JsonFields.STARTED_AT)),
                 it.text(JsonFields.SOURCE),
                 new Measurand(it.text(JsonFields.QUANTITY), it.text(JsonFields.UNIT)),
-                new PeakSettings(Seek.ofCode(it.text(JsonFields.SEEK)), dwell(it)),
+                new PeakSettings(seek(it), dwell(it)),
                 it.text(JsonFields.TOOL),
                 it.flag(JsonFields.STEPPED));
     }
 
+    private static Seek seek(JsonObject it) throws BadLine {
+        try {
+            return Seek.ofCode(it.text(JsonFields.SEEK));
+        } catch (Refused e) {
+            throw impossible(e.reason());
+        }
+    }
+
     private static Duration dwell(JsonObject it) throws BadLine {
-        return it.has(JsonFields.DWELL)
-                ? Duration.ofNanos(it.nanos(JsonFields.DWELL))
-                : PeakSettings.defaults().dwell();
+        if (!it.has(JsonFields.DWELL)) {
+            return PeakSettings.defaults().dwell();
+        }
+        Duration dwell = Duration.ofNanos(it.nanos(JsonFields.DWELL));
+        if (dwell.isNegative() || dwell.isZero()) {
+            throw impossible("the dwell must be positive, not " + dwell);
+        }
+        return dwell;
     }
 
     private static SessionRecord reading(JsonObject it) throws BadLine {
-        Condition condition = Condition.ofCode(it.text(JsonFields.CONDITION));
-        double value = it.number(JsonFields.VALUE);
+        Condition condition = coded(Condition.class, it, JsonFields.CONDITION);
+        double value = condition.hasValue() ? it.number(JsonFields.VALUE) : 0;
+        if (!Double.isFinite(value)) {
+            throw impossible("a reading's value must be finite, not " + value);
+        }
         return new ReadingTaken(
-                new Reading(it.nanos(JsonFields.T), condition.hasValue() ? value : 0, condition),
+                new Reading(it.nanos(JsonFields.T), value, condition),
                 it.number(JsonFields.SMOOTHED),
                 it.number(JsonFields.BEST),
                 it.number(JsonFields.BEST_SIGMA),
@@ -153,7 +175,7 @@ final class RecordReader {
 
     private static SessionRecord overload(JsonObject it) throws BadLine {
         return new Overload(
-                it.nanos(JsonFields.T), Overload.Cause.ofCode(it.text(JsonFields.CAUSE)), it.text(JsonFields.ADVICE));
+                it.nanos(JsonFields.T), coded(Overload.Cause.class, it, JsonFields.CAUSE), it.text(JsonFields.ADVICE));
     }
 
     private static SessionRecord overloadCleared(JsonObject it) throws BadLine {
@@ -170,7 +192,7 @@ final class RecordReader {
 
     private static SessionRecord link(JsonObject it) throws BadLine {
         return new Link(
-                it.nanos(JsonFields.T), Link.State.ofCode(it.text(JsonFields.STATE)), it.text(JsonFields.DETAIL));
+                it.nanos(JsonFields.T), coded(Link.State.class, it, JsonFields.STATE), it.text(JsonFields.DETAIL));
     }
 
     private static SessionRecord mark(JsonObject it) throws BadLine {
@@ -181,7 +203,7 @@ final class RecordReader {
         return new Adjuster(
                 it.nanos(JsonFields.T),
                 it.text(JsonFields.NAME),
-                Adjuster.Action.ofCode(it.text(JsonFields.ACTION)),
+                coded(Adjuster.Action.class, it, JsonFields.ACTION),
                 it.number(JsonFields.BEFORE),
                 it.number(JsonFields.AFTER),
                 it.number(JsonFields.GAIN_DB));
@@ -197,6 +219,13 @@ final class RecordReader {
 
     private static SessionRecord end(JsonObject it) throws BadLine {
         return new SessionEnd(it.nanos(JsonFields.T), it.count(JsonFields.READINGS), it.text(JsonFields.REASON));
+    }
+
+    private static <E extends Enum<E> & Coded> E coded(Class<E> type, JsonObject it, SerializableString name)
+            throws BadLine {
+        String word = it.text(name);
+        return Coded.find(type, word)
+                .orElseThrow(() -> impossible("no " + name.getValue() + " is called '" + word + "'"));
     }
 
     private static <T> T known(Map<String, T> words, JsonObject it, SerializableString name) throws BadLine {

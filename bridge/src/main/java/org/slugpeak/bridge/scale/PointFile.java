@@ -13,6 +13,7 @@ import org.slugpeak.bridge.file.PointLines;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.text.Listing;
 import org.slugpeak.core.scale.KnownPoint;
+import org.slugpeak.core.word.Refused;
 
 /**
  * Known points of a dial, one a line: {@code dial,true,uncertainty} in kHz, the last one optional. Blank lines, lines that
@@ -39,7 +40,7 @@ public final class PointFile {
         for (PointLines.Line line : PointLines.read(file, decimalComma)) {
             try {
                 points.add(point(line.numbers(), usualSigmaHz));
-            } catch (IllegalArgumentException e) {
+            } catch (Refused e) {
                 mistakes.add("line " + line.number());
             }
         }
@@ -50,12 +51,12 @@ public final class PointFile {
         return List.copyOf(points);
     }
 
-    private static KnownPoint point(List<Double> numbers, double usualSigmaHz) {
+    private static KnownPoint point(List<Double> numbers, double usualSigmaHz) throws Refused {
         if (numbers.size() < 2 || numbers.size() > 3) {
-            throw new IllegalArgumentException("two or three fields");
+            throw new Refused("two or three fields");
         }
         double sigmaHz = numbers.size() == 3 ? numbers.get(2) * 1e3 : usualSigmaHz;
-        return new KnownPoint(numbers.get(0) * 1e3, numbers.get(1) * 1e3, sigmaHz);
+        return KnownPoint.of(numbers.get(0) * 1e3, numbers.get(1) * 1e3, sigmaHz);
     }
 
     /**

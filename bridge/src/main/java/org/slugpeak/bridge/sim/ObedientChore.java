@@ -14,6 +14,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.word.Coded;
 
 /**
  * Does what the session asks for: turns the adjuster that it begins, sets the generator to the frequency that it names, makes
@@ -64,7 +65,8 @@ final class ObedientChore implements Chore {
 
     private void commanded(LevelCommand command, Bench bench) {
         if (command.verb() == LevelCommand.Verb.CHECK) {
-            CheckChore asked = new CheckChore(CheckKind.ofCode(command.detail()));
+            CheckChore asked =
+                    new CheckChore(Coded.find(CheckKind.class, command.detail()).orElseThrow());
             asked.remember(bench);
             check = Optional.of(asked);
         }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.word.Refused;
 
 /** Text files as invented loggers write them; '~' stands for a line end in the tables. */
 class LoggerFilesTest {
@@ -121,6 +122,7 @@ class LoggerFilesTest {
                         .getMessage()
                         .replace(file().toString(), "FILE"));
         assertThrows(IllegalArgumentException.class, () -> CsvOptions.defaults().withUnit("furlongs"));
+        assertThrows(Refused.class, () -> CsvOptions.knownUnit("furlongs"));
     }
 
     @ParameterizedTest

@@ -33,6 +33,7 @@ import org.slugpeak.core.curve.CurveTiming;
 import org.slugpeak.core.curve.ResponseCurve;
 import org.slugpeak.core.curve.ResponsePoint;
 import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -241,8 +242,8 @@ public final class CurveCommand implements Callable<Integer> {
             if (!before.isEmpty()) {
                 out.println(CurveText.compare(ResponseCurve.through(before), curve));
             }
-        } catch (IllegalArgumentException tooFew) {
-            spec.commandLine().getErr().println(spec.qualifiedName() + ": no curve: " + tooFew.getMessage());
+        } catch (Refused tooFew) {
+            spec.commandLine().getErr().println(spec.qualifiedName() + ": no curve: " + tooFew.reason());
         }
         out.flush();
     }

@@ -21,6 +21,7 @@ import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SinkOutput;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.receiver.Fault;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -125,8 +126,8 @@ public final class DemoCommand implements Callable<Integer> {
         public Fault convert(String word) {
             try {
                 return Fault.ofCode(word);
-            } catch (IllegalArgumentException e) {
-                throw new TypeConversionException(String.valueOf(e.getMessage()));
+            } catch (Refused e) {
+                throw new TypeConversionException(e.reason());
             }
         }
     }

@@ -19,6 +19,7 @@ import org.slugpeak.core.scale.DialScale;
 import org.slugpeak.core.scale.KnownPoint;
 import org.slugpeak.core.scale.LowEndPart;
 import org.slugpeak.core.scale.ReceiverDial;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -168,8 +169,8 @@ public final class ScaleCommand implements Runnable {
     private DialScale scale(List<KnownPoint> points, double readToHz) {
         try {
             return DialScale.through(points, readToHz);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        } catch (Refused e) {
+            throw new ParameterException(spec.commandLine(), e.reason(), e);
         }
     }
 

@@ -22,6 +22,7 @@ import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -132,8 +133,8 @@ public final class WatchCommand implements Callable<Integer> {
         public MeterPoint convert(String word) {
             try {
                 return MeterPoint.ofCode(word);
-            } catch (IllegalArgumentException e) {
-                throw new TypeConversionException(String.valueOf(e.getMessage()));
+            } catch (Refused e) {
+                throw new TypeConversionException(e.reason());
             }
         }
     }

@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.quantity.EnumWord;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -122,11 +122,7 @@ public final class CueOptions {
     static final class ModeConverter implements ITypeConverter<CueMode> {
         @Override
         public CueMode convert(String value) {
-            try {
-                return CueMode.valueOf(value.toUpperCase(Locale.ROOT));
-            } catch (IllegalArgumentException unknown) {
-                throw new TypeConversionException("'" + value + "' is none of beat, pitch, off");
-            }
+            return EnumWord.of(CueMode.class, value, "beat, pitch, off");
         }
     }
 

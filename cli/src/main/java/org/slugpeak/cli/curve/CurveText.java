@@ -13,6 +13,7 @@ import org.slugpeak.core.curve.ResponseCurve;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.safety.SafeHands;
+import org.slugpeak.core.word.Refused;
 
 /** A response curve in words and tables. All methods are pure. */
 public final class CurveText {
@@ -112,8 +113,8 @@ public final class CurveText {
                         + SafeHands.SAFE + " damp the partner winding");
             }
             return lines;
-        } catch (IllegalArgumentException undetermined) {
-            return List.of("no model of " + name + ": " + undetermined.getMessage());
+        } catch (Refused undetermined) {
+            return List.of("no model of " + name + ": " + undetermined.reason());
         }
     }
 

@@ -2,11 +2,12 @@ package org.slugpeak.cli.display;
 
 import java.io.PrintStream;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.quantity.EnumWord;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -45,7 +46,7 @@ public final class DisplayOptions {
             converter = BindingConverter.class,
             description = "Another key, or a foot pedal, for an action shown at the foot of the screen;"
                     + " for example --key next=pagedown. May be repeated.")
-    private List<String> bindings = List.of();
+    private List<KeyBinding> bindings = List.of();
 
     /** What the command line says nothing about stays as usual. */
     public DisplayOptions() {}
@@ -105,7 +106,7 @@ public final class DisplayOptions {
 
     private KeyBindings bindings() {
         KeyBindings result = KeyBindings.usual();
-        for (String binding : bindings) {
+        for (KeyBinding binding : bindings) {
             result = result.with(binding);
         }
         return result;
@@ -130,22 +131,17 @@ public final class DisplayOptions {
     static final class ViewConverter implements ITypeConverter<View> {
         @Override
         public View convert(String value) {
-            try {
-                return View.valueOf(value.toUpperCase(Locale.ROOT));
-            } catch (IllegalArgumentException unknown) {
-                throw new TypeConversionException("'" + value + "' is none of screen, plain, lines, none");
-            }
+            return EnumWord.of(View.class, value, "screen, plain, lines, none");
         }
     }
 
-    static final class BindingConverter implements ITypeConverter<String> {
+    static final class BindingConverter implements ITypeConverter<KeyBinding> {
         @Override
-        public String convert(String value) {
+        public KeyBinding convert(String value) {
             try {
-                KeyBindings.usual().with(value);
-                return value;
-            } catch (IllegalArgumentException wrong) {
-                throw new TypeConversionException(String.valueOf(wrong.getMessage()));
+                return KeyBinding.parse(value);
+            } catch (Refused wrong) {
+                throw new TypeConversionException(wrong.reason());
             }
         }
     }

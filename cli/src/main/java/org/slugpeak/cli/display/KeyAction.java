@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import java.util.Locale;
+import org.slugpeak.core.word.Refused;
 
 /**
  * What a key, or a foot pedal that poses as a keyboard, can ask for, in the order of the key map on the screen: where that is too
@@ -74,12 +75,12 @@ public enum KeyAction {
         return !usualKeys.isEmpty();
     }
 
-    static KeyAction ofWord(String word) {
+    static KeyAction ofWord(String word) throws Refused {
         for (KeyAction action : values()) {
             if (action.isBindable() && action.word.equals(word.toLowerCase(Locale.ROOT))) {
                 return action;
             }
         }
-        throw new IllegalArgumentException("no key action is called '" + word + "'");
+        throw new Refused("no key action is called '" + word + "'");
     }
 }

@@ -3,7 +3,6 @@ package org.slugpeak.cli.display;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,45 +25,21 @@ public final class KeyBindings {
         Map<String, KeyAction> actions = new LinkedHashMap<>();
         for (KeyAction action : KeyAction.values()) {
             if (action.isBindable()) {
-                keys(action.usualKeys()).forEach(key -> actions.put(key, action));
+                KeyBinding.names(action.usualKeys()).forEach(key -> actions.put(key, action));
             }
         }
         return new KeyBindings(actions);
     }
 
-    /**
-     * The same with other keys for one action; a key that meant something else is taken from it.
-     *
-     * @param binding {@code ACTION=KEY} or {@code ACTION=KEY,KEY}, for example {@code next=f13,pagedown}
-     * @return a copy
-     * @throws IllegalArgumentException with a message for the user, if the action or a key is unknown
-     */
-    public KeyBindings with(String binding) {
-        int equals = binding.indexOf('=');
-        if (equals < 1 || equals == binding.length() - 1) {
-            throw new IllegalArgumentException("'" + binding + "' is not ACTION=KEY, for example next=pagedown");
-        }
-        KeyAction action = KeyAction.ofWord(binding.substring(0, equals));
+    /** The same with other keys for one action; a key that meant something else is taken from it. */
+    KeyBindings with(KeyBinding binding) {
         Map<String, KeyAction> changed = new LinkedHashMap<>(actions);
-        changed.values().removeIf(action::equals);
-        for (String key : keys(binding.substring(equals + 1))) {
+        changed.values().removeIf(binding.action()::equals);
+        for (String key : binding.keys()) {
             changed.remove(key);
-            changed.put(key, action);
+            changed.put(key, binding.action());
         }
         return new KeyBindings(changed);
-    }
-
-    private static List<String> keys(String list) {
-        List<String> keys = new ArrayList<>();
-        for (String each : list.equals(",") ? new String[] {list} : list.split(",", -1)) {
-            String key = each.toLowerCase(Locale.ROOT);
-            if (!KeyDecoder.isKeyName(key)) {
-                throw new IllegalArgumentException("no key is called '" + each
-                        + "'; use a character, or space, enter, left, pagedown, f1 to f12 and the like");
-            }
-            keys.add(key);
-        }
-        return keys;
     }
 
     Optional<KeyAction> action(String key) {

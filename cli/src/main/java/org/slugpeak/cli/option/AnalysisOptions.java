@@ -3,6 +3,7 @@ package org.slugpeak.cli.option;
 import java.time.Duration;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -56,8 +57,8 @@ public final class AnalysisOptions {
         public Seek convert(String word) {
             try {
                 return Seek.ofCode(word);
-            } catch (IllegalArgumentException e) {
-                throw new TypeConversionException(e.getMessage());
+            } catch (Refused e) {
+                throw new TypeConversionException(e.reason());
             }
         }
     }

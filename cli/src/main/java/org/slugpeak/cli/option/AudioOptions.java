@@ -1,12 +1,13 @@
 package org.slugpeak.cli.option;
 
 import java.time.Duration;
-import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.bridge.sound.Channel;
 import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.cli.quantity.EnumWord;
 import org.slugpeak.core.signal.LevelKind;
 import org.slugpeak.core.signal.MeterSettings;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -54,18 +55,17 @@ public final class AudioOptions {
         if (ohms.isEmpty()) {
             return options;
         }
-        try {
-            return options.withOhms(ohms.get());
-        } catch (IllegalArgumentException e) {
+        if (!(ohms.get() > 0 && ohms.get() < Double.POSITIVE_INFINITY)) {
             throw new TypeConversionException("--ohms takes a number above 0, not " + ohms.get());
         }
+        return options.withOhms(ohms.get());
     }
 
     private MeterSettings meter() {
         try {
-            return new MeterSettings(kind, Duration.ofMillis(responseMillis), Duration.ofMillis(intervalMillis));
-        } catch (IllegalArgumentException e) {
-            throw new TypeConversionException(String.valueOf(e.getMessage()));
+            return MeterSettings.of(kind, Duration.ofMillis(responseMillis), Duration.ofMillis(intervalMillis));
+        } catch (Refused e) {
+            throw new TypeConversionException(e.reason());
         }
     }
 
@@ -73,7 +73,7 @@ public final class AudioOptions {
     static final class KindConverter implements ITypeConverter<LevelKind> {
         @Override
         public LevelKind convert(String word) {
-            return AudioOptions.convert(LevelKind.class, word, "tone, rms, band");
+            return EnumWord.of(LevelKind.class, word, "tone, rms, band");
         }
     }
 
@@ -81,15 +81,7 @@ public final class AudioOptions {
     static final class ChannelConverter implements ITypeConverter<Channel> {
         @Override
         public Channel convert(String word) {
-            return AudioOptions.convert(Channel.class, word, "left, right, mix");
-        }
-    }
-
-    private static <E extends Enum<E>> E convert(Class<E> type, String word, String known) {
-        try {
-            return Enum.valueOf(type, word.toUpperCase(Locale.ROOT));
-        } catch (IllegalArgumentException e) {
-            throw new TypeConversionException("'" + word + "' is none of " + known);
+            return EnumWord.of(Channel.class, word, "left, right, mix");
         }
     }
 }

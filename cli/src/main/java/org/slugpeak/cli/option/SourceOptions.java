@@ -7,6 +7,7 @@ import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.meter.InstrumentOptions;
 import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -105,16 +106,20 @@ public final class SourceOptions {
             throw new TypeConversionException(
                     "--rate takes more than 0 and at most 1000000 readings a second, not " + perSecond);
         }
+        return new CsvOptions(
+                decimalComma,
+                rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                valueColumn,
+                timeColumn,
+                unit.map(SourceOptions::knownUnit),
+                stepped);
+    }
+
+    private static String knownUnit(String unit) {
         try {
-            return new CsvOptions(
-                    decimalComma,
-                    rate.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                    valueColumn,
-                    timeColumn,
-                    unit,
-                    stepped);
-        } catch (IllegalArgumentException e) {
-            throw new TypeConversionException("--unit: " + e.getMessage());
+            return CsvOptions.knownUnit(unit);
+        } catch (Refused e) {
+            throw new TypeConversionException("--unit: " + e.reason());
         }
     }
 

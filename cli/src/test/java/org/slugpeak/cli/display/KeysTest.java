@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.core.word.Refused;
 
 class KeysTest {
 
@@ -111,8 +112,8 @@ class KeysTest {
         }
 
         @Test
-        void canBeAPedalThatPosesAsAKey() {
-            KeyBindings bindings = KeyBindings.usual().with("next=f12,b");
+        void canBeAPedalThatPosesAsAKey() throws Refused {
+            KeyBindings bindings = KeyBindings.usual().with(KeyBinding.parse("next=f12,b"));
             assertEquals(Optional.of(KeyAction.NEXT), bindings.action("f12"));
             assertEquals(Optional.of(KeyAction.NEXT), bindings.action("b"));
             assertEquals(Optional.empty(), bindings.action("n"), "the usual key is given up");
@@ -120,8 +121,8 @@ class KeysTest {
         }
 
         @Test
-        void isTakenFromAnotherAction() {
-            KeyBindings bindings = KeyBindings.usual().with("mark=q");
+        void isTakenFromAnotherAction() throws Refused {
+            KeyBindings bindings = KeyBindings.usual().with(KeyBinding.parse("mark=q"));
             assertEquals(Optional.of(KeyAction.MARK), bindings.action("q"));
             assertEquals(List.of("q mark"), bindings.phrases(EnumSet.of(KeyAction.MARK, KeyAction.QUIT)));
         }
@@ -129,9 +130,8 @@ class KeysTest {
         @ParameterizedTest
         @ValueSource(strings = {"next", "next=", "=n", "jump=n", "next=nokey", "interrupt=x", "hang-up=x", "next=n,,m"})
         void isRefusedWithAMessageThatNamesIt(String binding) {
-            IllegalArgumentException refused = assertThrows(
-                    IllegalArgumentException.class, () -> KeyBindings.usual().with(binding));
-            assertTrue(refused.getMessage().contains("'"), refused.getMessage());
+            Refused refused = assertThrows(Refused.class, () -> KeyBinding.parse(binding));
+            assertTrue(refused.reason().contains("'"), refused.reason());
         }
 
         @Test

@@ -18,6 +18,11 @@ final class OnePlaceTest {
 
     private static final Pattern DECIBELS = Pattern.compile("[12]0 *\\* *Math\\.log10\\(|Math\\.pow\\(10, [^;]* / [12]0\\)");
 
+    /** What javax.sound says to a format that a line does not offer; the next format is tried. */
+    private static final List<String> LIBRARIES = List.of("sound/JavaSound.java", "cue/LineSpeaker.java");
+
+    private static final Pattern CAUGHT = Pattern.compile("catch \\([^)]*\\bIllegalArgumentException\\b");
+
     /** Another thing to turn for must be asked for by the compiler: a comparison would go on in silence. */
     @Test
     void nobodyComparesWhatIsSoughtWithAConstant() {
@@ -45,5 +50,21 @@ final class OnePlaceTest {
     @ValueSource(strings = {"20 * Math.log10(x)", "10*Math.log10(x)", "Math.pow(10, -db / 20)"})
     void aDecibelWrittenOutWouldBeSeen(String line) {
         assertTrue(DECIBELS.matcher(line).find());
+    }
+
+    /** A fault of the caller stays one: what a person or a file got wrong is a checked Refused or a BridgeException. */
+    @Test
+    void nobodyTakesAFaultOfTheCallerForOneOfTheUser() {
+        List<Path> others = Sources.all().stream()
+                .filter(file -> LIBRARIES.stream().noneMatch(file::endsWith))
+                .toList();
+        assertEquals(List.of(), Sources.met(others, CAUGHT));
+    }
+
+    @Test
+    void aCallersFaultThatIsCaughtWouldBeSeen() {
+        assertTrue(CAUGHT.matcher("} catch (IllegalArgumentException e) {").find());
+        assertTrue(CAUGHT.matcher("} catch (Refused | IllegalArgumentException e) {")
+                .find());
     }
 }

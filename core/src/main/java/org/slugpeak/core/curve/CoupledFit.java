@@ -1,8 +1,10 @@
 package org.slugpeak.core.curve;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.DoubleStream;
+import org.slugpeak.core.word.Refused;
 
 /**
  * The coupled circuits that fit a response curve: one or more equal transformers in cascade, each of two equal tanks. The
@@ -48,21 +50,22 @@ public record CoupledFit(
      * @param curve five points or more that reach beyond the passband
      * @param transformers how many equal transformers the signal passes, 1 or more
      * @return the best fit
-     * @throws IllegalArgumentException with a message for the user where the points do not determine the circuits
+     * @throws Refused where the points do not determine the circuits
      */
-    public static CoupledFit of(ResponseCurve curve, int transformers) {
+    public static CoupledFit of(ResponseCurve curve, int transformers) throws Refused {
         List<ResponsePoint> points = curve.points();
         double top = curve.highest().level();
         double first = startHz(curve);
         double[] x = points.stream().mapToDouble(point -> point.hz() / first).toArray();
         double[] y = points.stream().mapToDouble(point -> point.level() / top).toArray();
         double width = width(curve);
-        LeastSquaresFit best = DoubleStream.of(FIRST_KAPPAS)
-                .mapToObj(kappa -> attempt(x, y, transformers, first / width, kappa))
-                .min(Comparator.comparingDouble(LeastSquaresFit::residualSumOfSquares))
-                .orElseThrow();
+        List<LeastSquaresFit> fits = new ArrayList<>();
+        for (double kappa : FIRST_KAPPAS) {
+            fits.add(attempt(x, y, transformers, first / width, kappa));
+        }
+        LeastSquaresFit best = Collections.min(fits, Comparator.comparingDouble(LeastSquaresFit::residualSumOfSquares));
         if (!(best.sigma(LOG_Q) < VAGUE && best.sigma(LOG_KAPPA) < VAGUE)) {
-            throw new IllegalArgumentException(
+            throw new Refused(
                     "the points do not determine Q and coupling: measure further out on both sides, and more points");
         }
         double q = Math.exp(best.parameter(LOG_Q));
@@ -79,7 +82,8 @@ public record CoupledFit(
                 top * best.parameter(SCALE));
     }
 
-    private static LeastSquaresFit attempt(double[] x, double[] y, int transformers, double sharpness, double kappa) {
+    private static LeastSquaresFit attempt(double[] x, double[] y, int transformers, double sharpness, double kappa)
+            throws Refused {
         double q = sharpness * (1 + kappa);
         double[] start = {1, 1, Math.log(q), Math.log(kappa)};
         return LeastSquaresFit.of((f, p) -> model(f, p, transformers), x, y, start);

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.word.Refused;
 
 /**
  * How a response curve stands in the records of a session: one {@link Advice} a point, with the topic {@value #POINT}, the
@@ -46,8 +47,8 @@ public final class CurveRecords implements RecordSink {
     private void point(Advice advice) {
         try {
             double hz = Double.parseDouble(advice.text());
-            points.put(hz, new ResponsePoint(hz, advice.amount()));
-        } catch (IllegalArgumentException damaged) {
+            points.put(hz, ResponsePoint.of(hz, advice.amount()));
+        } catch (NumberFormatException | Refused damaged) {
             // A text that is no frequency is no point of this curve.
             return;
         }

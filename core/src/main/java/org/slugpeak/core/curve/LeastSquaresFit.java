@@ -9,6 +9,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
+import org.slugpeak.core.word.Refused;
 
 /**
  * A curve of known form fitted to points by least squares. Optimizer: Levenberg and Marquardt, Commons Math 3.6.1; derivatives
@@ -57,11 +58,11 @@ public final class LeastSquaresFit {
      * @param y ordinates, as many
      * @param start where to begin
      * @return the fit
-     * @throws IllegalArgumentException with a message for the user where the points do not determine the curve
+     * @throws Refused where the points do not determine the curve
      */
-    public static LeastSquaresFit of(Form form, double[] x, double[] y, double[] start) {
+    public static LeastSquaresFit of(Form form, double[] x, double[] y, double[] start) throws Refused {
         if (x.length <= start.length) {
-            throw new IllegalArgumentException("the fit needs more than " + start.length + " points");
+            throw new Refused("the fit needs more than " + start.length + " points");
         }
         try {
             return new LeastSquaresFit(
@@ -77,7 +78,7 @@ public final class LeastSquaresFit {
                                     .build()),
                     x.length);
         } catch (MathIllegalStateException | org.apache.commons.math3.linear.SingularMatrixException e) {
-            throw new IllegalArgumentException("the points do not determine the curve: take more of them", e);
+            throw new Refused("the points do not determine the curve: take more of them", e);
         }
     }
 

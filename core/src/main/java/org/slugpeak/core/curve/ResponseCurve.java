@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.word.Refused;
 
 /**
  * A response curve as it was measured, taken as straight in dB between its points. Immutable; any thread may use it.
@@ -25,17 +26,17 @@ public final class ResponseCurve {
      *
      * @param points three or more, in any order
      * @return the curve
-     * @throws IllegalArgumentException with a message for the user where there are too few points, or two at one frequency
+     * @throws Refused where there are too few points, or two at one frequency
      */
-    public static ResponseCurve through(List<ResponsePoint> points) {
+    public static ResponseCurve through(List<ResponsePoint> points) throws Refused {
         if (points.size() < 3) {
-            throw new IllegalArgumentException("a response curve needs three points or more");
+            throw new Refused("a response curve needs three points or more");
         }
         List<ResponsePoint> sorted = new ArrayList<>(points);
         sorted.sort(Comparator.comparingDouble(ResponsePoint::hz));
         for (int i = 1; i < sorted.size(); i++) {
             if (sorted.get(i).hz() == sorted.get(i - 1).hz()) {
-                throw new IllegalArgumentException(
+                throw new Refused(
                         "two points stand at " + Math.round(sorted.get(i).hz()) + " Hz: keep one of them");
             }
         }

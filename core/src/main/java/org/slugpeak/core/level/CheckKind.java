@@ -3,12 +3,13 @@ package org.slugpeak.core.level;
 import java.util.List;
 import java.util.Locale;
 import org.slugpeak.core.safety.SafeHands;
+import org.slugpeak.core.word.Coded;
 
 /**
  * The checks of the trade that take one or two moves of the user. Each move changes one thing; the tool asks in one line, waits
  * until the reading stands, and compares. Immutable; any thread may use it.
  */
-public enum CheckKind {
+public enum CheckKind implements Coded {
     /** What the meter shows without a signal; subtracted from then on. */
     REST(true, "put the generator back on", "turn the generator off"),
     /** Whether the reading follows the generator. */
@@ -90,28 +91,8 @@ public enum CheckKind {
         return seesStep;
     }
 
-    /**
-     * The word used in commands.
-     *
-     * @return lower case, hyphenated
-     */
+    @Override
     public String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /**
-     * Finds the check that a word names.
-     *
-     * @param code as from {@link #code()}
-     * @return the check
-     * @throws IllegalArgumentException for any other word
-     */
-    public static CheckKind ofCode(String code) {
-        for (CheckKind kind : values()) {
-            if (kind.code().equals(code)) {
-                return kind;
-            }
-        }
-        throw new IllegalArgumentException("no check is called '" + code + "'");
     }
 }

@@ -2,6 +2,7 @@ package org.slugpeak.core.level;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.core.word.Coded;
 
 /**
  * What the user tells the level watch. A command travels as the text of a mark, so that it stands in the session log like any
@@ -121,19 +122,18 @@ public record LevelCommand(Verb verb, String detail) {
     }
 
     private boolean isSound() {
+        return switch (verb) {
+            case POINT -> Coded.find(MeterPoint.class, detail).isPresent();
+            case CHECK -> Coded.find(CheckKind.class, detail).isPresent();
+            case CUT -> isPositive(detail);
+            case DONE, CANCEL, REPAIRED -> detail.isEmpty();
+        };
+    }
+
+    private static boolean isPositive(String number) {
         try {
-            switch (verb) {
-                case POINT -> MeterPoint.ofCode(detail);
-                case CHECK -> CheckKind.ofCode(detail);
-                case CUT -> {
-                    return Double.parseDouble(detail) > 0;
-                }
-                default -> {
-                    return detail.isEmpty();
-                }
-            }
-            return true;
-        } catch (IllegalArgumentException e) {
+            return Double.parseDouble(number) > 0;
+        } catch (NumberFormatException e) {
             return false;
         }
     }

@@ -9,6 +9,7 @@ import org.slugpeak.core.level.StepCheck.Level;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.word.Coded;
 
 /**
  * Keeps the level right, from the readings and the user's commands alone: the same readings and commands give the same events.
@@ -191,8 +192,8 @@ public final class LevelWatch {
      */
     public void command(long tNanos, LevelCommand command) {
         switch (command.verb()) {
-            case POINT -> at(MeterPoint.ofCode(command.detail()));
-            case CHECK -> begin(CheckKind.ofCode(command.detail()));
+            case POINT -> at(Coded.find(MeterPoint.class, command.detail()).orElseThrow());
+            case CHECK -> begin(Coded.find(CheckKind.class, command.detail()).orElseThrow());
             case DONE -> {
                 check.ifPresent(it -> it.done(tNanos));
                 endCheck(tNanos);

@@ -1,12 +1,14 @@
 package org.slugpeak.core.level;
 
 import java.util.Locale;
+import org.slugpeak.core.word.Coded;
+import org.slugpeak.core.word.Refused;
 
 /**
  * Where the meter is connected, with the window in which the reading should stay. The windows are common practice, no source.
  * Immutable; any thread may use it.
  */
-public enum MeterPoint {
+public enum MeterPoint implements Coded {
     /** Top of the volume control, DC. */
     DETECTOR(0.5, 1.5),
     /** Gain control line, DC. */
@@ -40,11 +42,7 @@ public enum MeterPoint {
         return highVolts;
     }
 
-    /**
-     * The word used in commands.
-     *
-     * @return lower case, hyphenated
-     */
+    @Override
     public String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
@@ -54,14 +52,10 @@ public enum MeterPoint {
      *
      * @param code as from {@link #code()}
      * @return the point
-     * @throws IllegalArgumentException for any other word
+     * @throws Refused for any other word
      */
-    public static MeterPoint ofCode(String code) {
-        for (MeterPoint point : values()) {
-            if (point.code().equals(code)) {
-                return point;
-            }
-        }
-        throw new IllegalArgumentException("'" + code + "' is none of detector, avc, voice-coil");
+    public static MeterPoint ofCode(String code) throws Refused {
+        return Coded.find(MeterPoint.class, code)
+                .orElseThrow(() -> new Refused("'" + code + "' is none of detector, avc, voice-coil"));
     }
 }

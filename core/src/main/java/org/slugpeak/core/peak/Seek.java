@@ -1,13 +1,15 @@
 package org.slugpeak.core.peak;
 
 import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.word.Coded;
+import org.slugpeak.core.word.Refused;
 
 /**
  * What the user turns for, and what follows from it: which way is nearer, how far a reading is, whether its sign counts.
  * Another thing to turn for is one more constant, and an arm of each switch that the compiler then asks for.
  * Immutable; any thread may use it.
  */
-public enum Seek {
+public enum Seek implements Coded {
     /** The greatest magnitude: almost every tuned circuit. */
     PEAK("peak", Trend.RISING, false),
     /** The smallest magnitude: wave traps. */
@@ -32,11 +34,7 @@ public enum Seek {
         return direction;
     }
 
-    /**
-     * The word used on the command line and in records.
-     *
-     * @return lower case
-     */
+    @Override
     public String code() {
         return code;
     }
@@ -104,14 +102,9 @@ public enum Seek {
      *
      * @param code {@code peak}, {@code dip} or {@code zero}
      * @return what to seek
-     * @throws IllegalArgumentException for any other word
+     * @throws Refused for any other word
      */
-    public static Seek ofCode(String code) {
-        for (Seek seek : values()) {
-            if (seek.code().equals(code)) {
-                return seek;
-            }
-        }
-        throw new IllegalArgumentException("'" + code + "' is none of peak, dip, zero");
+    public static Seek ofCode(String code) throws Refused {
+        return Coded.find(Seek.class, code).orElseThrow(() -> new Refused("'" + code + "' is none of peak, dip, zero"));
     }
 }

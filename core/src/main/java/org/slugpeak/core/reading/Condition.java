@@ -1,9 +1,11 @@
 package org.slugpeak.core.reading;
 
+import org.slugpeak.core.word.Coded;
+
 /**
  * How far one reading can be believed. Immutable; any thread may use it.
  */
-public enum Condition {
+public enum Condition implements Coded {
     /** A plain number inside the instrument's range. */
     OK("ok", true, true),
     /** The instrument says that the input is beyond its range and gives no number. */
@@ -25,11 +27,7 @@ public enum Condition {
         this.trusted = trusted;
     }
 
-    /**
-     * The word used in session records.
-     *
-     * @return lower case, hyphenated, never empty
-     */
+    @Override
     public String code() {
         return code;
     }
@@ -50,21 +48,5 @@ public enum Condition {
      */
     public boolean isTrusted() {
         return trusted;
-    }
-
-    /**
-     * Finds the condition with a given code.
-     *
-     * @param code as written in session records
-     * @return the condition
-     * @throws IllegalArgumentException if no condition has that code
-     */
-    public static Condition ofCode(String code) {
-        for (Condition condition : values()) {
-            if (condition.code.equals(code)) {
-                return condition;
-            }
-        }
-        throw new IllegalArgumentException("no condition is called '" + code + "'");
     }
 }

@@ -3,9 +3,11 @@ package org.slugpeak.core.receiver;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.slugpeak.core.word.Coded;
+import org.slugpeak.core.word.Refused;
 
 /** A fault of the set or of the bench that can be seeded. Immutable; any thread may use it. */
-public enum Fault {
+public enum Fault implements Coded {
     /** The generator is five times too strong and the gain control flattens the peak. */
     STRONG,
     /** The generator stands at 465 kHz, the set wants 455 kHz. */
@@ -29,11 +31,7 @@ public enum Fault {
     /** Mains hum stands twenty decibels under the signal. */
     HUM;
 
-    /**
-     * The word used on the command line.
-     *
-     * @return lower case, hyphenated
-     */
+    @Override
     public String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
@@ -43,15 +41,11 @@ public enum Fault {
      *
      * @param code as from {@link #code()}
      * @return the fault
-     * @throws IllegalArgumentException for any other word; the message lists the words
+     * @throws Refused for any other word; the message lists the words
      */
-    public static Fault ofCode(String code) {
-        for (Fault each : values()) {
-            if (each.code().equals(code)) {
-                return each;
-            }
-        }
+    public static Fault ofCode(String code) throws Refused {
         String known = Arrays.stream(values()).map(Fault::code).collect(Collectors.joining(", "));
-        throw new IllegalArgumentException("no fault is called '" + code + "'; there are " + known);
+        return Coded.find(Fault.class, code)
+                .orElseThrow(() -> new Refused("no fault is called '" + code + "'; there are " + known));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.interpolation.NevilleInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import org.slugpeak.core.word.Refused;
 
 /**
  * A dial with known points. Between them it is taken as straight: that cannot overshoot, and so cannot turn a dial that rises
@@ -37,12 +38,12 @@ public final class DialScale {
      * @param points two or more, in any order
      * @param sigmaDialHz standard uncertainty of reading or setting the dial, Hz, not negative
      * @return the scale
-     * @throws IllegalArgumentException with a message for the user where there are too few points, where two stand at one
+     * @throws Refused where there are too few points, where two stand at one
      *     mark, or where the true frequency does not rise with the dial
      */
-    public static DialScale through(List<KnownPoint> points, double sigmaDialHz) {
+    public static DialScale through(List<KnownPoint> points, double sigmaDialHz) throws Refused {
         if (points.size() < 2) {
-            throw new IllegalArgumentException("a scale needs two known points or more");
+            throw new Refused("a scale needs two known points or more");
         }
         List<KnownPoint> sorted = new ArrayList<>(points);
         sorted.sort(Comparator.comparingDouble(KnownPoint::dialHz));
@@ -52,14 +53,14 @@ public final class DialScale {
         return new DialScale(List.copyOf(sorted), sigmaDialHz);
     }
 
-    private static void refuseDisorder(KnownPoint lower, KnownPoint upper) {
+    private static void refuseDisorder(KnownPoint lower, KnownPoint upper) throws Refused {
         String both =
                 String.format(java.util.Locale.ROOT, "%.3f and %.3f kHz", lower.dialHz() / 1e3, upper.dialHz() / 1e3);
         if (lower.dialHz() == upper.dialHz()) {
-            throw new IllegalArgumentException("two points stand at one dial mark: " + both + "; keep one of them");
+            throw new Refused("two points stand at one dial mark: " + both + "; keep one of them");
         }
         if (lower.trueHz() >= upper.trueHz()) {
-            throw new IllegalArgumentException("the true frequency falls while the dial rises between " + both
+            throw new Refused("the true frequency falls while the dial rises between " + both
                     + "; one of them is mistaken, perhaps a harmonic or the wrong station");
         }
     }

@@ -1,5 +1,7 @@
 package org.slugpeak.core.session;
 
+import org.slugpeak.core.word.Coded;
+
 /**
  * An adjuster is begun, done or skipped. Immutable; any thread may use it.
  *
@@ -19,7 +21,7 @@ public record Adjuster(long tNanos, String name, Action action, double before, d
     }
 
     /** What happens with an adjuster. */
-    public enum Action {
+    public enum Action implements Coded {
         /** Work on it starts; the best is forgotten. */
         BEGIN("begin"),
         /** It is set. */
@@ -33,29 +35,9 @@ public record Adjuster(long tNanos, String name, Action action, double before, d
             this.code = code;
         }
 
-        /**
-         * The word used in records.
-         *
-         * @return lower case, hyphenated
-         */
+        @Override
         public String code() {
             return code;
-        }
-
-        /**
-         * Finds the constant with a given code.
-         *
-         * @param code as written in records
-         * @return the constant
-         * @throws IllegalArgumentException if there is none
-         */
-        public static Action ofCode(String code) {
-            for (Action each : values()) {
-                if (each.code.equals(code)) {
-                    return each;
-                }
-            }
-            throw new IllegalArgumentException("no action is called '" + code + "'");
         }
     }
 }

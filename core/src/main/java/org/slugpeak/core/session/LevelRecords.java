@@ -2,6 +2,7 @@ package org.slugpeak.core.session;
 
 import org.slugpeak.core.level.LevelListener;
 import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.word.Coded;
 
 /** Writes what the level watch says as session records. */
 final class LevelRecords implements LevelListener {
@@ -14,7 +15,8 @@ final class LevelRecords implements LevelListener {
 
     @Override
     public void overload(long tNanos, Condition condition, String advice) {
-        sink.take(new Overload(tNanos, Overload.Cause.ofCode(condition.code()), advice));
+        sink.take(new Overload(
+                tNanos, Coded.find(Overload.Cause.class, condition.code()).orElseThrow(), advice));
     }
 
     @Override

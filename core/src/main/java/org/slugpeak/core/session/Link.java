@@ -1,5 +1,7 @@
 package org.slugpeak.core.session;
 
+import org.slugpeak.core.word.Coded;
+
 /**
  * Something happened to the link to the instrument. Immutable; any thread may use it.
  *
@@ -15,7 +17,7 @@ public record Link(long tNanos, State state, String detail) implements SessionRe
     }
 
     /** What a link can be. */
-    public enum State {
+    public enum State implements Coded {
         /** The instrument has gone; reconnection is being tried. */
         LOST("lost"),
         /** The instrument is there but sends nothing; the last number is old. */
@@ -29,29 +31,9 @@ public record Link(long tNanos, State state, String detail) implements SessionRe
             this.code = code;
         }
 
-        /**
-         * The word used in records.
-         *
-         * @return lower case, hyphenated
-         */
+        @Override
         public String code() {
             return code;
-        }
-
-        /**
-         * Finds the constant with a given code.
-         *
-         * @param code as written in records
-         * @return the constant
-         * @throws IllegalArgumentException if there is none
-         */
-        public static State ofCode(String code) {
-            for (State each : values()) {
-                if (each.code.equals(code)) {
-                    return each;
-                }
-            }
-            throw new IllegalArgumentException("no state is called '" + code + "'");
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.slugpeak.core.session;
 
+import org.slugpeak.core.word.Coded;
+
 /**
  * The reading cannot be trusted as a maximum. Immutable; any thread may use it.
  *
@@ -15,7 +17,7 @@ public record Overload(long tNanos, Cause cause, String advice) implements Sessi
     }
 
     /** What an overload was seen by. */
-    public enum Cause {
+    public enum Cause implements Coded {
         /** The meter says so. */
         OVER_RANGE("over-range"),
         /** The converter stands at the end of its scale. */
@@ -31,29 +33,9 @@ public record Overload(long tNanos, Cause cause, String advice) implements Sessi
             this.code = code;
         }
 
-        /**
-         * The word used in records.
-         *
-         * @return lower case, hyphenated
-         */
+        @Override
         public String code() {
             return code;
-        }
-
-        /**
-         * Finds the constant with a given code.
-         *
-         * @param code as written in records
-         * @return the constant
-         * @throws IllegalArgumentException if there is none
-         */
-        public static Cause ofCode(String code) {
-            for (Cause each : values()) {
-                if (each.code.equals(code)) {
-                    return each;
-                }
-            }
-            throw new IllegalArgumentException("no cause is called '" + code + "'");
         }
     }
 }

@@ -1,6 +1,8 @@
 package org.slugpeak.core.signal;
 
 import java.time.Duration;
+import java.util.Optional;
+import org.slugpeak.core.word.Refused;
 
 /**
  * How audio is turned into readings; a response outside 40 ms to 1 s, or an interval outside 1 ms to 1 s, is refused with an
@@ -20,8 +22,31 @@ public record MeterSettings(LevelKind kind, Duration response, Duration interval
     private static final Duration LONGEST = Duration.ofSeconds(1);
 
     public MeterSettings {
-        require("response", response, SHORTEST_RESPONSE);
-        require("interval", interval, SHORTEST_INTERVAL);
+        complaint(response, interval).ifPresent(complaint -> {
+            throw new IllegalArgumentException(complaint);
+        });
+    }
+
+    private static Optional<String> complaint(Duration response, Duration interval) {
+        return complaint("response", response, SHORTEST_RESPONSE)
+                .or(() -> complaint("interval", interval, SHORTEST_INTERVAL));
+    }
+
+    /**
+     * Settings from numbers that somebody wrote.
+     *
+     * @param kind which number is the reading
+     * @param response 40 ms to 1 s
+     * @param interval 1 ms to 1 s
+     * @return the settings
+     * @throws Refused where a time is out of its range
+     */
+    public static MeterSettings of(LevelKind kind, Duration response, Duration interval) throws Refused {
+        Optional<String> complaint = complaint(response, interval);
+        if (complaint.isPresent()) {
+            throw new Refused(complaint.get());
+        }
+        return new MeterSettings(kind, response, interval);
     }
 
     /**
@@ -63,10 +88,10 @@ public record MeterSettings(LevelKind kind, Duration response, Duration interval
         return new MeterSettings(kind, response, newInterval);
     }
 
-    private static void require(String name, Duration value, Duration least) {
-        if (value.compareTo(least) < 0 || value.compareTo(LONGEST) > 0) {
-            throw new IllegalArgumentException(
-                    "the " + name + " must be " + least.toMillis() + " ms to 1 s, not " + value.toMillis() + " ms");
-        }
+    private static Optional<String> complaint(String name, Duration value, Duration least) {
+        return value.compareTo(least) >= 0 && value.compareTo(LONGEST) <= 0
+                ? Optional.empty()
+                : Optional.of(
+                        "the " + name + " must be " + least.toMillis() + " ms to 1 s, not " + value.toMillis() + " ms");
     }
 }

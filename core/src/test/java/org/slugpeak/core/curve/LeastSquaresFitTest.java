@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.slugpeak.core.word.Refused;
 
 /** Certified results of the NIST Statistical Reference Datasets (StRD), nonlinear regression, as carried by Commons Math. */
 class LeastSquaresFitTest {
@@ -27,7 +28,7 @@ class LeastSquaresFitTest {
 
     @ParameterizedTest(name = "{0} from start {2}")
     @MethodSource("certified")
-    void meetsTheCertifiedValues(String name, StatisticalReferenceDataset set, int start) {
+    void meetsTheCertifiedValues(String name, StatisticalReferenceDataset set, int start) throws Refused {
         LeastSquaresFit fit =
                 LeastSquaresFit.of(set::getModelValue, set.getData()[0], set.getData()[1], set.getStartingPoint(start));
         for (int i = 0; i < set.getNumParameters(); i++) {
@@ -45,7 +46,7 @@ class LeastSquaresFitTest {
      * are not at hand, so the curve of the certified parameters is fitted, from the certified start 2.
      */
     @Test
-    void findsTheParametersOfEckerle4FromItsCurve() {
+    void findsTheParametersOfEckerle4FromItsCurve() throws Refused {
         double[] b = {1.5543827178, 4.0888321754, 451.54121844};
         LeastSquaresFit.Form form = (x, p) -> p[0] / p[1] * Math.exp(-0.5 * Math.pow((x - p[2]) / p[1], 2));
         double[] x = IntStream.rangeClosed(0, 34)
@@ -63,7 +64,7 @@ class LeastSquaresFitTest {
     void refusesTooFewPoints() {
         LeastSquaresFit.Form line = (x, p) -> p[0] + p[1] * x;
         assertThrows(
-                IllegalArgumentException.class,
+                Refused.class,
                 () -> LeastSquaresFit.of(line, new double[] {1, 2}, new double[] {1, 2}, new double[] {0, 0}));
     }
 }

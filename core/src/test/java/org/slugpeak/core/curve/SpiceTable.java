@@ -6,13 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.slugpeak.core.word.Refused;
 
 /** A response that a circuit simulator (ngspice 39) gave; first column kHz. */
 final class SpiceTable {
 
     private SpiceTable() {}
 
-    static ResponseCurve curve(String file, int column) {
+    static ResponseCurve curve(String file, int column) throws Refused {
         Path path = Path.of(System.getProperty("slugpeak.shared"), "reference", "spice", file);
         try {
             List<ResponsePoint> points = new ArrayList<>();

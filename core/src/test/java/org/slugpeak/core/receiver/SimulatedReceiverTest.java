@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.slugpeak.core.word.Refused;
 
 /** The invented set as a whole: it must behave as its data sheet says, and its faults as the trade knows them. */
 class SimulatedReceiverTest {
@@ -239,7 +240,7 @@ class SimulatedReceiverTest {
 
         @ParameterizedTest
         @EnumSource(Fault.class)
-        void eachHasAWordOfItsOwn(Fault fault) {
+        void eachHasAWordOfItsOwn(Fault fault) throws Refused {
             assertEquals(fault, Fault.ofCode(fault.code()));
         }
 

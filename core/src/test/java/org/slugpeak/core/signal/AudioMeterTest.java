@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.signal.Heard.Level;
+import org.slugpeak.core.word.Refused;
 
 /** The meter as a whole: what is read, how often, how fast, and with how much noise. */
 class AudioMeterTest {
@@ -148,6 +149,8 @@ class AudioMeterTest {
         assertThrows(IllegalArgumentException.class, () -> USUAL.withResponse(Duration.ofMillis(39)));
         assertThrows(IllegalArgumentException.class, () -> USUAL.withResponse(Duration.ofMillis(1001)));
         assertThrows(IllegalArgumentException.class, () -> USUAL.withInterval(Duration.ZERO));
+        assertThrows(Refused.class, () -> MeterSettings.of(USUAL.kind(), USUAL.response(), Duration.ZERO));
+        assertThrows(Refused.class, () -> MeterSettings.of(USUAL.kind(), Duration.ofMillis(39), USUAL.interval()));
         assertEquals(
                 "the interval must be 1 ms to 1 s, not 0 ms",
                 assertThrows(IllegalArgumentException.class, () -> USUAL.withInterval(Duration.ZERO))

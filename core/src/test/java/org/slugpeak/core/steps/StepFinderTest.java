@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.word.Refused;
 
 /** Examples worked by hand. Each value lies one step from the one before it, on whichever side. */
 final class StepFinderTest {
@@ -58,7 +59,7 @@ final class StepFinderTest {
                         + " 5 passed 0.0 at 4, back 0.50; 6 returned to 0.0",
                 "1 2 3             | zero | 2 wrong-way",
             })
-    void saysAtEachStepWhatTheValuesShow(String values, String seek, String expected) {
+    void saysAtEachStepWhatTheValuesShow(String values, String seek, String expected) throws Refused {
         double[] typed = Arrays.stream(values.strip().split(" +"))
                 .mapToDouble(Double::parseDouble)
                 .toArray();

@@ -1,0 +1,31 @@
+package org.slugpeak.core.word;
+
+import java.util.Optional;
+
+/** What has a word of its own on the command line or in records. */
+public interface Coded {
+
+    /**
+     * The word.
+     *
+     * @return lower case, hyphenated
+     */
+    String code();
+
+    /**
+     * Finds the constant that a word names.
+     *
+     * @param type of the constants
+     * @param code as from {@link #code()}
+     * @param <E> the type
+     * @return empty for any other word
+     */
+    static <E extends Enum<E> & Coded> Optional<E> find(Class<E> type, String code) {
+        for (E each : type.getEnumConstants()) {
+            if (each.code().equals(code)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
+    }
+}
