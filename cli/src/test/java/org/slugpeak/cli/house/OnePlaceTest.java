@@ -13,10 +13,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is written down in one place of the house, and nowhere else. */
 final class OnePlaceTest {
 
-    private static final Pattern COMPARED =
-            Pattern.compile("[=!]= *(Seek\\.)?(PEAK|DIP|ZERO)\\b|\\b(PEAK|DIP|ZERO)(\\.equals\\(| *[=!]=)|equals\\(Seek\\.");
+    private static final Pattern COMPARED = Pattern.compile(
+            "[=!]= *(Seek\\.)?(PEAK|DIP|ZERO)\\b|\\b(PEAK|DIP|ZERO)(\\.equals\\(| *[=!]=)|equals\\(Seek\\.");
 
-    private static final Pattern DECIBELS = Pattern.compile("[12]0 *\\* *Math\\.log10\\(|Math\\.pow\\(10, [^;]* / [12]0\\)");
+    private static final Pattern DECIBELS =
+            Pattern.compile("[12]0 *\\* *Math\\.log10\\(|Math\\.pow\\(10, [^;]* / [12]0\\)");
 
     /** What javax.sound says to a format that a line does not offer; the next format is tried. */
     private static final List<String> LIBRARIES = List.of("sound/JavaSound.java", "cue/LineSpeaker.java");

@@ -34,7 +34,9 @@ final class Sources {
     }
 
     static List<Path> all() {
-        return Stream.of("core", "bridge", "cli").flatMap(each -> of(each).stream()).toList();
+        return Stream.of("core", "bridge", "cli")
+                .flatMap(each -> of(each).stream())
+                .toList();
     }
 
     static String text(Path file) {
