@@ -80,6 +80,7 @@ class BestTest {
         cross(1.5, 25, 0.002, 8);
         assertEquals(best.top().atNanos(), best.atNanos());
         best.settle();
+        assertEquals(1.5, best.value(), 0.01);
         cross(1.8, 25, 0.002, 9);
         assertEquals(best.top().sigma(), best.sigma(), 0.5 * best.top().sigma());
         assertEquals(1.8, best.value(), 0.01);

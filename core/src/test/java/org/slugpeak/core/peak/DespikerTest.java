@@ -85,6 +85,21 @@ class DespikerTest {
         assertEquals(Outcome.STEP, offer(1.5, 0.5));
     }
 
+    /** It is nearer to the first stranger than neighbours usually are, though its own jump is much smaller. */
+    @Test
+    void aNeighbourOfTheFirstStrangerAgreesWithIt() {
+        assertEquals(Outcome.WAIT, offer(1.1, 0.5));
+        assertEquals(Outcome.STEP, offer(1.065, 0.5));
+    }
+
+    /** Sixty milliseconds are two readings there, and the third agrees. */
+    @Test
+    void at33AndAThirdASecondTwoReadingsWait() {
+        assertEquals(Outcome.WAIT, offer(2, 0.03));
+        assertEquals(Outcome.WAIT, offer(2, 0.03));
+        assertEquals(Outcome.STEP, offer(2, 0.03));
+    }
+
     @ParameterizedTest
     @CsvSource({"-1", "9"})
     void strangersThatDisagreeAreNoStep(double second) {

@@ -128,6 +128,15 @@ class NoiseTest {
     }
 
     @Test
+    void whatWasRescaledStaysSo() {
+        Gauss gauss = new Gauss(5);
+        feed(1000, i -> 1 + 0.01 * gauss.next());
+        noise.rescale(0.5);
+        feed(10, i -> 1 + 0.005 * gauss.next());
+        assertEquals(0.005, noise.white(0, 1), 0.0008);
+    }
+
+    @Test
     void afterAJumpItIsLearntAnew() {
         Gauss gauss = new Gauss(6);
         feed(1000, i -> 1 + 0.01 * gauss.next());

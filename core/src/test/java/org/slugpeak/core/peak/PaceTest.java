@@ -1,11 +1,13 @@
 package org.slugpeak.core.peak;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PaceTest {
 
@@ -34,6 +36,29 @@ class PaceTest {
             changes += pace.look(0.005) ? 1 : 0;
         }
         assertEquals(1, changes);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 2, 10, 40})
+    void aSlowMetersBlocksNeverChange(double perSecond) {
+        Pace pace = new Pace();
+        for (int i = 0; i < 64; i++) {
+            assertFalse(pace.look(1 / perSecond));
+        }
+    }
+
+    /** 3 fit at 150/s, and 3 times 1.3 is still more than 3.5; at 100/s it is not. */
+    @Test
+    void aRateThatFallsALittleLeavesThemToo() {
+        Pace pace = at(200, 64);
+        for (int i = 0; i < 64; i++) {
+            pace.look(1 / 150.0);
+        }
+        assertEquals(4, pace.blockSize());
+        for (int i = 0; i < 64; i++) {
+            pace.look(1 / 100.0);
+        }
+        assertEquals(2, pace.blockSize());
     }
 
     /** 4 readings fit at 200/s; a look finds 5.2 or more, which is 1.3 times as many, on the way from 5 to 6. */

@@ -52,6 +52,28 @@ class SlopeTest {
         assertEquals(0, slope.perSecond());
     }
 
+    /** Up to the digit, and long still. */
+    @Test
+    void oneDigitIsNoMovementOfASteadyMeterEither() {
+        blocks.add(101, i -> (400 + i) / 1000.0);
+        blocks.add(2000, i -> 0.5);
+        blocks.add(1, i -> 0.501);
+        slope.moved();
+        assertEquals(0, slope.perSecond());
+        blocks.add(1, i -> 0.503);
+        slope.moved();
+        assertTrue(slope.perSecond() > 0);
+    }
+
+    /** Means of 2.56 s would show it, and would still show it long after it has ended. */
+    @Test
+    void whatOnlyMeansOfMoreThanASecondAndAHalfShowIsNoMovement() {
+        Gauss gauss = new Gauss(3);
+        blocks.add(1000, i -> 1 + 0.3 * 0.003 * Blocks.SECONDS * i + 0.003 * gauss.next());
+        slope.moved();
+        assertEquals(0, slope.perSecond());
+    }
+
     /** A parabola that reaches its top of 1 V one second after the last block. */
     @Test
     void foreseesTheTopOfAParabola() {

@@ -90,6 +90,18 @@ class TimeBaseTest {
     }
 
     @Test
+    void afterAnInterruptionReadingsLieAtTheirStampsAgain() {
+        for (long i = 0; i < 64; i++) {
+            time.accept(i * 20 * MILLI);
+        }
+        long later = 60_000 * MILLI;
+        assertTrue(time.accept(later));
+        assertEquals(later, time.nanos());
+        assertFalse(time.accept(later + 20 * MILLI));
+        assertEquals(later + 20 * MILLI, time.nanos());
+    }
+
+    @Test
     void packetsASecondApartAreNoInterruption() {
         for (long packet = 1; packet < 30; packet++) {
             for (int i = 0; i < 40; i++) {
