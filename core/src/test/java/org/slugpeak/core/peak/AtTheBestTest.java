@@ -8,8 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** When a hand that comes back counts as back, and when as done. The peak is 1 V high; there is no noise. */
+/** When a hand that comes back counts as back, and when as done. The peak is 0.3 V high; there is no noise. */
 class AtTheBestTest {
+
+    private static final double VOLTS = 0.3;
 
     private final Told told = new Told();
     private final PeakFinder finder = PeakFinder.create(PeakSettings.defaults(), told);
@@ -28,7 +30,7 @@ class AtTheBestTest {
 
     private void follow(double seconds, DoubleUnaryOperator level) {
         double begin = readings.seconds();
-        readings.follow(seconds, t -> level.applyAsDouble(t - begin));
+        readings.follow(seconds, t -> VOLTS * level.applyAsDouble(t - begin));
     }
 
     /** Back to so many dB below the top, slower and slower. */
