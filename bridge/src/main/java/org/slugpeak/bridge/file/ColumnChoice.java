@@ -12,13 +12,13 @@ import org.slugpeak.core.reading.Measurand;
 /** Finds the column of readings and the column of times of one table. Where more than one may be it, none is taken. */
 final class ColumnChoice {
 
-    private final Table table;
+    private final NumberTable table;
     private final CsvOptions options;
     private final String where;
     private final List<ColumnName> names;
     private final TimeChoice times;
 
-    ColumnChoice(Table table, CsvOptions options, String name) {
+    ColumnChoice(NumberTable table, CsvOptions options, String name) {
         this.table = table;
         this.options = options;
         this.where = name + " line " + table.lines().get(0).number();

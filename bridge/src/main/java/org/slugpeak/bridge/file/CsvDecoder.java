@@ -24,7 +24,7 @@ final class CsvDecoder {
     private String firstProblem = "";
 
     /** A layout and what reads its lines. */
-    private record Reader(Layout layout, Row row) {}
+    private record Reader(TextLayout layout, Row row) {}
 
     /** A decoder of one text; the timing is for lines without a time of their own. */
     CsvDecoder(String name, CsvOptions options, Timing timing) {
@@ -45,18 +45,18 @@ final class CsvDecoder {
     static CsvDecoder ofTyped(String name, CsvOptions options, Timing timing) {
         CsvDecoder decoder = new CsvDecoder(name, options, timing, true);
         if (options.valueColumn().isEmpty() && options.timeColumn().isEmpty()) {
-            decoder.settle(Layout.ofOneValue(options));
+            decoder.settle(TextLayout.ofOneValue(options));
         }
         return decoder;
     }
 
     /** How the lines are built, once it is known. */
-    Optional<Layout> layout() {
+    Optional<TextLayout> layout() {
         return reader.map(Reader::layout);
     }
 
     /** The layout is known before the first line. */
-    void settle(Layout layout) {
+    void settle(TextLayout layout) {
         reader = Optional.of(new Reader(layout, new Row(layout)));
     }
 

@@ -142,11 +142,11 @@ public final class CsvSource implements ReadingSource {
                 .filter(line -> line.bytes().length <= Lines.LONGEST)
                 .filter(line -> TextCheck.controls(line.bytes(), 0, line.bytes().length) == 0)
                 .toList();
-        Optional<Table> table = Survey.table(head, options.decimalComma(), name)
+        Optional<NumberTable> table = Survey.table(head, options.decimalComma(), name)
                 .filter(found -> found.isCredible() || options.valueColumn().isPresent());
         if (table.isPresent()) {
             Columns columns = new ColumnChoice(table.get(), options, name).columns();
-            decoder.settle(Layout.of(table.get(), columns));
+            decoder.settle(TextLayout.of(table.get(), columns));
             understanding = Understanding.lines(table.get(), columns);
         }
     }
@@ -173,7 +173,7 @@ public final class CsvSource implements ReadingSource {
     }
 
     private Optional<Columns> columns() {
-        return decoder.layout().map(Layout::columns);
+        return decoder.layout().map(TextLayout::columns);
     }
 
     @Override

@@ -37,8 +37,8 @@ public final class PointLines {
      */
     public static List<Line> read(Path file, boolean decimalComma) throws BadInput {
         List<SampleLine> lines = lines(file);
-        Optional<Table> table = Survey.table(lines, decimalComma, file.toString());
-        Shape shape = table.map(Table::shape)
+        Optional<NumberTable> table = Survey.table(lines, decimalComma, file.toString());
+        Shape shape = table.map(NumberTable::shape)
                 .orElse(decimalComma ? new Shape(Separator.SEMICOLONS, ',') : new Shape(Separator.COMMAS, '.'));
         if (table.isPresent()) {
             refusePairs(table.get(), file);
@@ -83,7 +83,7 @@ public final class PointLines {
                 : List.of();
     }
 
-    private static void refusePairs(Table table, Path file) throws BadInput {
+    private static void refusePairs(NumberTable table, Path file) throws BadInput {
         boolean four = table.names().isEmpty()
                 && table.columns() == TWO_WITH_COMMAS
                 && table.shape().equals(new Shape(Separator.COMMAS, '.'));

@@ -30,7 +30,7 @@ final class Preamble {
      * @param layout present where it is the first row of the table
      * @param problem what is wrong with it; empty for a title
      */
-    record Outcome(Optional<Layout> layout, String problem) {}
+    record Outcome(Optional<TextLayout> layout, String problem) {}
 
     /** How many lines were taken for titles, but for the first, which may be a header line. */
     long titlesUnderTheFirst() {
@@ -50,13 +50,13 @@ final class Preamble {
     Outcome take(SampleLine line) throws BadInput {
         List<SampleLine> lines = new ArrayList<>(above);
         lines.add(line);
-        Optional<Table> table = Survey.table(lines, options.decimalComma(), name)
+        Optional<NumberTable> table = Survey.table(lines, options.decimalComma(), name)
                 .filter(found -> found.lines().contains(line));
         boolean sure = table.isPresent()
                 && (table.get().isCredible() || options.valueColumn().isPresent());
         if (sure) {
             Columns columns = new ColumnChoice(table.get(), options, name).columns();
-            return new Outcome(Optional.of(Layout.of(table.get(), columns)), "");
+            return new Outcome(Optional.of(TextLayout.of(table.get(), columns)), "");
         }
         String problem = "'" + Excerpt.of(line.text()) + "' is not a number";
         if (beginsWithNumber(line) || above.size() >= LONGEST) {

@@ -7,7 +7,7 @@ import org.slugpeak.core.reading.Condition;
 /** Reads one line of data at a time. One thread at a time. */
 final class Row {
 
-    private final Layout layout;
+    private final TextLayout layout;
     private final char point;
     private final Decimal decimal;
     private final Fields fields = new Fields();
@@ -16,7 +16,7 @@ final class Row {
     private double value;
     private Condition condition = Condition.NO_VALUE;
 
-    Row(Layout layout) {
+    Row(TextLayout layout) {
         this.layout = layout;
         this.point = layout.shape().point();
         this.decimal = new Decimal(point);

@@ -24,16 +24,16 @@ final class Survey {
     private Survey() {}
 
     /** The table; empty where no line has a number, or the header line does not fit to it. */
-    static Optional<Table> table(List<SampleLine> lines, boolean decimalComma, String name) throws BadInput {
+    static Optional<NumberTable> table(List<SampleLine> lines, boolean decimalComma, String name) throws BadInput {
         List<SampleLine> rows = lines.stream()
                 .filter(line -> !line.isBlank() && !line.isComment())
                 .toList();
-        List<Table> found = shapes(rows, decimalComma).stream()
-                .map(shape -> Table.longest(shape, rows))
+        List<NumberTable> found = shapes(rows, decimalComma).stream()
+                .map(shape -> NumberTable.longest(shape, rows))
                 .filter(table -> !table.lines().isEmpty() && !table.isBroken())
                 .map(table -> named(table, lines))
                 .toList();
-        Optional<Table> best = best(found);
+        Optional<NumberTable> best = best(found);
         if (best.isPresent() && !decimalComma) {
             refuseGrouped(best.get(), name);
         }
@@ -57,14 +57,15 @@ final class Survey {
         return shapes.stream().distinct().toList();
     }
 
-    private static Optional<Table> best(List<Table> found) {
-        List<Table> left = found;
-        for (Predicate<Table> rule : List.<Predicate<Table>>of(Survey::isNamedForSure, Table::isWhole)) {
-            List<Table> chosen = left.stream().filter(rule).toList();
+    private static Optional<NumberTable> best(List<NumberTable> found) {
+        List<NumberTable> left = found;
+        for (Predicate<NumberTable> rule :
+                List.<Predicate<NumberTable>>of(Survey::isNamedForSure, NumberTable::isWhole)) {
+            List<NumberTable> chosen = left.stream().filter(rule).toList();
             left = chosen.isEmpty() ? left : chosen;
         }
-        Optional<Table> best = Optional.empty();
-        for (Table each : left) {
+        Optional<NumberTable> best = Optional.empty();
+        for (NumberTable each : left) {
             if (best.isEmpty() || each.lines().size() > best.get().lines().size()) {
                 best = Optional.of(each);
             }
@@ -73,7 +74,7 @@ final class Survey {
     }
 
     /** Whether a header line names a time, so that its separator is known for sure. */
-    private static boolean isNamedForSure(Table table) {
+    private static boolean isNamedForSure(NumberTable table) {
         return table.columns() > 1 && namesTime(table.names());
     }
 
@@ -83,7 +84,7 @@ final class Survey {
                 .anyMatch(name -> name.timeExponent().isPresent() || name.isDate());
     }
 
-    private static Table named(Table table, List<SampleLine> lines) {
+    private static NumberTable named(NumberTable table, List<SampleLine> lines) {
         long first = table.lines().get(0).number();
         List<SampleLine> above = lines.stream()
                 .filter(line -> line.number() < first && !line.isBlank() && !line.isComment())
@@ -102,7 +103,7 @@ final class Survey {
     }
 
     /** The names that a line gives to the columns; a comment must name a time to be believed. */
-    private static Optional<List<String>> header(Table table, byte[] line, boolean comment) {
+    private static Optional<List<String>> header(NumberTable table, byte[] line, boolean comment) {
         List<String> names = table.shape().cells(line);
         boolean fits = names.size() >= table.columns()
                 && table.shape().kinds(names).indexOf(Shape.WORD) >= 0
@@ -111,7 +112,7 @@ final class Survey {
     }
 
     /** A cell of the header line may hold line ends, where it stands in quotes. */
-    private static Table namedInSeveralLines(Table table, List<SampleLine> above) {
+    private static NumberTable namedInSeveralLines(NumberTable table, List<SampleLine> above) {
         for (int count = Math.min(LONGEST_HEADER, above.size()); count > 1; count--) {
             String text = above.subList(above.size() - count, above.size()).stream()
                     .map(SampleLine::text)
@@ -127,7 +128,7 @@ final class Survey {
     }
 
     /** Whether the line above names a time, but more or fewer columns than the rows have. */
-    private static boolean namesOtherColumns(Table table, List<SampleLine> rows) {
+    private static boolean namesOtherColumns(NumberTable table, List<SampleLine> rows) {
         int at = rows.indexOf(table.lines().get(0));
         if (at <= 0 || !table.names().isEmpty()) {
             return false;
@@ -137,7 +138,7 @@ final class Survey {
         return names.size() > 1 && namesTime(names);
     }
 
-    private static void refuseGrouped(Table table, String name) throws BadInput {
+    private static void refuseGrouped(NumberTable table, String name) throws BadInput {
         if (table.shape().point() != ',') {
             return;
         }

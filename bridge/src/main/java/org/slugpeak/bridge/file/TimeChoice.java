@@ -28,10 +28,10 @@ final class TimeChoice {
     /** As seconds these would be written finer than a microsecond half a day after the start: no clock does that. */
     private static final int DECIMALS_OF_DAYS = 7;
 
-    private final Table table;
+    private final NumberTable table;
     private final List<ColumnName> names;
 
-    TimeChoice(Table table, List<ColumnName> names) {
+    TimeChoice(NumberTable table, List<ColumnName> names) {
         this.table = table;
         this.names = names;
     }

@@ -13,7 +13,7 @@ final class Understanding {
 
     private Understanding() {}
 
-    static List<String> lines(Table table, Columns columns) {
+    static List<String> lines(NumberTable table, Columns columns) {
         List<String> lines = new ArrayList<>();
         lines.add(line(
                 "separator",
@@ -24,7 +24,7 @@ final class Understanding {
         lines.add(line("columns", named(columns)));
         lines.add(line("times", columns.time().map(TimeColumn::words).orElse("none: an even rate")));
         lines.add(line("unit", unit(columns)));
-        Layout layout = Layout.of(table, columns);
+        TextLayout layout = TextLayout.of(table, columns);
         Row row = new Row(layout);
         table.lines().stream()
                 .limit(ROWS_SHOWN)
@@ -57,7 +57,7 @@ final class Understanding {
         return columns.fromDecibels() ? shown + ", turned from decibels" : shown;
     }
 
-    private static String read(SampleLine line, Row row, Layout layout) {
+    private static String read(SampleLine line, Row row, TextLayout layout) {
         String text = "'" + Excerpt.of(line.text()) + "' ";
         String problem = row.read(line.bytes(), 0, line.bytes().length);
         if (!problem.isEmpty()) {

@@ -23,7 +23,7 @@ record FrameFormat(
         BytePattern pattern,
         Optional<ParityView> parity,
         FrameNumber number,
-        Map<Bits, Mark> flags,
+        Map<Bits, FrameMark> flags,
         List<Lookup> tables,
         Optional<FrameChecksum> checksum,
         boolean sentTwice,

@@ -49,8 +49,8 @@ final class FrameParts {
         }
     }
 
-    Map<Bits, Mark> flags(Section frame) {
-        Map<Bits, Mark> flags = new LinkedHashMap<>();
+    Map<Bits, FrameMark> flags(Section frame) {
+        Map<Bits, FrameMark> flags = new LinkedHashMap<>();
         try (Section section = frame.tableOrEmpty("flags")) {
             for (String place : section.keys()) {
                 Bits bits = bits(section, place, place, length);
@@ -94,7 +94,7 @@ final class FrameParts {
     }
 
     private static Meaning meaning(Section section, String key, String written) {
-        List<Mark> marks = new ArrayList<>();
+        List<FrameMark> marks = new ArrayList<>();
         double factor = 1;
         for (String word : written.strip().split("\\s+", -1)) {
             if (word.matches("[0-9.]+(?:e[+-]?[0-9]{1,2})?")) {
@@ -106,8 +106,8 @@ final class FrameParts {
         return new Meaning(List.copyOf(marks), factor);
     }
 
-    private static Optional<Mark> mark(Section section, String key, String word) {
-        Optional<Mark> mark = Optional.ofNullable(Meaning.WORDS.get(word));
+    private static Optional<FrameMark> mark(Section section, String key, String word) {
+        Optional<FrameMark> mark = Optional.ofNullable(Meaning.WORDS.get(word));
         if (mark.isEmpty() && !word.isEmpty()) {
             section.problem(key, "'" + word + "' is no meaning" + Suggestion.didYouMean(word, Meaning.WORDS.keySet()));
         }

@@ -34,7 +34,7 @@ final class FrameReader {
     }
 
     private Frame framed(byte[] frame) {
-        Set<Mark> marks = EnumSet.noneOf(Mark.class);
+        Set<FrameMark> marks = EnumSet.noneOf(FrameMark.class);
         format.flags().forEach((bits, mark) -> {
             if (bits.of(frame) != 0) {
                 marks.add(mark);
@@ -55,40 +55,41 @@ final class FrameReader {
         return measured(frame, marks, shown.get());
     }
 
-    private static Optional<String> conflict(Set<Mark> marks) {
-        for (Mark.Group group : Mark.Group.values()) {
-            Set<Mark> both = of(marks, group);
+    private static Optional<String> conflict(Set<FrameMark> marks) {
+        for (FrameMark.Group group : FrameMark.Group.values()) {
+            Set<FrameMark> both = of(marks, group);
             if (group.excludes() && both.size() > 1) {
-                return Optional.of(both.stream().map(Mark::words).collect(Collectors.joining(" and ")) + " at once");
+                return Optional.of(
+                        both.stream().map(FrameMark::words).collect(Collectors.joining(" and ")) + " at once");
             }
         }
-        return marks.contains(Mark.IMPOSSIBLE) ? Optional.of("a bit is set that never is") : Optional.empty();
+        return marks.contains(FrameMark.IMPOSSIBLE) ? Optional.of("a bit is set that never is") : Optional.empty();
     }
 
-    private Frame measured(byte[] frame, Set<Mark> marks, String shown) {
-        boolean digitsMeanNothing =
-                marks.contains(Mark.VOLTS) && !of(marks, Mark.Group.LEVEL).isEmpty();
+    private Frame measured(byte[] frame, Set<FrameMark> marks, String shown) {
+        boolean digitsMeanNothing = marks.contains(FrameMark.VOLTS)
+                && !of(marks, FrameMark.Group.LEVEL).isEmpty();
         if (!digitsMeanNothing && !format.number().mayBeShown(shown)) {
             return new Frame.Refused(true, "'" + shown + "' is no number");
         }
-        Set<Mark> modes = of(marks, Mark.Group.MODE);
+        Set<FrameMark> modes = of(marks, FrameMark.Group.MODE);
         if (!modes.isEmpty()) {
             return new Frame.Other(modes.iterator().next().words());
         }
-        if (!marks.contains(Mark.VOLTS)) {
-            Set<Mark> units = of(marks, Mark.Group.UNIT);
+        if (!marks.contains(FrameMark.VOLTS)) {
+            Set<FrameMark> units = of(marks, FrameMark.Group.UNIT);
             return new Frame.Other(
                     units.isEmpty()
                             ? "something without a unit"
                             : units.iterator().next().words());
         }
-        Set<Mark> levels = of(marks, Mark.Group.LEVEL);
-        boolean alternating = marks.contains(Mark.AC);
+        Set<FrameMark> levels = of(marks, FrameMark.Group.LEVEL);
+        boolean alternating = marks.contains(FrameMark.AC);
         if (!levels.isEmpty() || format.number().isOverload(shown)) {
-            boolean over = levels.isEmpty() || levels.contains(Mark.OVERLOAD);
+            boolean over = levels.isEmpty() || levels.contains(FrameMark.OVERLOAD);
             return new Frame.Beyond(over, alternating);
         }
-        if (of(marks, Mark.Group.COUPLING).isEmpty()) {
+        if (of(marks, FrameMark.Group.COUPLING).isEmpty()) {
             return new Frame.Refused(true, "neither DC nor AC");
         }
         return format.number().isNumber(shown)
@@ -96,7 +97,7 @@ final class FrameReader {
                 : new Frame.Refused(true, "'" + shown + "' is no number");
     }
 
-    private Frame volts(byte[] frame, Set<Mark> marks, String shown) {
+    private Frame volts(byte[] frame, Set<FrameMark> marks, String shown) {
         BigDecimal volts = new BigDecimal(shown);
         for (Lookup table : format.tables()) {
             Optional<Meaning> meaning = table.isScale() ? table.of(frame) : Optional.of(Meaning.NONE);
@@ -105,23 +106,23 @@ final class FrameReader {
             }
             volts = volts.multiply(BigDecimal.valueOf(meaning.get().factor()));
         }
-        for (Mark mark : marks) {
+        for (FrameMark mark : marks) {
             volts = volts.multiply(BigDecimal.valueOf(mark.factor()));
         }
-        String doubt = of(marks, Mark.Group.DOUBT).stream()
-                .map(Mark::words)
+        String doubt = of(marks, FrameMark.Group.DOUBT).stream()
+                .map(FrameMark::words)
                 .findFirst()
                 .orElse("");
         return new Frame.Volts(
-                (marks.contains(Mark.MINUS) ? volts.negate() : volts).doubleValue(),
-                marks.contains(Mark.AC),
+                (marks.contains(FrameMark.MINUS) ? volts.negate() : volts).doubleValue(),
+                marks.contains(FrameMark.AC),
                 doubt,
-                marks.contains(Mark.LOW_BATTERY));
+                marks.contains(FrameMark.LOW_BATTERY));
     }
 
-    private static Set<Mark> of(Set<Mark> marks, Mark.Group group) {
+    private static Set<FrameMark> of(Set<FrameMark> marks, FrameMark.Group group) {
         return marks.stream()
                 .filter(each -> each.group() == group)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Mark.class)));
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(FrameMark.class)));
     }
 }

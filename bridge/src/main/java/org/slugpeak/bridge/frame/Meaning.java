@@ -12,11 +12,11 @@ import java.util.stream.Collectors;
  * @param marks may be empty
  * @param factor 1 for none
  */
-record Meaning(List<Mark> marks, double factor) {
+record Meaning(List<FrameMark> marks, double factor) {
 
     /** The marks by their words. */
-    static final Map<String, Mark> WORDS =
-            Arrays.stream(Mark.values()).collect(Collectors.toUnmodifiableMap(Mark::code, Function.identity()));
+    static final Map<String, FrameMark> WORDS = Arrays.stream(FrameMark.values())
+            .collect(Collectors.toUnmodifiableMap(FrameMark::code, Function.identity()));
 
     static final Meaning NONE = new Meaning(List.of(), 1);
 }

@@ -27,7 +27,7 @@ public final class Demo {
     private final Bench bench;
     private final SimSource source;
 
-    private Demo(DemoSettings settings, Pace pace, boolean everything) {
+    private Demo(DemoSettings settings, Tempo pace, boolean everything) {
         this.settings = settings;
         SplittableRandom random = new SplittableRandom(settings.seed());
         Set<Fault> faults = settings.fault().map(Set::of).orElse(Set.of());
@@ -58,13 +58,13 @@ public final class Demo {
      * @param pace how fast it runs
      * @return a demonstration at its beginning
      */
-    public static Demo create(DemoSettings settings, Pace pace) {
+    public static Demo create(DemoSettings settings, Tempo pace) {
         return new Demo(settings, pace, false);
     }
 
     /** With every check there is, for the table of faults. */
     static Demo withEverything(DemoSettings settings) {
-        return new Demo(settings, Pace.unlimited(), true);
+        return new Demo(settings, Tempo.unlimited(), true);
     }
 
     /**

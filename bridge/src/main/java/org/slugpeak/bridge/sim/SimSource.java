@@ -15,7 +15,7 @@ import org.slugpeak.core.session.RecordSink;
 
 /**
  * A simulated receiver as a source of readings: addresses {@code sim} and {@code sim:NAME}. Time is the simulation's own;
- * a {@link Pace} says how fast it runs. The hand that turns the slugs must hear the session's records: give every one of them
+ * a {@link Tempo} says how fast it runs. The hand that turns the slugs must hear the session's records: give every one of them
  * to {@link #hand()}.
  *
  * <p>The same name, seed and records give the same readings. One thread at a time.
@@ -26,10 +26,10 @@ public final class SimSource implements ReadingSource {
     private static final int ROUNDS = 2;
 
     private final Bench bench;
-    private final Pace pace;
+    private final Tempo pace;
     private boolean closed;
 
-    SimSource(Bench bench, Pace pace) {
+    SimSource(Bench bench, Tempo pace) {
         this.bench = bench;
         this.pace = pace;
     }
@@ -46,7 +46,7 @@ public final class SimSource implements ReadingSource {
      * @return the source
      * @throws BadConfiguration if there is no bench of that name
      */
-    public static SimSource open(String name, long seed, Pace pace) throws BadConfiguration {
+    public static SimSource open(String name, long seed, Tempo pace) throws BadConfiguration {
         String wanted = name.isEmpty() ? NAMES.get(0) : name;
         if (!NAMES.contains(wanted)) {
             throw new BadConfiguration(

@@ -5,11 +5,11 @@ import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.receiver.OutputPower;
 import org.slugpeak.core.signal.AudioMeter;
 import org.slugpeak.core.signal.AudioQuality;
 import org.slugpeak.core.signal.ClippingCause;
 import org.slugpeak.core.signal.ModulationTone;
-import org.slugpeak.core.signal.OutputPower;
 
 /**
  * Chooses what is worth saying of the audio, and says it when it changes and at most once a second: topics {@code tone},
@@ -156,20 +156,19 @@ final class AudioAdvice {
         if (ohms.isEmpty() || voltsPerFullScale.isEmpty()) {
             return;
         }
-        double milliwatts =
-                OutputPower.milliwatts(quality.toneFs() * voltsPerFullScale.getAsDouble(), ohms.getAsDouble());
-        double reached = milliwatts >= OutputPower.LARGE_STANDARD_MILLIWATTS
-                ? OutputPower.LARGE_STANDARD_MILLIWATTS
-                : milliwatts >= OutputPower.STANDARD_MILLIWATTS ? OutputPower.STANDARD_MILLIWATTS : 0;
+        double watts = OutputPower.watts(quality.toneFs() * voltsPerFullScale.getAsDouble(), ohms.getAsDouble());
+        double reached = watts >= OutputPower.LARGE_STANDARD_WATTS
+                ? OutputPower.LARGE_STANDARD_WATTS
+                : watts >= OutputPower.STANDARD_WATTS ? OutputPower.STANDARD_WATTS : 0;
         if (reached > mark) {
             listener.advice(
                     tNanos,
                     "output",
-                    format("standard output of %.0f mW reached: %.3g mW", reached, milliwatts),
-                    milliwatts);
+                    format("standard output of %.0f mW reached: %.3g mW", 1000 * reached, 1000 * watts),
+                    1000 * watts);
         }
         // A quarter of a mark lost: worth saying when it is reached again.
-        mark = reached >= mark || milliwatts < 0.75 * mark ? reached : mark;
+        mark = reached >= mark || watts < 0.75 * mark ? reached : mark;
     }
 
     private void clipping(long tNanos, AudioQuality quality, SourceListener listener) {

@@ -110,7 +110,7 @@ public final class SoundSource implements ReadingSource {
 
         private @Nullable SourceListener listener;
         private @Nullable AudioMeter meter;
-        private Decoder decoder = new Decoder(carrier.format(), options.channel());
+        private PcmDecoder decoder = new PcmDecoder(carrier.format(), options.channel());
         private SampleFormat format = carrier.format();
         private double[] samples = new double[0];
         private long originNanos;
@@ -118,7 +118,7 @@ public final class SoundSource implements ReadingSource {
         @Override
         public void begin(SampleFormat newFormat, long newOriginNanos) {
             format = newFormat;
-            decoder = new Decoder(newFormat, options.channel());
+            decoder = new PcmDecoder(newFormat, options.channel());
             originNanos = newOriginNanos;
             meter = new AudioMeter(newFormat.rateHz(), newFormat.encoding().fullScale(), options.meter(), this::level);
         }

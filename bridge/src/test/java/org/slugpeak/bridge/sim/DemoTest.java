@@ -23,7 +23,7 @@ import org.slugpeak.core.session.SessionRecord;
 class DemoTest {
 
     private static Demo demo(long seed) {
-        return Demo.create(DemoSettings.ofSeed(seed), Pace.unlimited());
+        return Demo.create(DemoSettings.ofSeed(seed), Tempo.unlimited());
     }
 
     private static List<SessionRecord> play(Demo demo) throws Exception {
@@ -71,7 +71,7 @@ class DemoTest {
 
     @Test
     void theTableSaysWhatWasSeededAndWhatTheToolSaidAndWhen() throws Exception {
-        Demo demo = Demo.create(DemoSettings.ofSeed(50_003).withFault(Fault.HUM), Pace.unlimited());
+        Demo demo = Demo.create(DemoSettings.ofSeed(50_003).withFault(Fault.HUM), Tempo.unlimited());
         Advice said = play(demo).stream()
                 .filter(record -> record instanceof Advice it && it.topic().equals(Suspicion.HUM.topic()))
                 .map(Advice.class::cast)
@@ -87,7 +87,7 @@ class DemoTest {
 
     @Test
     void theTableOwnsUpToAFaultThatWasMissed() {
-        Demo demo = Demo.create(DemoSettings.ofSeed(1).withFault(Fault.HUM), Pace.unlimited());
+        Demo demo = Demo.create(DemoSettings.ofSeed(1).withFault(Fault.HUM), Tempo.unlimited());
         assertTrue(demo.outcome().table().contains("seeded: hum; slugpeak missed it."));
     }
 
@@ -116,7 +116,7 @@ class DemoTest {
     class ByKeys {
 
         private final Demo demo =
-                Demo.create(DemoSettings.ofSeed(1).withTurner(DemoSettings.Turner.KEYS), Pace.unlimited());
+                Demo.create(DemoSettings.ofSeed(1).withTurner(DemoSettings.Turner.KEYS), Tempo.unlimited());
         private final Listening listening = new Listening(demo.source().hand());
 
         private void playUntilAdjuster(int number) throws Exception {

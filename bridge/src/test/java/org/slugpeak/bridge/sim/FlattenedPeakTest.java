@@ -55,7 +55,7 @@ class FlattenedPeakTest {
         }
         OtherHand other = new OtherHand(receiver, hand, random.split());
         return SimRun.of(
-                new SimSource(new Bench(receiver, meter, hand, other, chores), Pace.unlimited()), Double.MAX_VALUE);
+                new SimSource(new Bench(receiver, meter, hand, other, chores), Tempo.unlimited()), Double.MAX_VALUE);
     }
 
     private static int told(double timesUp) throws BridgeException {

@@ -55,7 +55,7 @@ class PlannedAlignmentTest {
             SimulatedHand hand = new SimulatedHand(receiver, HandModel.PRACTISED, random.split());
             OtherHand other = new OtherHand(receiver, hand, random.split());
             List<Chore> chores = List.of(new ObedientChore(hand));
-            source = new SimSource(new Bench(receiver, meter, hand, other, chores), Pace.unlimited());
+            source = new SimSource(new Bench(receiver, meter, hand, other, chores), Tempo.unlimited());
             progress = new AlignmentProgress(plan);
             progress.restFirst();
             analysis = new Analysis(PeakSettings.defaults(), record -> {

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.sim.Demo;
 import org.slugpeak.bridge.sim.DemoSettings;
-import org.slugpeak.bridge.sim.Pace;
+import org.slugpeak.bridge.sim.Tempo;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.display.KeyAction;
@@ -83,7 +83,7 @@ public final class DemoCommand implements Callable<Integer> {
             throw new TypeConversionException("--speed takes more than 0 and at most 1000, not " + speed);
         }
         DemoSettings settings = new DemoSettings(seed, turner, fault);
-        Demo demo = Demo.create(settings, Pace.ofClock(Ticker.system(), speed));
+        Demo demo = Demo.create(settings, Tempo.ofClock(Ticker.system(), speed));
         Set<KeyAction> more = fault.isPresent() ? Set.of(KeyAction.REPAIRED) : Set.of();
         int exitCode = SessionRunner.run(new SessionParts(
                 "sim",

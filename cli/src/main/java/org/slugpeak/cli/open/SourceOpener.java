@@ -7,8 +7,8 @@ import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.file.CsvSource;
 import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.meter.InstrumentSources;
-import org.slugpeak.bridge.sim.Pace;
 import org.slugpeak.bridge.sim.SimSource;
+import org.slugpeak.bridge.sim.Tempo;
 import org.slugpeak.bridge.sound.CalibrationStore;
 import org.slugpeak.bridge.sound.SoundSources;
 import org.slugpeak.bridge.source.BridgeException;
@@ -54,7 +54,7 @@ public final class SourceOpener {
 
     static OpenedSource simulation(SourceAddress address, SourceOptions options) throws BridgeException {
         SimSource source =
-                SimSource.open(address.name(), options.seed(), Pace.ofClock(Ticker.system(), options.speed()));
+                SimSource.open(address.name(), options.seed(), Tempo.ofClock(Ticker.system(), options.speed()));
         return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
     }
 

@@ -61,7 +61,7 @@ public final class CsvExport implements RecordSink {
         } else if (record instanceof Adjuster change) {
             adjuster = change.action() == Adjuster.Action.BEGIN ? quoted(change.name()) : "";
         } else if (record instanceof Advice advice) {
-            DialPoint.of(advice).ifPresent(this::dial);
+            DialError.of(advice).ifPresent(this::dial);
         }
     }
 
@@ -91,7 +91,7 @@ public final class CsvExport implements RecordSink {
                 + "," + session + "\n");
     }
 
-    private void dial(DialPoint point) {
+    private void dial(DialError point) {
         dials.append(number(point.hz()))
                 .append(',')
                 .append(number(point.errorHz()))

@@ -63,10 +63,10 @@ final class ReportTables {
 
     /** Dial errors of all sessions, before beside after: mostly they are kept in logs of their own. */
     static Optional<ReportTable> dials(List<SessionStory> stories) {
-        List<DialPoint> points =
+        List<DialError> points =
                 stories.stream().flatMap(story -> story.dials().stream()).toList();
         List<List<String>> rows = points.stream()
-                .map(DialPoint::hz)
+                .map(DialError::hz)
                 .distinct()
                 .sorted()
                 .map(hz -> List.of(Numbers.kHz(hz), dialError(points, hz, false), dialError(points, hz, true)))
@@ -76,7 +76,7 @@ final class ReportTables {
     }
 
     /** Where it was taken more than once the last one counts. */
-    private static String dialError(List<DialPoint> points, double hz, boolean after) {
+    private static String dialError(List<DialError> points, double hz, boolean after) {
         return points.stream()
                 .filter(point -> point.hz() == hz && point.after() == after)
                 .reduce((earlier, later) -> later)

@@ -27,7 +27,7 @@ public record SessionStory(
         List<Turn> turns,
         List<Notice> notices,
         List<CurvePoint> curve,
-        List<DialPoint> dials) {
+        List<DialError> dials) {
 
     public SessionStory {
         safety = List.copyOf(safety);

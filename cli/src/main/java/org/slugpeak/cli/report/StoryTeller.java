@@ -45,7 +45,7 @@ public final class StoryTeller implements RecordSink {
     private final Map<String, Notice> notices = new LinkedHashMap<>();
     private final List<String> safety = new ArrayList<>();
     private final Map<Double, CurvePoint> curve = new TreeMap<>();
-    private final List<DialPoint> dials = new ArrayList<>();
+    private final List<DialError> dials = new ArrayList<>();
     private final Map<String, Integer> rounds = new HashMap<>();
     private final Notes notes = new Notes();
     private String plan = "";
@@ -233,7 +233,7 @@ public final class StoryTeller implements RecordSink {
                 case "plan" -> plan = it.text();
                 case "safety" -> safety.add(it.text());
                 case "curve-point" -> addCurvePoint(it);
-                case DialPoint.BEFORE, DialPoint.AFTER -> DialPoint.of(it).ifPresent(dials::add);
+                case DialError.BEFORE, DialError.AFTER -> DialError.of(it).ifPresent(dials::add);
                 default -> notice(it.tNanos(), it.topic().replace('-', ' '), it.text() + at());
             }
             return true;

@@ -13,6 +13,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -24,11 +25,15 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.NullMarked;
 
 /** Who may know whom, and what a room must not do. */
@@ -198,6 +203,19 @@ final class ArchitectureTest {
                 && each.getAllRawInterfaces().stream()
                         .filter(type -> type.getPackageName().startsWith("org.slugpeak."))
                         .anyMatch(type -> type.reflect().isSealed());
+    }
+
+    /** One word, one meaning; what lies inside a class is told apart by the class. */
+    @ArchTest
+    static void noTwoClassesShareAName(JavaClasses all) {
+        Map<String, List<String>> named = all.stream()
+                .filter(each -> each.isTopLevelClass() && !each.getSimpleName().equals("package-info"))
+                .collect(Collectors.groupingBy(
+                        JavaClass::getSimpleName,
+                        TreeMap::new,
+                        Collectors.mapping(JavaClass::getName, Collectors.toList())));
+        named.values().removeIf(names -> names.size() == 1);
+        assertEquals(Map.of(), named);
     }
 
     @ArchTest

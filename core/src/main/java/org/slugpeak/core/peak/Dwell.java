@@ -62,27 +62,27 @@ final class Dwell {
         return loss;
     }
 
-    Goal.Stay stay(long tNanos, long sinceNanos) {
+    HuntGoal.Stay stay(long tNanos, long sinceNanos) {
         long dwelt = Elapsed.nanos(sinceNanos, tNanos);
         double seconds = OF_DWELL * 1e-9 * dwelt;
         boolean late = dwelt >= MOST_DWELLS * dwellNanos;
         if (dwelt < dwellNanos || (sight.slope.movesWithin(seconds) && !(late && isDrift()))) {
-            return Goal.Stay.WAITS;
+            return HuntGoal.Stay.WAITS;
         }
         loss = best.value() - sight.meanOver(seconds);
         double sigma = Sigma.ofDifference(sight.sigmaOver(seconds, best.value()), best.sigma());
         if (loss <= allowed(SURELY * sigma, late)) {
-            return Goal.Stay.HELD;
+            return HuntGoal.Stay.HELD;
         }
         if (!late) {
-            return Goal.Stay.WAITS;
+            return HuntGoal.Stay.WAITS;
         }
         if (hasDriftedAway(tNanos, sigma)) {
-            return Goal.Stay.HELD;
+            return HuntGoal.Stay.HELD;
         }
         stoppedShort++;
         tellShort(tNanos);
-        return Goal.Stay.SHORT;
+        return HuntGoal.Stay.SHORT;
     }
 
     private void tellShort(long tNanos) {

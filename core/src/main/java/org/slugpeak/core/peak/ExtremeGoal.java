@@ -8,7 +8,7 @@ import org.slugpeak.core.decibel.Decibels;
  * <p>Lower than it was the best becomes only by what can have lowered it: a turn of the generator that was seen ({@link Signal}), or a drift
  * that was measured while nothing was turned ({@link Dwell}). A lower maximum in the same travel is another one.
  */
-final class ExtremeGoal implements Goal {
+final class ExtremeGoal implements HuntGoal {
 
     /** A fall that is smaller is not worth turning back for. */
     private static final double LEAST_FALL = Decibels.lost(0.05);

@@ -1,7 +1,7 @@
 package org.slugpeak.core.peak;
 
 /**
- * The order of things, whatever is sought: a {@link Goal} says what it sees, the stage makes of it what there is to tell.
+ * The order of things, whatever is sought: a {@link HuntGoal} says what it sees, the stage makes of it what there is to tell.
  *
  * <pre>
  *   start -----> SEARCHING ------ goes away: passed ------> PAST
@@ -24,14 +24,14 @@ final class Hunt implements Seeker {
     static final double REACTION_SECONDS = 0.3;
 
     private final Sight sight;
-    private final Goal goal;
+    private final HuntGoal goal;
     private final Searching searching = new Searching();
     private final Past past = new Past();
     private final Back back = new Back();
     private final Held held = new Held();
     private Stage stage = searching;
 
-    Hunt(Sight sight, Goal goal) {
+    Hunt(Sight sight, HuntGoal goal) {
         this.sight = sight;
         this.goal = goal;
     }

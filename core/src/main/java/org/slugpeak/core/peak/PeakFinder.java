@@ -21,7 +21,7 @@ public final class PeakFinder {
     private final PeakListener listener;
     private final Orientation orientation;
     private final Front front = new Front();
-    private final Goal goal;
+    private final HuntGoal goal;
     private final Seeker seeker;
 
     private boolean begun;
@@ -35,7 +35,7 @@ public final class PeakFinder {
         this.seeker = new Hunt(sight, goal);
     }
 
-    private Goal goal(PeakSettings settings, Sight sight) {
+    private HuntGoal goal(PeakSettings settings, Sight sight) {
         long dwellNanos = nanos(settings.dwell());
         return switch (settings.seek()) {
             case PEAK, DIP -> new ExtremeGoal(sight, orientation, dwellNanos, listener);

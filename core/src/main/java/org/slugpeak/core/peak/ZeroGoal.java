@@ -4,7 +4,7 @@ package org.slugpeak.core.peak;
  * The zero of a discriminator: a point where the reading changes its sign between two swings. A null without a change
  * of sign is refused. Decibels have no meaning here; the swing on either side is the measure.
  */
-final class ZeroGoal implements Goal {
+final class ZeroGoal implements HuntGoal {
 
     /** A side counts once the reading has stood out of the noise by so many sigma. */
     private static final double STANDS_OUT = 5;

@@ -225,7 +225,7 @@ public final class AlignmentProgress implements RecordSink {
         if (!entered) {
             enterStep(level);
         }
-        if (settling.isDone(nowNanos, level, route.step().goal() == Goal.ZERO)) {
+        if (settling.isDone(nowNanos, level, route.step().goal().seek().signCounts())) {
             ready();
         }
     }
@@ -312,7 +312,7 @@ public final class AlignmentProgress implements RecordSink {
             return;
         }
         double changeDb = Decibels.of(lastSecond.mean() / withHand);
-        if (Math.abs(changeDb) > HAND_DB && route.step().goal() != Goal.ZERO) {
+        if (Math.abs(changeDb) > HAND_DB && !route.step().goal().seek().signCounts()) {
             say(
                     Topics.HAND_EFFECT,
                     String.format(

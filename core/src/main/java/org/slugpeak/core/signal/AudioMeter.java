@@ -35,7 +35,7 @@ public final class AudioMeter {
     private static final double FORGET_SECONDS = 1.2;
 
     private final MeterSettings settings;
-    private final LevelListener listener;
+    private final AudioListener listener;
     private final double rateHz;
     private final double toneRateHz;
     private final Decimator toAudio;
@@ -70,7 +70,7 @@ public final class AudioMeter {
      * @param listener hears the levels
      * @throws IllegalArgumentException if the sample rate is out of range
      */
-    public AudioMeter(double rateHz, MeterSettings settings, LevelListener listener) {
+    public AudioMeter(double rateHz, MeterSettings settings, AudioListener listener) {
         this(rateHz, FULL_SCALE_16_BIT, settings, listener);
     }
 
@@ -84,7 +84,7 @@ public final class AudioMeter {
      * @param listener hears the levels
      * @throws IllegalArgumentException if the sample rate is out of range
      */
-    public AudioMeter(double rateHz, double fullScale, MeterSettings settings, LevelListener listener) {
+    public AudioMeter(double rateHz, double fullScale, MeterSettings settings, AudioListener listener) {
         if (!(rateHz >= LOWEST_RATE_HZ && rateHz <= HIGHEST_RATE_HZ)) {
             throw new IllegalArgumentException("the sample rate must be 4 to 400 kHz, not " + rateHz + " Hz");
         }

@@ -140,5 +140,13 @@ class ReceiverArithmeticTest {
             assertEquals(volts, OutputPower.volts(watts, ohms), 5e-6);
             assertEquals(watts, OutputPower.watts(OutputPower.volts(watts, ohms), ohms), 1e-12);
         }
+
+        /** 50 mW in 3.2 ohm is 0.4 V exactly by P = V^2 / R, 0.5 W in 3.2 ohm 1.26491 V. */
+        @Test
+        void standardOutputsAreWhatOhmsLawSays() {
+            assertEquals(0.4, OutputPower.volts(OutputPower.STANDARD_WATTS, 3.2), 1e-12);
+            assertEquals(1.26491, OutputPower.volts(OutputPower.LARGE_STANDARD_WATTS, 3.2), 5e-6);
+            assertEquals(0, OutputPower.watts(0, 8));
+        }
     }
 }

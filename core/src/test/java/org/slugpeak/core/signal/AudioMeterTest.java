@@ -2,7 +2,6 @@ package org.slugpeak.core.signal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slugpeak.core.signal.Heard.dB;
 
 import java.time.Duration;
@@ -157,18 +156,5 @@ class AudioMeterTest {
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> new AudioMeter(3999, USUAL, (f, l, c) -> {}));
         assertThrows(IllegalArgumentException.class, () -> new AudioMeter(Double.NaN, USUAL, (f, l, c) -> {}));
-    }
-
-    @Test
-    void standardOutputsAreWhatOhmsLawSays() {
-        // 50 mW in 3.2 ohm is 0.4 V exactly; 4, 8 and 15 ohm 0.44721, 0.63246 and 0.86603 V; 0.5 W in 3.2 ohm 1.26491
-        // V.
-        assertEquals(0.4, OutputPower.volts(OutputPower.STANDARD_MILLIWATTS, 3.2), 1e-12);
-        assertEquals(0.44721, OutputPower.volts(50, 4), 5e-6);
-        assertEquals(0.63246, OutputPower.volts(50, 8), 5e-6);
-        assertEquals(0.86603, OutputPower.volts(50, 15), 5e-6);
-        assertEquals(1.26491, OutputPower.volts(OutputPower.LARGE_STANDARD_MILLIWATTS, 3.2), 5e-6);
-        assertEquals(50, OutputPower.milliwatts(0.4, 3.2), 1e-12);
-        assertTrue(OutputPower.milliwatts(0, 8) == 0);
     }
 }

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * @param kinds what the cells of its columns are
  * @param names of the columns; empty without a header line
  */
-record Table(Shape shape, List<SampleLine> lines, String kinds, List<String> names) {
+record NumberTable(Shape shape, List<SampleLine> lines, String kinds, List<String> names) {
 
     /** So many lines with words in them weigh no more than one with numbers only. */
     private static final int WHOLE = 4;
@@ -24,7 +24,7 @@ record Table(Shape shape, List<SampleLine> lines, String kinds, List<String> nam
     private static final Pattern NUMBER_OF_OTHERS = Pattern.compile("[+-]?\\d+(?:[.,;]\\d+)+");
 
     /** The longest table of that shape in the lines, which hold neither blank lines nor comments; none gives no rows. */
-    static Table longest(Shape shape, List<SampleLine> lines) {
+    static NumberTable longest(Shape shape, List<SampleLine> lines) {
         List<SampleLine> best = List.of();
         String bestKinds = "";
         List<SampleLine> run = new ArrayList<>();
@@ -45,7 +45,7 @@ record Table(Shape shape, List<SampleLine> lines, String kinds, List<String> nam
                 bestKinds = kinds;
             }
         }
-        return new Table(shape, List.copyOf(best), bestKinds, List.of());
+        return new NumberTable(shape, List.copyOf(best), bestKinds, List.of());
     }
 
     /** A title line that holds a number outweighs no table. */
@@ -53,8 +53,8 @@ record Table(Shape shape, List<SampleLine> lines, String kinds, List<String> nam
         return run.size() * (kinds.indexOf(Shape.WORD) < 0 ? WHOLE : 1);
     }
 
-    Table named(List<String> columnNames) {
-        return new Table(shape, lines, kinds, List.copyOf(columnNames));
+    NumberTable named(List<String> columnNames) {
+        return new NumberTable(shape, lines, kinds, List.copyOf(columnNames));
     }
 
     int columns() {

@@ -8,16 +8,16 @@ package org.slugpeak.bridge.file;
  * @param firstRow number of the first line with a reading, counted from 1
  * @param columns what they hold
  */
-record Layout(Shape shape, boolean named, long firstRow, Columns columns) {
+record TextLayout(Shape shape, boolean named, long firstRow, Columns columns) {
 
     /** One value a line, without a header line. */
-    static Layout ofOneValue(CsvOptions options) {
+    static TextLayout ofOneValue(CsvOptions options) {
         Shape shape = options.decimalComma() ? new Shape(Separator.SEMICOLONS, ',') : new Shape(Separator.COMMAS, '.');
-        return new Layout(shape, false, 1, Columns.ofOneValue(options.unit().flatMap(ReadingUnit::of)));
+        return new TextLayout(shape, false, 1, Columns.ofOneValue(options.unit().flatMap(ReadingUnit::of)));
     }
 
-    static Layout of(Table table, Columns columns) {
-        return new Layout(
+    static TextLayout of(NumberTable table, Columns columns) {
+        return new TextLayout(
                 table.shape(), !table.names().isEmpty(), table.lines().get(0).number(), columns);
     }
 }

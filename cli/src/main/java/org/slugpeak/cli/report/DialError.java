@@ -10,16 +10,16 @@ import org.slugpeak.core.session.Advice;
  * @param errorHz dial - true, Hz
  * @param after whether it was taken after the work
  */
-public record DialPoint(double hz, double errorHz, boolean after) {
+public record DialError(double hz, double errorHz, boolean after) {
 
     static final String BEFORE = "dial-before";
     static final String AFTER = "dial-after";
 
     /** Empty where an advice carries none. */
-    static Optional<DialPoint> of(Advice advice) {
+    static Optional<DialError> of(Advice advice) {
         boolean after = advice.topic().equals(AFTER);
         return after || advice.topic().equals(BEFORE)
-                ? Numbers.parsed(advice.text()).map(hz -> new DialPoint(hz, advice.amount(), after))
+                ? Numbers.parsed(advice.text()).map(hz -> new DialError(hz, advice.amount(), after))
                 : Optional.empty();
     }
 }

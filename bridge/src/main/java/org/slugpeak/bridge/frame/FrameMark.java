@@ -3,7 +3,7 @@ package org.slugpeak.bridge.frame;
 import java.util.Locale;
 
 /** What a bit or a code of a frame can mean, as descriptions name it: lower case, hyphens. Immutable. */
-enum Mark {
+enum FrameMark {
     /** DC is shown. */
     DC(Group.COUPLING, "DC"),
     /** AC is shown. */
@@ -122,13 +122,13 @@ enum Mark {
     private final String words;
     private final double factor;
 
-    Mark(Group group, String words) {
+    FrameMark(Group group, String words) {
         this.group = group;
         this.words = words;
         this.factor = 1;
     }
 
-    Mark(Group group, double factor) {
+    FrameMark(Group group, double factor) {
         this.group = group;
         this.words = "a factor of " + factor;
         this.factor = factor;

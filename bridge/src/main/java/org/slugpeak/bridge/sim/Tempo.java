@@ -4,7 +4,7 @@ import java.util.concurrent.locks.LockSupport;
 import org.slugpeak.bridge.time.Ticker;
 
 /** How fast simulated time may run. One thread at a time. */
-public interface Pace {
+public interface Tempo {
 
     /**
      * How far the simulation may have come by now.
@@ -26,8 +26,8 @@ public interface Pace {
      *
      * @return a pace without limits
      */
-    static Pace unlimited() {
-        return new Pace() {
+    static Tempo unlimited() {
+        return new Tempo() {
             @Override
             public long dueNanos() {
                 return Long.MAX_VALUE;
@@ -45,19 +45,19 @@ public interface Pace {
      * @param speed times life; positive
      * @return that pace
      */
-    static Pace ofClock(Ticker ticker, double speed) {
-        return new ClockPace(ticker, speed);
+    static Tempo ofClock(Ticker ticker, double speed) {
+        return new ClockTempo(ticker, speed);
     }
 
     /** Follows a clock. */
-    final class ClockPace implements Pace {
+    final class ClockTempo implements Tempo {
 
         private final Ticker ticker;
         private final double speed;
         private boolean begun;
         private long originNanos;
 
-        private ClockPace(Ticker ticker, double speed) {
+        private ClockTempo(Ticker ticker, double speed) {
             this.ticker = ticker;
             this.speed = speed;
         }

@@ -4,7 +4,7 @@ import org.slugpeak.core.reading.Condition;
 
 /** Hears the levels of an {@link AudioMeter}, in the thread that feeds it. */
 @FunctionalInterface
-public interface LevelListener {
+public interface AudioListener {
 
     /**
      * A level is due.

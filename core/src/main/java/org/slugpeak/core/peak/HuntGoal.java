@@ -4,7 +4,7 @@ package org.slugpeak.core.peak;
  * What is hunted for: says when it was passed, when the level is back at it, when it has stayed there. A {@link Hunt} asks, block by
  * block, and keeps the order of things.
  */
-interface Goal {
+interface HuntGoal {
 
     /** What the newest block shows. */
     enum Seen {

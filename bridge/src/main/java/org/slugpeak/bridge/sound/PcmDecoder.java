@@ -1,13 +1,13 @@
 package org.slugpeak.bridge.sound;
 
 /** Bytes to samples of one channel. */
-final class Decoder {
+final class PcmDecoder {
 
     private final SampleFormat format;
     private final Channel channel;
     private long notNumbers;
 
-    Decoder(SampleFormat format, Channel channel) {
+    PcmDecoder(SampleFormat format, Channel channel) {
         this.format = format;
         this.channel = channel;
     }
