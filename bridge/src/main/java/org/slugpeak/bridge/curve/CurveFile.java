@@ -47,7 +47,7 @@ public final class CurveFile {
     private static List<ResponsePoint> ofLog(Path file) throws BadLog {
         CurveRecords records = new CurveRecords();
         try (LogReader reader = LogReader.open(file, (line, problem) -> {})) {
-            reader.drainTo(records);
+            reader.drainTo(entry -> records.take(entry.record()));
         }
         if (records.points().isEmpty()) {
             throw new BadLog(file + " has no response curve in it: make one with slugpeak curve --log");

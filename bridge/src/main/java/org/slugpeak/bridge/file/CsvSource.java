@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.file;
 
+import org.slugpeak.core.session.Link;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -217,7 +218,7 @@ public final class CsvSource implements ReadingSource {
         String unit = columns().map(it -> it.measurand().unit()).orElse("");
         if (askedInVain && !unit.isEmpty()) {
             askedInVain = false;
-            hears.advice(0, "unit", "the readings are in " + unit + ", as their header line told only now", Double.NaN);
+            hears.remark(at -> new Link.UnitTold(at, unit));
         }
     }
 

@@ -11,6 +11,7 @@ import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Link;
 
 /** Readings of a meter that sends frames. One thread at a time. */
 final class FrameDecoder implements Decoder {
@@ -117,7 +118,7 @@ final class FrameDecoder implements Decoder {
             }
             if (frame.lowBattery() && !batterySaid) {
                 batterySaid = true;
-                out.advice(nowNanos, "low-battery", "the meter's battery is low: its readings may be wrong soon");
+                out.remark(Link.LowBattery::new);
             }
             if (!frame.doubt().isEmpty()) {
                 setOtherwise("the meter " + frame.doubt());

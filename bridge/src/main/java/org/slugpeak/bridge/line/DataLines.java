@@ -3,12 +3,12 @@ package org.slugpeak.bridge.line;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.slugpeak.bridge.source.Garble;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.MeterField;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.RangeWatch;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkNotice;
 
 /** Makes readings of the lines that carry one. One thread at a time. */
 final class DataLines {

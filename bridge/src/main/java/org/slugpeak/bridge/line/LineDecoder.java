@@ -7,9 +7,9 @@ import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.Garble;
 import org.slugpeak.bridge.source.LineSplitter;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.LinkNotice;
 
 /** Readings of an instrument that prints lines of text. One thread at a time. */
 final class LineDecoder implements Decoder {

@@ -12,6 +12,10 @@ sealed class BadLine extends Exception permits NewerVersion {
         this.problem = problem;
     }
 
+    static BadLine impossible(String what) {
+        return new BadLine("has a field that cannot be: " + what);
+    }
+
     String problem() {
         return problem;
     }

@@ -21,7 +21,7 @@ public final class JsonLines implements RecordSink, Closeable {
 
     private final OutputStream out;
     private final LineBuffer lines = new LineBuffer();
-    private final RecordWriter writer = new RecordWriter(lines);
+    private final RecordWriter writer;
 
     private boolean broken;
 
@@ -29,9 +29,11 @@ public final class JsonLines implements RecordSink, Closeable {
      * Writes to a stream; it need not be buffered.
      *
      * @param out gets the lines; closed with this
+     * @param sentences words for what the lines keep in words
      */
-    public JsonLines(OutputStream out) {
+    public JsonLines(OutputStream out, Sentences sentences) {
         this.out = out;
+        this.writer = new RecordWriter(lines, sentences);
     }
 
     @Override

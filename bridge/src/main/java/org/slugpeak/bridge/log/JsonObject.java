@@ -7,25 +7,27 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.slugpeak.bridge.decimal.Decimal;
 
 /** The plain fields of one line's JSON object; what is nested in it is passed over. One thread at a time. */
 final class JsonObject {
 
-    /** Numbers that a double cannot hold exactly. */
-    private static final Set<String> EXACT = Stream.of(
-                    JsonFields.T, JsonFields.BEST_AT, JsonFields.DWELL, JsonFields.VERSION, JsonFields.READINGS)
-            .map(SerializableString::getValue)
-            .collect(Collectors.toUnmodifiableSet());
-
+    private final Set<String> exact;
     private final Decimal decimal = new Decimal('.');
     private String[] names = new String[16];
     private String[] texts = new String[16];
     private double[] numbers = new double[16];
     private JsonToken[] tokens = new JsonToken[16];
     private int count;
+
+    /**
+     * An object that is read again and again.
+     *
+     * @param exact names of the numbers that a double cannot hold exactly
+     */
+    JsonObject(Set<String> exact) {
+        this.exact = Set.copyOf(exact);
+    }
 
     /**
      * Reads a line.
@@ -131,7 +133,7 @@ final class JsonObject {
         names[count] = name;
         tokens[count] = token;
         numbers[count] = number ? parser.getDoubleValue() : Double.NaN;
-        texts[count] = number && !EXACT.contains(name) ? "" : parser.getText();
+        texts[count] = number && !exact.contains(name) ? "" : parser.getText();
         count++;
     }
 

@@ -9,11 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.text.SafeText;
-import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionEnd;
-import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 
 /**
@@ -21,33 +20,13 @@ import org.slugpeak.core.session.SessionStart;
  *
  * <h2>The format, version 1</h2>
  *
- * <p>UTF-8 text, one JSON object (RFC 8259) a line, each line ended with LF. The field {@code type} says what it is:
+ * <p>UTF-8 text, one JSON object (RFC 8259) a line, each line ended with LF. The field {@code type} says what it is.
  *
- * <table>
- * <caption>Record types and their fields</caption>
- * <tr><th>type</th><th>fields</th></tr>
- * <tr><td>{@code session}</td><td>{@code version} 1, {@code startedAt} (ISO 8601, UTC), {@code source}, {@code quantity},
- * {@code unit}, {@code seek} ({@code peak}, {@code dip}, {@code zero}), {@code dwell} (s), {@code tool}, {@code stepped} (true, or
- * left out); always first</td></tr>
- * <tr><td>{@code passed}</td><td>{@code t}, {@code best}, {@code bestAt}, {@code dropDb}; in a stepped session
- * {@code stepsBack}, {@code stepsError}, {@code top}, {@code topError}</td></tr>
- * <tr><td>{@code returned}, {@code held}</td><td>{@code t}, {@code value}, {@code lossDb}</td></tr>
- * <tr><td>{@code two-peaks}</td><td>{@code t}, {@code first}, {@code second}, {@code dipDb}</td></tr>
- * <tr><td>{@code no-peak}</td><td>{@code t}, {@code reason}</td></tr>
- * <tr><td>{@code overload}</td><td>{@code t}, {@code cause}, {@code advice}</td></tr>
- * <tr><td>{@code overload-cleared}</td><td>{@code t}</td></tr>
- * <tr><td>{@code weak}</td><td>{@code t}, {@code snrDb}, {@code advice}</td></tr>
- * <tr><td>{@code drift}</td><td>{@code t}, {@code perMinute}, {@code unit}</td></tr>
- * <tr><td>{@code link}</td><td>{@code t}, {@code state} ({@code lost}, {@code stale}, {@code resumed}), {@code detail}</td></tr>
- * <tr><td>{@code mark}</td><td>{@code t}, {@code text}</td></tr>
- * <tr><td>{@code adjuster}</td><td>{@code t}, {@code name}, {@code action} ({@code begin}, {@code done}, {@code skip}),
- * {@code before}, {@code after}, {@code gainDb}</td></tr>
- * <tr><td>{@code advice}</td><td>{@code t}, {@code topic}, {@code text}, {@code amount}</td></tr>
- * <tr><td>{@code reading}</td><td>{@code t}, {@code value}, {@code smoothed}, {@code best}, {@code bestSigma},
- * {@code ofBest}, {@code trend} ({@code rising}, {@code falling}, {@code steady}), {@code condition} ({@code ok},
- * {@code over-range}, {@code full-scale}, {@code clipping}, {@code no-value})</td></tr>
- * <tr><td>{@code end}</td><td>{@code t}, {@code readings}, {@code reason}; last, if the session was closed properly</td></tr>
- * </table>
+ * <p>Types and fields stand in {@code RecordForms}, the topics of {@code advice} in {@code AdviceTopics}; {@code docs/records.md}
+ * shows both, and a test holds it to them. The first record is a {@code session}, the last one, if the session was closed properly,
+ * an {@code end}. Of advice the topic tells the kind, and {@code text} is a sentence for a person: what is in it and in no other
+ * field is not read back. A {@code mark} is an instruction where its text says one, and else a note; a note that would be taken for
+ * an instruction has one space before it, which is not part of it.
  *
  * <p>{@code t} and {@code bestAt} are seconds from the first reading, on the readings' own clock, written exactly to the
  * nanosecond. Values are in {@code unit}; other numbers are dB unless their name says otherwise. Numbers are written with as
@@ -124,18 +103,20 @@ public final class LogReader implements Closeable {
     }
 
     /**
-     * The next record behind the first.
+     * The next record behind the first, with its words.
      *
      * @return empty at the end
      * @throws BadLog if the file cannot be read on
      */
-    public Optional<SessionRecord> next() throws BadLog {
+    public Optional<LogEntry> next() throws BadLog {
         try {
             while (lines.next()) {
-                Optional<SessionRecord> record = record();
-                if (record.isPresent()) {
-                    end = record.filter(SessionEnd.class::isInstance).map(SessionEnd.class::cast);
-                    return record;
+                Optional<LogEntry> entry = entry();
+                if (entry.isPresent()) {
+                    end = entry.map(LogEntry::record)
+                            .filter(SessionEnd.class::isInstance)
+                            .map(SessionEnd.class::cast);
+                    return entry;
                 }
             }
             return Optional.empty();
@@ -147,12 +128,12 @@ public final class LogReader implements Closeable {
     /**
      * Reads to the end.
      *
-     * @param sink takes every record behind the first
+     * @param sink takes every record behind the first, with its words
      * @throws BadLog if the file cannot be read on
      */
-    public void drainTo(RecordSink sink) throws BadLog {
-        for (Optional<SessionRecord> record = next(); record.isPresent(); record = next()) {
-            sink.take(record.get());
+    public void drainTo(Consumer<LogEntry> sink) throws BadLog {
+        for (Optional<LogEntry> entry = next(); entry.isPresent(); entry = next()) {
+            sink.accept(entry.get());
         }
     }
 
@@ -172,7 +153,7 @@ public final class LogReader implements Closeable {
         close(lines);
     }
 
-    private Optional<SessionRecord> record() {
+    private Optional<LogEntry> entry() {
         try {
             if (lines.isOverlong()) {
                 throw new BadLine("is longer than " + LineInput.LONGEST + " bytes");
@@ -193,8 +174,8 @@ public final class LogReader implements Closeable {
             throw new BadLog(file + " is empty: nothing was recorded in it");
         }
         try {
-            Optional<SessionRecord> record = reader.read(lines.bytes(), lines.start(), lines.end());
-            if (record.isPresent() && record.get() instanceof SessionStart found) {
+            Optional<LogEntry> entry = reader.read(lines.bytes(), lines.start(), lines.end());
+            if (entry.isPresent() && entry.get().record() instanceof SessionStart found) {
                 return found;
             }
         } catch (NewerVersion e) {

@@ -3,18 +3,19 @@ package org.slugpeak.bridge.log;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadLog;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.Work;
 
 /**
  * Plays a session log again: delivers what the source and the user did then (readings, changes of the link, marks, the
@@ -85,12 +86,12 @@ public final class LogSource implements ReadingSource {
         }
         listener = Optional.of(hears);
         for (int i = 0; i < RECORDS_A_PASS; i++) {
-            Optional<SessionRecord> record = reader.next();
-            if (record.isEmpty()) {
+            Optional<LogEntry> entry = reader.next();
+            if (entry.isEmpty()) {
                 end(hears);
                 return Progress.ENDED;
             }
-            play(record.get(), hears);
+            entry.get().record().matchFamily(new Playing(hears));
         }
         return Progress.MORE;
     }
@@ -118,22 +119,63 @@ public final class LogSource implements ReadingSource {
         }
     }
 
-    private void play(SessionRecord record, SourceListener hears) {
-        if (record instanceof ReadingTaken taken) {
-            hears.reading(taken.reading());
-        } else if (record instanceof Link link) {
-            hears.link(link.tNanos(), link.state(), link.detail());
-        } else if (record instanceof SessionEnd sessionEnd) {
-            endReason = sessionEnd.reason();
-        } else if (record instanceof Mark mark) {
-            hears.mark(mark.text());
-        } else if (record instanceof Advice advice) {
-            LinkNotice.ofCode(advice.topic()).ifPresent(notice -> hears.notice(advice.tNanos(), notice, advice.text()));
-        } else if (record instanceof Adjuster adjuster) {
-            if (adjuster.action() == Adjuster.Action.BEGIN) {
-                hears.nextAdjuster(adjuster.name());
+    /** What came from outside is played again; whether it is any of this is given only because the matcher wants a value. */
+    private final class Playing implements Families<Boolean> {
+
+        private final SourceListener hears;
+
+        Playing(SourceListener hears) {
+            this.hears = hears;
+        }
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean frame(Frame it) {
+            if (it instanceof ReadingTaken taken) {
+                hears.reading(taken.reading());
+            } else if (it instanceof SessionEnd end) {
+                endReason = end.reason();
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean link(Link it) {
+            if (it instanceof Link.Changed changed) {
+                hears.link(changed.tNanos(), changed.state(), changed.detail());
+            } else if (it instanceof Link.Broken broken) {
+                hears.notice(broken.tNanos(), broken.notice(), broken.detail());
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean said(Said it) {
+            if (it instanceof Said.Note note) {
+                hears.note(note.text());
+            } else if (it instanceof Said.Command command) {
+                hears.command(command.instruction());
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean work(Work it) {
+            if (it instanceof Adjuster adjuster) {
+                adjuster(adjuster);
+            }
+            return true;
+        }
+
+        private void adjuster(Adjuster it) {
+            if (it.action() == Adjuster.Action.BEGIN) {
+                hears.nextAdjuster(it.name());
             } else {
-                hears.adjusterEnded(adjuster.action());
+                hears.adjusterEnded(it.action());
             }
         }
     }

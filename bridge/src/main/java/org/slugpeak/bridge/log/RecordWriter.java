@@ -1,153 +1,67 @@
 package org.slugpeak.bridge.log;
 
 import java.io.OutputStream;
-import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Held;
-import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
-import org.slugpeak.core.steps.StepsBack;
 
-/** Writes each record as the line that the record format says, into memory. One thread at a time. */
-final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
-
-    private final LineWriter line;
+/**
+ * Writes each record as the line that its form says, into memory: which form that is stands here, and in {@link CourseWriter}. One
+ * thread at a time.
+ */
+final class RecordWriter extends CourseWriter
+        implements Frame.Matcher<LineWriter>,
+                Finding.Matcher<LineWriter>,
+                Caution.Matcher<LineWriter>,
+                Said.Matcher<LineWriter> {
 
     /** A writer into memory: the stream must not throw. */
-    RecordWriter(OutputStream memory) {
-        this.line = new LineWriter(memory);
+    RecordWriter(OutputStream memory, Sentences sentences) {
+        super(new LineWriter(memory), new RecordForms(sentences), new AdviceTopics(sentences));
     }
 
     /** Writes one line, its newline included. */
     void write(SessionRecord record) {
-        record.match(this).end();
+        record.matchFamily(this).end();
+    }
+
+    @Override
+    public LineWriter frame(Frame it) {
+        return it.match(this);
+    }
+
+    @Override
+    public LineWriter finding(Finding it) {
+        return it.match(this);
+    }
+
+    @Override
+    public LineWriter caution(Caution it) {
+        return it.match(this);
+    }
+
+    @Override
+    public LineWriter said(Said it) {
+        return it.match(this);
     }
 
     @Override
     public LineWriter sessionStart(SessionStart it) {
-        line.begin(JsonFields.TYPE_SESSION)
-                .count(JsonFields.VERSION, it.version())
-                .text(JsonFields.STARTED_AT, it.startedAt().toString())
-                .text(JsonFields.SOURCE, it.source())
-                .text(JsonFields.QUANTITY, it.measurand().quantity())
-                .text(JsonFields.UNIT, it.measurand().unit())
-                .text(JsonFields.SEEK, it.settings().seek().code())
-                .time(JsonFields.DWELL, it.settings().dwell().toNanos())
-                .text(JsonFields.TOOL, it.tool());
-        return it.stepped() ? line.flag(JsonFields.STEPPED) : line;
-    }
-
-    @Override
-    public LineWriter passed(Passed it) {
-        line.begin(JsonFields.TYPE_PASSED, it.tNanos())
-                .number(JsonFields.BEST, it.best())
-                .time(JsonFields.BEST_AT, it.bestAtNanos())
-                .number(JsonFields.DROP_DB, it.dropDb());
-        it.back().ifPresent(this::stepsBack);
-        return line;
-    }
-
-    private void stepsBack(StepsBack back) {
-        line.number(JsonFields.STEPS_BACK, back.steps())
-                .number(JsonFields.STEPS_ERROR, back.stepsError())
-                .number(JsonFields.TOP, back.top())
-                .number(JsonFields.TOP_ERROR, back.topError());
-    }
-
-    @Override
-    public LineWriter returned(Returned it) {
-        return line.begin(JsonFields.TYPE_RETURNED, it.tNanos())
-                .number(JsonFields.VALUE, it.value())
-                .number(JsonFields.LOSS_DB, it.lossDb());
-    }
-
-    @Override
-    public LineWriter held(Held it) {
-        return line.begin(JsonFields.TYPE_HELD, it.tNanos())
-                .number(JsonFields.VALUE, it.value())
-                .number(JsonFields.LOSS_DB, it.lossDb());
-    }
-
-    @Override
-    public LineWriter twoPeaks(TwoPeaks it) {
-        return line.begin(JsonFields.TYPE_TWO_PEAKS, it.tNanos())
-                .number(JsonFields.FIRST, it.first())
-                .number(JsonFields.SECOND, it.second())
-                .number(JsonFields.DIP_DB, it.dipDb());
-    }
-
-    @Override
-    public LineWriter noPeak(NoPeak it) {
-        return line.begin(JsonFields.TYPE_NO_PEAK, it.tNanos())
-                .text(JsonFields.REASON, it.reason().code());
-    }
-
-    @Override
-    public LineWriter overload(Overload it) {
-        return line.begin(JsonFields.TYPE_OVERLOAD, it.tNanos())
-                .text(JsonFields.CAUSE, it.cause().code())
-                .text(JsonFields.ADVICE, it.advice());
-    }
-
-    @Override
-    public LineWriter overloadCleared(OverloadCleared it) {
-        return line.begin(JsonFields.TYPE_OVERLOAD_CLEARED, it.tNanos());
-    }
-
-    @Override
-    public LineWriter weak(Weak it) {
-        return line.begin(JsonFields.TYPE_WEAK, it.tNanos())
-                .number(JsonFields.SNR_DB, it.snrDb())
-                .text(JsonFields.ADVICE, it.advice());
-    }
-
-    @Override
-    public LineWriter drift(Drift it) {
-        return line.begin(JsonFields.TYPE_DRIFT, it.tNanos())
-                .number(JsonFields.PER_MINUTE, it.perMinute())
-                .text(JsonFields.UNIT, it.unit());
-    }
-
-    @Override
-    public LineWriter link(Link it) {
-        return line.begin(JsonFields.TYPE_LINK, it.tNanos())
-                .text(JsonFields.STATE, it.state().code())
-                .text(JsonFields.DETAIL, it.detail());
-    }
-
-    @Override
-    public LineWriter mark(Mark it) {
-        return line.begin(JsonFields.TYPE_MARK, it.tNanos()).text(JsonFields.TEXT, it.text());
-    }
-
-    @Override
-    public LineWriter adjuster(Adjuster it) {
-        return line.begin(JsonFields.TYPE_ADJUSTER, it.tNanos())
-                .text(JsonFields.NAME, it.name())
-                .text(JsonFields.ACTION, it.action().code())
-                .number(JsonFields.BEFORE, it.before())
-                .number(JsonFields.AFTER, it.after())
-                .number(JsonFields.GAIN_DB, it.gainDb());
-    }
-
-    @Override
-    public LineWriter advice(Advice it) {
-        return line.begin(JsonFields.TYPE_ADVICE, it.tNanos())
-                .text(JsonFields.TOPIC, it.topic())
-                .text(JsonFields.TEXT, it.text())
-                .number(JsonFields.AMOUNT, it.amount());
+        return forms.start.write(line, it);
     }
 
     @Override
@@ -157,8 +71,111 @@ final class RecordWriter implements SessionRecord.Matcher<LineWriter> {
 
     @Override
     public LineWriter sessionEnd(SessionEnd it) {
-        return line.begin(JsonFields.TYPE_END, it.tNanos())
-                .count(JsonFields.READINGS, it.readings())
-                .text(JsonFields.REASON, it.reason());
+        return forms.end.write(line, it);
+    }
+
+    @Override
+    public LineWriter passed(Passed it) {
+        return forms.passed.write(line, it);
+    }
+
+    @Override
+    public LineWriter returned(Returned it) {
+        return forms.returned.write(line, it);
+    }
+
+    @Override
+    public LineWriter held(Held it) {
+        return forms.held.write(line, it);
+    }
+
+    @Override
+    public LineWriter twoPeaks(TwoPeaks it) {
+        return forms.twoPeaks.write(line, it);
+    }
+
+    @Override
+    public LineWriter noPeak(NoPeak it) {
+        return forms.noPeak.write(line, it);
+    }
+
+    @Override
+    public LineWriter hinted(Finding.Hinted it) {
+        return advise(AdviceTopics.of(topics.hints, it.hint()), it);
+    }
+
+    @Override
+    public LineWriter furtherPast(Finding.FurtherPast it) {
+        return advise(topics.furtherPast, it);
+    }
+
+    @Override
+    public LineWriter overload(Overload it) {
+        return forms.overload.write(line, it);
+    }
+
+    @Override
+    public LineWriter overloadCleared(OverloadCleared it) {
+        return forms.overloadCleared.write(line, it);
+    }
+
+    @Override
+    public LineWriter weak(Weak it) {
+        return forms.weak.write(line, it);
+    }
+
+    @Override
+    public LineWriter drift(Drift it) {
+        return forms.drift.write(line, it);
+    }
+
+    @Override
+    public LineWriter settled(Caution.Settled it) {
+        return advise(topics.settled, it);
+    }
+
+    @Override
+    public LineWriter suspected(Caution.Suspected it) {
+        return advise(AdviceTopics.of(topics.suspicions, it.suspicion()), it);
+    }
+
+    @Override
+    public LineWriter noLongerSuspected(Caution.NoLongerSuspected it) {
+        return advise(topics.noLongerSuspected, it);
+    }
+
+    @Override
+    public LineWriter widePeak(Caution.WidePeak it) {
+        return advise(topics.widePeak, it);
+    }
+
+    @Override
+    public LineWriter restMissing(Caution.RestMissing it) {
+        return advise(topics.restMissing, it);
+    }
+
+    @Override
+    public LineWriter slowReadings(Caution.SlowReadings it) {
+        return advise(topics.slowReadings, it);
+    }
+
+    @Override
+    public LineWriter checked(Caution.Checked it) {
+        return advise(AdviceTopics.of(topics.checks, it.check()), it);
+    }
+
+    @Override
+    public LineWriter note(Said.Note it) {
+        return forms.mark.write(line, MarkLine.of(it));
+    }
+
+    @Override
+    public LineWriter command(Said.Command it) {
+        return forms.mark.write(line, MarkLine.of(it));
+    }
+
+    @Override
+    public LineWriter answer(Said.Answer it) {
+        return advise(topics.answer, it);
     }
 }

@@ -9,10 +9,10 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Held;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -25,15 +25,11 @@ import org.slugpeak.core.session.SessionRecord;
  * end: a power cut loses at most the last second on a disk that takes less than half a second.
  *
  * <p><b>A full disk</b> never stops the session. The file is cut back to its last whole line, the user is warned once, and
- * lines gather in memory; when there is space again they are written, and an {@code advice} record with the topic
- * {@value #GAP_TOPIC} says how many could not be kept.
+ * lines gather in memory; when there is space again they are written, and a {@link Link.LogGap} says how many could not be kept.
  *
  * <p>One thread at a time.
  */
 public final class SessionLog implements RecordSink, Closeable {
-
-    /** Topic of the {@code advice} record that stands where records are missing. */
-    public static final String GAP_TOPIC = "log-gap";
 
     private static final int ENOUGH = 1 << 16;
     private static final int MOST_KEPT = 1 << 22;
@@ -44,7 +40,7 @@ public final class SessionLog implements RecordSink, Closeable {
     private final Consumer<String> warning;
     private final Syncer syncer;
     private final LineBuffer lines = new LineBuffer();
-    private final RecordWriter writer = new RecordWriter(lines);
+    private final RecordWriter writer;
 
     private boolean stuck;
     private boolean syncFailed;
@@ -53,24 +49,26 @@ public final class SessionLog implements RecordSink, Closeable {
     private long lost;
     private long lastNanos;
 
-    SessionLog(String name, Storage storage, Consumer<String> warning) {
+    SessionLog(String name, Storage storage, Sentences sentences, Consumer<String> warning) {
         this.name = name;
         this.storage = storage;
         this.warning = warning;
         this.syncer = new Syncer(storage);
+        this.writer = new RecordWriter(lines, sentences);
     }
 
     /**
      * Makes a new log; it never touches a file that is there.
      *
      * @param file to be made
+     * @param sentences words for what the log keeps in words
      * @param warning hears, in the thread that uses the log, one line when writing fails and one when it goes on
      * @return the log, without records
      * @throws BadLog if the file is there already or cannot be made
      */
-    public static SessionLog create(Path file, Consumer<String> warning) throws BadLog {
+    public static SessionLog create(Path file, Sentences sentences, Consumer<String> warning) throws BadLog {
         try {
-            return new SessionLog(file.toString(), FileStorage.create(file), warning);
+            return new SessionLog(file.toString(), FileStorage.create(file), sentences, warning);
         } catch (FileAlreadyExistsException e) {
             throw new BadLog(
                     file + " is there already and a session log never overwrites: choose another name or move it away",
@@ -151,7 +149,7 @@ public final class SessionLog implements RecordSink, Closeable {
     }
 
     private static boolean isWorthADisk(SessionRecord record) {
-        return record instanceof Mark
+        return record instanceof Said
                 || record instanceof Adjuster
                 || record instanceof Held
                 || record instanceof SessionEnd;
@@ -211,7 +209,7 @@ public final class SessionLog implements RecordSink, Closeable {
                 lost == 0 ? "nothing is missing" : lost + (lost == 1 ? " record is" : " records are") + " missing";
         warning.accept(name + " is written again: " + missing);
         if (lost > 0) {
-            writer.write(new Advice(lastNanos, GAP_TOPIC, missing + " here: the disk was full", lost));
+            writer.write(new Link.LogGap(lastNanos, lost));
             lost = 0;
             write();
         }

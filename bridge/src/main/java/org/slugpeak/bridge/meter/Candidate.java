@@ -6,9 +6,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.Garble;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /** One decoder that is tried on bytes of unknown meaning; what it makes of them is kept until it is known to be right. */
 final class Candidate implements Outlet {
@@ -93,8 +94,8 @@ final class Candidate implements Outlet {
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text) {
-        kept.add(out -> out.advice(tNanos, topic, text));
+    public void remark(Untimed what) {
+        kept.add(out -> out.remark(what));
     }
 
     @Override

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.source.Garble;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.MeterField;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.RangeWatch;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkNotice;
 
 /** Readings of a meter's answers. One thread at a time. */
 final class Answers {

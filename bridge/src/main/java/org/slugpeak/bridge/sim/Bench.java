@@ -6,10 +6,9 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.SimulatedReceiver;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -27,7 +26,7 @@ final class Bench implements RecordSink {
     private final SimulatedHand hand;
     private final OtherHand other;
     private final Deque<Chore> chores;
-    private final List<Advice> suspicions = new ArrayList<>();
+    private final List<Caution.Suspected> suspicions = new ArrayList<>();
     private Optional<Chore> present = Optional.empty();
     private long nowNanos;
 
@@ -59,7 +58,7 @@ final class Bench implements RecordSink {
     }
 
     /** What was said to be possibly wrong, in order. */
-    List<Advice> suspicions() {
+    List<Caution.Suspected> suspicions() {
         return List.copyOf(suspicions);
     }
 
@@ -96,8 +95,8 @@ final class Bench implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        if (record instanceof Advice advice && Suspicion.isTopic(advice.topic())) {
-            suspicions.add(advice);
+        if (record instanceof Caution.Suspected suspected) {
+            suspicions.add(suspected);
         }
         hand.hear(record, nowNanos);
         other.hear(record, nowNanos);

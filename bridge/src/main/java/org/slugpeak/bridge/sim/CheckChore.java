@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.sim;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
@@ -8,7 +9,8 @@ import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
 /** Starts a check of the level and makes the moves that it asks for. One thread at a time. */
@@ -24,7 +26,7 @@ final class CheckChore implements Chore {
     private double turnsBefore;
     private Optional<Generator> generatorBefore = Optional.empty();
     private double dialBeforeHz;
-    private Optional<String> asked = Optional.empty();
+    private OptionalInt asked = OptionalInt.empty();
     private long dueNanos;
     private boolean over;
 
@@ -41,7 +43,7 @@ final class CheckChore implements Chore {
     @Override
     public void begin(Bench bench, SourceListener listener) {
         remember(bench);
-        listener.mark(LevelCommand.check(kind).text());
+        listener.command(new Instruction.Level(LevelCommand.check(kind)));
     }
 
     /** For a check that somebody else has started: how things stand now is how they are put back. */
@@ -54,42 +56,37 @@ final class CheckChore implements Chore {
 
     @Override
     public void hear(SessionRecord record, Bench bench) {
-        record.match(new Verdicts().onAdvice(advice -> advised(advice, bench.nowNanos())));
-    }
-
-    private void advised(Advice advice, long tNanos) {
-        if (advice.topic().equals("ask")) {
-            asked = Optional.of(advice.text());
-            dueNanos = tNanos + (long) (THINKING_SECONDS * 1e9);
-        } else if (advice.topic().equals("check-over")) {
-            over = true;
+        if (record instanceof Request.Asked it) {
+            asked = OptionalInt.of(it.move());
+            dueNanos = bench.nowNanos() + (long) (THINKING_SECONDS * 1e9);
         }
+        over = over || record instanceof Request.CheckOver;
     }
 
     @Override
     public boolean step(Bench bench, SourceListener listener) {
         if (asked.isPresent() && bench.nowNanos() >= dueNanos) {
-            String move = asked.get();
-            asked = Optional.empty();
+            int move = asked.getAsInt();
+            asked = OptionalInt.empty();
             act(move, bench);
-            if (move.contains("say done") || move.equals(kind.restore())) {
-                listener.mark(LevelCommand.done().text());
+            if (move == kind.moves() || !kind.seesStep()) {
+                listener.command(new Instruction.Level(LevelCommand.done()));
             }
         }
         return over;
     }
 
-    private void act(String move, Bench bench) {
+    private void act(int move, Bench bench) {
         Generator before = generatorBefore.orElseThrow();
         SimulatedReceiver receiver = bench.receiver();
-        if (move.equals(kind.restore())) {
+        if (move == kind.moves()) {
             receiver.feed(before);
             receiver.tune(dialBeforeHz);
             receiver.set(part, turnsBefore);
             bench.seriesResistor(0);
             return;
         }
-        boolean first = move.equals(kind.moves().get(0));
+        boolean first = move == 0;
         switch (kind) {
             case REST -> receiver.feed(before.withVolts(0));
             case LEVEL -> receiver.feed(before.times(0.5));

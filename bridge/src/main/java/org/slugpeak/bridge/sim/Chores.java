@@ -2,7 +2,9 @@ package org.slugpeak.bridge.sim;
 
 import java.util.function.Consumer;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Instruction;
 
 /** The simple chores there are. */
 final class Chores {
@@ -42,12 +44,21 @@ final class Chores {
         };
     }
 
-    /** Says something to whoever watches, or commands the level watch. */
+    /** Says something to whoever watches. */
     static Chore say(String text) {
+        return saying(listener -> listener.note(text));
+    }
+
+    /** Commands the level watch. */
+    static Chore command(LevelCommand command) {
+        return saying(listener -> listener.command(new Instruction.Level(command)));
+    }
+
+    private static Chore saying(Consumer<SourceListener> what) {
         return new Chore() {
             @Override
             public void begin(Bench bench, SourceListener listener) {
-                listener.mark(text);
+                what.accept(listener);
             }
 
             @Override

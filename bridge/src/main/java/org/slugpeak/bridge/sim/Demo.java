@@ -11,7 +11,7 @@ import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
 
 /**
- * A demonstration: the whole IF alignment of the invented set Tarnfield 54A. Its source says each step in a line (as marks),
+ * A demonstration: the whole IF alignment of the invented set Tarnfield 54A. Its source says each step in a line (as notes),
  * begins each adjuster, and ends; everything else is the ordinary way of a reading. Give all records of the session to the
  * source's {@link SimSource#hand()}.
  *
@@ -27,7 +27,7 @@ public final class Demo {
     private final Bench bench;
     private final SimSource source;
 
-    private Demo(DemoSettings settings, Tempo pace, boolean everything) {
+    private Demo(DemoSettings settings, Tempo pace, Narration.Narrator narrator, boolean everything) {
         this.settings = settings;
         SplittableRandom random = new SplittableRandom(settings.seed());
         Set<Fault> faults = settings.fault().map(Set::of).orElse(Set.of());
@@ -40,7 +40,7 @@ public final class Demo {
         MeterModel meter =
                 settings.fault().equals(Optional.of(Fault.LOADING)) ? MeterModel.LOADING : MeterModel.CONVERTER;
         AdjusterChore.Turner turner = settings.turner() == DemoSettings.Turner.KEYS ? keys : hand;
-        Script script = new Script(turner, steps, settings.fault());
+        Script script = new Script(turner, steps, settings.fault(), narrator);
         if (everything) {
             script.everything();
         } else {
@@ -56,15 +56,16 @@ public final class Demo {
      *
      * @param settings how it is played
      * @param pace how fast it runs
+     * @param narrator has the words for what is said at each step
      * @return a demonstration at its beginning
      */
-    public static Demo create(DemoSettings settings, Tempo pace) {
-        return new Demo(settings, pace, false);
+    public static Demo create(DemoSettings settings, Tempo pace, Narration.Narrator narrator) {
+        return new Demo(settings, pace, narrator, false);
     }
 
     /** With every check there is, for the table of faults. */
     static Demo withEverything(DemoSettings settings) {
-        return new Demo(settings, Tempo.unlimited(), true);
+        return new Demo(settings, Tempo.unlimited(), Narration::name, true);
     }
 
     /**

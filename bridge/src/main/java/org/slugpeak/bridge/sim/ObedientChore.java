@@ -1,20 +1,22 @@
 package org.slugpeak.bridge.sim;
 
+import org.slugpeak.core.word.Coded;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
-import org.slugpeak.core.word.Coded;
+import org.slugpeak.core.session.Work;
 
 /**
  * Does what the session asks for: turns the adjuster that it begins, sets the generator to the frequency that it names, makes
@@ -24,7 +26,6 @@ final class ObedientChore implements Chore {
 
     private static final long TOOL_NANOS = 500_000_000L;
     private static final long DIAL_NANOS = 700_000_000L;
-    private static final Set<String> LAST_WORDS = Set.of("plan-over", "curve-over");
 
     private final AdjusterChore.Turner turner;
     private Optional<Part> wanted = Optional.empty();
@@ -39,28 +40,61 @@ final class ObedientChore implements Chore {
 
     @Override
     public void begin(Bench bench, SourceListener listener) {
-        listener.mark(LevelCommand.at(MeterPoint.DETECTOR).text());
+        listener.command(new Instruction.Level(LevelCommand.at(MeterPoint.DETECTOR)));
     }
 
     @Override
     public void hear(SessionRecord record, Bench bench) {
         check.ifPresent(it -> it.hear(record, bench));
-        if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
-            wanted = part(adjuster.name());
-            wantedNanos = bench.nowNanos();
-        } else if (record instanceof Advice advice) {
-            advised(advice, bench);
-        } else if (record instanceof Mark mark) {
-            LevelCommand.parse(mark.text()).ifPresent(command -> commanded(command, bench));
-        }
+        record.matchFamily(new Hearing(bench));
     }
 
-    private void advised(Advice advice, Bench bench) {
-        if (advice.topic().equals(CurveRecords.SET)) {
-            wantedHz = OptionalDouble.of(advice.amount());
-            wantedNanos = bench.nowNanos();
+    /** What it acts upon; whether it is any of this is given only because the matcher wants a value. */
+    private final class Hearing implements Families<Boolean> {
+
+        private final Bench bench;
+
+        Hearing(Bench bench) {
+            this.bench = bench;
         }
-        over = over || LAST_WORDS.contains(advice.topic());
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean work(Work it) {
+            if (it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
+                wanted = part(adjuster.name());
+                wantedNanos = bench.nowNanos();
+            }
+            over = over || it instanceof Work.PlanOver;
+            return true;
+        }
+
+        @Override
+        public Boolean curveWork(CurveWork it) {
+            over = over || it instanceof CurveWork.CurveOver;
+            return true;
+        }
+
+        @Override
+        public Boolean request(Request it) {
+            if (it instanceof Request.SetGenerator set) {
+                wantedHz = OptionalDouble.of(set.hz());
+                wantedNanos = bench.nowNanos();
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean said(Said it) {
+            if (it instanceof Said.Command given && given.instruction() instanceof Instruction.Level level) {
+                commanded(level.command(), bench);
+            }
+            return true;
+        }
     }
 
     private void commanded(LevelCommand command, Bench bench) {

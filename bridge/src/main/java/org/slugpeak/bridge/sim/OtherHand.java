@@ -2,7 +2,7 @@ package org.slugpeak.bridge.sim;
 
 import java.util.SplittableRandom;
 import org.slugpeak.core.receiver.SimulatedReceiver;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -38,14 +38,8 @@ final class OtherHand {
     }
 
     void hear(SessionRecord record, long tNanos) {
-        if (obeys && dueNanos == Long.MAX_VALUE) {
-            record.match(new Verdicts().onAdvice(advice -> advised(advice, tNanos)));
-        }
-    }
-
-    private void advised(Advice advice, long tNanos) {
-        if (advice.topic().equals("cut-generator")) {
-            factor = advice.amount();
+        if (obeys && dueNanos == Long.MAX_VALUE && record instanceof Request.CutGenerator asked) {
+            factor = asked.factor();
             dueNanos = tNanos + (long) (random.nextDouble(0.8, 1.4) * 1e9);
             hand.pauseFrom(dueNanos - STILL_BEFORE_NANOS, dueNanos + HOLD_NANOS);
         }

@@ -11,7 +11,6 @@ import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
-import org.slugpeak.core.safety.SafeHands;
 
 /** What the operator of the Tarnfield bench does, chore by chore. One thread at a time. */
 final class Script {
@@ -24,11 +23,17 @@ final class Script {
     private final AdjusterChore.Turner turner;
     private final List<DemoOutcome.Step> steps;
     private final Optional<Fault> fault;
+    private final Narration.Narrator narrator;
 
-    Script(AdjusterChore.Turner turner, List<DemoOutcome.Step> steps, Optional<Fault> fault) {
+    Script(
+            AdjusterChore.Turner turner,
+            List<DemoOutcome.Step> steps,
+            Optional<Fault> fault,
+            Narration.Narrator narrator) {
         this.turner = turner;
         this.steps = steps;
         this.fault = fault;
+        this.narrator = narrator;
     }
 
     List<Chore> chores() {
@@ -56,7 +61,7 @@ final class Script {
     /** What a watcher needs to see: where the meter is, and a pause. */
     Script watching(boolean voiceCoil) {
         MeterPoint point = voiceCoil ? MeterPoint.VOICE_COIL : MeterPoint.DETECTOR;
-        chores.add(Chores.say(LevelCommand.at(point).text()));
+        chores.add(Chores.command(LevelCommand.at(point)));
         chores.add(Chores.rest(1));
         return this;
     }
@@ -95,12 +100,11 @@ final class Script {
 
     /** Where the meter is, what it shows without a signal, and whether it follows the generator. */
     Script opening() {
-        say(
-                "Tarnfield 54A on its isolation transformer, meter at the detector, generator at the converter grid, 455 kHz");
-        chores.add(Chores.say(LevelCommand.at(MeterPoint.DETECTOR).text()));
-        say("First the resting reading: what the meter shows without a signal is no signal");
+        say(Narration.BENCH);
+        chores.add(Chores.command(LevelCommand.at(MeterPoint.DETECTOR)));
+        say(Narration.REST_FIRST);
         check(CheckKind.REST);
-        say("Does the reading follow the generator? Half in must give half out, or the peak is hidden");
+        say(Narration.LEVEL_CHECK);
         check(CheckKind.LEVEL);
         return this;
     }
@@ -110,51 +114,50 @@ final class Script {
         check(CheckKind.LOADING);
         check(CheckKind.OTHER_IF);
         effect(Part.T2_TOP);
-        say(
-                "Somebody has been at this slug: outwards, counting the turns, not against the stop; two maxima mean the wrong end");
+        say(Narration.OUTWARDS);
         chores.add(new SweepChore(Part.T1_TOP));
         return this;
     }
 
     /** Two rounds of the four slugs. */
     Script ifAlignment() {
-        say("From the detector back: second transformer, top slug, to the maximum");
+        say(Narration.FROM_THE_DETECTOR);
         adjust(Part.T2_TOP);
-        say("Its bottom slug: the other winding of the same transformer");
+        say(Narration.ITS_BOTTOM_SLUG);
         adjust(Part.T2_BOTTOM);
-        say("First transformer, top; as the reading grows the generator comes down");
+        say(Narration.FIRST_TOP);
         adjust(Part.T1_TOP);
-        say("First transformer, bottom: the end of round one");
+        say(Narration.FIRST_BOTTOM);
         adjust(Part.T1_BOTTOM);
-        say("Round two: each slug moved the other's peak a little");
+        say(Narration.ROUND_TWO);
         return rounds(1);
     }
 
     /** Hands off for two minutes: does the level stay? */
     Script waiting() {
-        say("Hands off for two minutes: what moves now moves by itself");
+        say(Narration.HANDS_OFF);
         chores.add(Chores.rest(125));
         return this;
     }
 
     /** What tells a good response from a sharp one. */
     Script closing() {
-        say("The peak is not the proof, the skirts are: 5 kHz either side must fall alike");
+        say(Narration.SKIRTS);
         check(CheckKind.SKIRTS);
-        say("Done");
+        say(Narration.DONE);
         return this;
     }
 
     /** Oscillator checks on medium and short wave. */
     Script radioFrequency() {
-        say(SafeHands.at("generator to the aerial socket") + "; medium wave, dial at 1400 kHz");
+        say(Narration.TO_THE_AERIAL);
         receive(1400e3, is(Fault.HARMONIC) ? 700e3 : 1400e3);
         check(CheckKind.HARMONIC);
-        say("Low end, 600 kHz: the padder");
+        say(Narration.LOW_END);
         receive(600e3, 600e3);
         effect(Part.C3);
         adjust(Part.C3);
-        say("Short wave, 16 MHz: is it the signal or its image?");
+        say(Narration.SHORT_WAVE);
         chores.add(Chores.set(bench -> bench.receiver().set(Part.C5, is(Fault.IMAGE) ? imageTurns() : 0)));
         receive(16e6, 16e6);
         check(CheckKind.IMAGE);
@@ -201,7 +204,7 @@ final class Script {
         chores.add(new CheckChore(kind));
     }
 
-    private void say(String text) {
-        chores.add(Chores.say(text));
+    private void say(Narration step) {
+        chores.add(Chores.say(narrator.say(step)));
     }
 }

@@ -66,7 +66,7 @@ public final class SimSource implements ReadingSource {
         }
         SimulatedMeter before = new SimulatedMeter(meter, random.split());
         SimulatedHand hand = new SimulatedHand(receiver, model, random.split());
-        Script script = new Script(hand, new ArrayList<>(), Optional.empty());
+        Script script = new Script(hand, new ArrayList<>(), Optional.empty(), Narration::name);
         List<Chore> chores = switch (wanted) {
             case "still" -> List.of(Chores.rest(Double.MAX_VALUE));
             case "plan", "aligned" -> List.of(new ObedientChore(hand));

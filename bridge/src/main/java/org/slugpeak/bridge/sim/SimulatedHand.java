@@ -2,14 +2,22 @@ package org.slugpeak.bridge.sim;
 
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.receiver.Backlash;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.TwoPeaks;
 
 /**
  * A hand with a trimming tool. It knows nothing of the circuit: it starts one way, and obeys what it hears after its reaction
@@ -99,13 +107,77 @@ final class SimulatedHand implements AdjusterChore.Turner {
         if (finished || doing == Doing.LEAVING) {
             return;
         }
-        record.match(new Verdicts()
-                .onPassed(() -> intend(tNanos, 0, () -> turnBack(Doing.RETURNING)))
-                .onReturned(() -> intend(tNanos, 0, this::stop))
-                .onHeld(() -> leave(tNanos))
-                .onNoPeak(reason -> noPeak(reason, tNanos))
-                .onAdvice(advice -> advised(advice, tNanos))
-                .onReading(reading -> listen(reading, tNanos)));
+        record.matchFamily(new Hearing(tNanos));
+    }
+
+    /** What the hand acts upon; whether it is any of this is given only because the matcher wants a value. */
+    private final class Hearing implements Families<Boolean>, Finding.Matcher<Boolean> {
+
+        private final long tNanos;
+
+        Hearing(long tNanos) {
+            this.tNanos = tNanos;
+        }
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean frame(Frame it) {
+            if (it instanceof ReadingTaken taken) {
+                listen(taken, tNanos);
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean finding(Finding it) {
+            return it.match(this);
+        }
+
+        @Override
+        public Boolean passed(Passed it) {
+            intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
+            return true;
+        }
+
+        @Override
+        public Boolean returned(Returned it) {
+            intend(tNanos, 0, SimulatedHand.this::stop);
+            return true;
+        }
+
+        @Override
+        public Boolean held(Held it) {
+            leave(tNanos);
+            return true;
+        }
+
+        @Override
+        public Boolean twoPeaks(TwoPeaks it) {
+            return false;
+        }
+
+        @Override
+        public Boolean noPeak(NoPeak it) {
+            SimulatedHand.this.noPeak(it.reason(), tNanos);
+            return true;
+        }
+
+        @Override
+        public Boolean hinted(Finding.Hinted it) {
+            if (it.hint() == Hint.WRONG_WAY) {
+                wrongWay(tNanos);
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean furtherPast(Finding.FurtherPast it) {
+            return false;
+        }
     }
 
     private void stop() {
@@ -132,10 +204,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         intend(tNanos, 0.3, this::letGo);
     }
 
-    private void advised(Advice advice, long tNanos) {
-        if (!advice.topic().equals("wrong-way")) {
-            return;
-        }
+    private void wrongWay(long tNanos) {
         otherWayStands = true;
         if (doing == Doing.SEEKING || doing == Doing.RETURNING) {
             Doing turning = doing;

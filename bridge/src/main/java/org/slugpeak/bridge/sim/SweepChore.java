@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.TwoPeaks;
 
 /**
  * Turns a slug at which somebody has been outwards, short of its stop, to see how many maxima it passes: one that stood at the wrong
@@ -35,7 +36,7 @@ final class SweepChore implements Chore {
 
     @Override
     public void hear(SessionRecord record, Bench bench) {
-        record.match(new Verdicts().onTwoPeaks(() -> twoPeaks = true));
+        twoPeaks = twoPeaks || record instanceof TwoPeaks;
     }
 
     @Override

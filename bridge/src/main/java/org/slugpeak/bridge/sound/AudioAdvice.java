@@ -1,19 +1,17 @@
 package org.slugpeak.bridge.sound;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Condition;
-import org.slugpeak.core.receiver.OutputPower;
+import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.signal.AudioMeter;
 import org.slugpeak.core.signal.AudioQuality;
 import org.slugpeak.core.signal.ClippingCause;
-import org.slugpeak.core.signal.ModulationTone;
+import org.slugpeak.core.receiver.OutputPower;
 
 /**
- * Chooses what is worth saying of the audio, and says it when it changes and at most once a second: topics {@code tone},
- * {@code audio}, {@code hum}, {@code clipping}, {@code distortion} and {@code output}.
+ * Chooses what is worth saying of the audio, and says it when it changes and at most once a second.
  */
 final class AudioAdvice {
 
@@ -53,106 +51,72 @@ final class AudioAdvice {
             return;
         }
         AudioQuality quality = meter.quality();
-        clipping(tNanos, quality, listener);
+        clipping(quality, listener);
         if (due) {
             nextLook = tNanos + LOOK_NANOS;
-            regular(tNanos, quality, meter, listener);
+            regular(quality, meter, listener);
         }
     }
 
-    private void regular(long tNanos, AudioQuality quality, AudioMeter meter, SourceListener listener) {
-        tone(tNanos, quality, meter, listener);
-        hum(tNanos, quality, listener);
+    private void regular(AudioQuality quality, AudioMeter meter, SourceListener listener) {
+        tone(quality, meter, listener);
+        hum(quality, listener);
         if (quality.hasTone()) {
-            purity(tNanos, quality, listener);
-            output(tNanos, quality, listener);
+            purity(quality, listener);
+            output(quality, listener);
         }
     }
 
-    private void tone(long tNanos, AudioQuality quality, AudioMeter meter, SourceListener listener) {
+    private void tone(AudioQuality quality, AudioMeter meter, SourceListener listener) {
         if (!quality.hasTone()) {
             if (toneSaid || saidHz == 0) {
-                listener.advice(tNanos, "tone", "no tone between 300 and 1100 Hz is heard", Double.NaN);
+                listener.remark(Sound.NoTone::new);
                 saidHz = -1;
             }
             toneSaid = false;
             return;
         }
         if (!toneSaid || Math.abs(quality.toneHz() - saidHz) > 0.01 * saidHz) {
-            listener.advice(
-                    tNanos,
-                    "tone",
-                    format(
-                            "tone at %.1f Hz; a reading looks %.0f ms back, noise bandwidth %.0f Hz",
-                            quality.toneHz(), 1000 * meter.latencySeconds(), meter.noiseBandwidthHz()),
-                    quality.toneHz());
+            double latencySeconds = meter.latencySeconds();
+            double bandwidthHz = meter.noiseBandwidthHz();
+            listener.remark(at -> new Sound.Tone(at, quality.toneHz(), latencySeconds, bandwidthHz));
             saidHz = quality.toneHz();
         }
         toneSaid = true;
     }
 
-    private void hum(long tNanos, AudioQuality quality, SourceListener listener) {
+    private void hum(AudioQuality quality, SourceListener listener) {
         if (quality.maybeHum() && !saidMaybeHum) {
-            listener.advice(
-                    tNanos,
-                    "hum",
-                    "what is heard cannot be told from hum; set the generator's modulation between two harmonics of the"
-                            + " mains: " + ModulationTone.advice(quality.mainsHz()),
-                    Double.NaN);
+            listener.remark(at -> new Sound.PerhapsHum(at, quality.mainsHz()));
         }
         saidMaybeHum = quality.maybeHum();
         int harmonic = quality.humErrorDb() > HUM_WORTH_SAYING_DB ? quality.toneOnHarmonic() : 0;
         if (harmonic != 0 && harmonic != saidHarmonic) {
-            listener.advice(
-                    tNanos,
-                    "hum",
-                    format(
-                            "the tone stands on harmonic %d of the %.0f Hz mains: hum under it may shift the reading by"
-                                    + " %.2f dB; set the modulation to %s",
-                            harmonic,
-                            quality.mainsHz(),
-                            quality.humErrorDb(),
-                            ModulationTone.advice(quality.mainsHz())),
-                    quality.humErrorDb());
+            listener.remark(at -> new Sound.HumUnderTone(at, harmonic, quality.mainsHz(), quality.humErrorDb()));
         }
         saidHarmonic = harmonic;
     }
 
-    private void purity(long tNanos, AudioQuality quality, SourceListener listener) {
+    private void purity(AudioQuality quality, SourceListener listener) {
         if (Double.isNaN(quality.sinadDb())) {
             return;
         }
         if (Double.isNaN(saidSinadDb) || Math.abs(quality.sinadDb() - saidSinadDb) > SINAD_STEP_DB) {
-            listener.advice(
-                    tNanos,
-                    "audio",
-                    format(
-                            "SINAD %.1f dB, distortion %.1f %%, hum %s",
-                            quality.sinadDb(), 100 * quality.distortion(), humWords(quality)),
-                    quality.sinadDb());
+            listener.remark(at -> new Sound.Purity(at, quality.sinadDb(), quality.distortion(), humBelowDb(quality)));
             saidSinadDb = quality.sinadDb();
         }
         boolean much = quality.distortion() > (saidDistortion ? 0.8 : 1) * MUCH_DISTORTION;
         if (much && !saidDistortion) {
-            listener.advice(
-                    tNanos,
-                    "distortion",
-                    format(
-                            "the tone is distorted by %.0f %%: halve the generator; if the reading does not halve, the"
-                                    + " set was overdriven",
-                            100 * quality.distortion()),
-                    quality.distortion());
+            listener.remark(at -> new Sound.Distorted(at, quality.distortion()));
         }
         saidDistortion = much;
     }
 
-    private static String humWords(AudioQuality quality) {
-        return quality.humFs() > 0
-                ? format("%.1f dB below the tone", Decibels.of(quality.toneFs() / quality.humFs()))
-                : "not to be seen";
+    private static double humBelowDb(AudioQuality quality) {
+        return quality.humFs() > 0 ? Decibels.of(quality.toneFs() / quality.humFs()) : Double.NaN;
     }
 
-    private void output(long tNanos, AudioQuality quality, SourceListener listener) {
+    private void output(AudioQuality quality, SourceListener listener) {
         if (ohms.isEmpty() || voltsPerFullScale.isEmpty()) {
             return;
         }
@@ -161,24 +125,16 @@ final class AudioAdvice {
                 ? OutputPower.LARGE_STANDARD_WATTS
                 : watts >= OutputPower.STANDARD_WATTS ? OutputPower.STANDARD_WATTS : 0;
         if (reached > mark) {
-            listener.advice(
-                    tNanos,
-                    "output",
-                    format("standard output of %.0f mW reached: %.3g mW", 1000 * reached, 1000 * watts),
-                    1000 * watts);
+            listener.remark(at -> new Sound.OutputReached(at, 1000 * reached, 1000 * watts));
         }
         // A quarter of a mark lost: worth saying when it is reached again.
         mark = reached >= mark || watts < 0.75 * mark ? reached : mark;
     }
 
-    private void clipping(long tNanos, AudioQuality quality, SourceListener listener) {
+    private void clipping(AudioQuality quality, SourceListener listener) {
         if (quality.clipping() != saidClipping && quality.clipping() != ClippingCause.NONE) {
-            listener.advice(tNanos, "clipping", quality.clipping().advice(), Double.NaN);
+            listener.remark(at -> new Sound.Clips(at, quality.clipping()));
         }
         saidClipping = quality.clipping();
-    }
-
-    private static String format(String pattern, Object... arguments) {
-        return String.format(Locale.ROOT, pattern, arguments);
     }
 }

@@ -3,7 +3,10 @@ package org.slugpeak.bridge.source;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /**
  * Carries what a source delivers into an analysis, each thing as it comes: live sessions, replays and tests all go through
@@ -43,17 +46,22 @@ public abstract class AnalysisListener implements SourceListener {
 
     @Override
     public void notice(long tNanos, LinkNotice notice, String detail) {
-        analysis().interrupted(notice.code(), detail);
+        analysis().interrupted(notice, detail);
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text, double amount) {
-        analysis().advise(topic, text, amount);
+    public void remark(Untimed what) {
+        analysis().tell(what);
     }
 
     @Override
-    public void mark(String text) {
-        analysis().mark(text);
+    public void note(String text) {
+        analysis().note(text);
+    }
+
+    @Override
+    public void command(Instruction instruction) {
+        analysis().command(instruction);
     }
 
     @Override

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /** Keeps what a source said before anybody listened, and says it again in order. One thread at a time. */
 final class Backlog implements SourceListener {
@@ -41,8 +43,8 @@ final class Backlog implements SourceListener {
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text, double amount) {
-        kept.add(listener -> listener.advice(tNanos, topic, text, amount));
+    public void remark(Untimed what) {
+        kept.add(listener -> listener.remark(what));
     }
 
     Optional<String> trouble() {

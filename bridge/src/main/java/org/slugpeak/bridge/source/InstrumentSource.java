@@ -8,6 +8,8 @@ import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /**
  * Readings of an instrument: any {@link Carrier} of bytes with any {@link Decoder}, a clock for time-outs, and a watch over
@@ -174,8 +176,8 @@ public final class InstrumentSource implements ReadingSource {
         }
 
         @Override
-        public void advice(long tNanos, String topic, String text) {
-            listener.advice(tNanos, topic, SafeText.line(text), Double.NaN);
+        public void remark(Untimed what) {
+            listener.remark(what);
         }
 
         @Override

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
 
 /**
  * Watches a source and says how sound its link is. One thread at a time; memory is bounded, spread and noise are those of the

@@ -1,6 +1,8 @@
 package org.slugpeak.bridge.source;
 
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /** Where a {@link Decoder} puts what it makes of the bytes. Called in the thread that calls the decoder. */
 public interface Outlet {
@@ -32,11 +34,9 @@ public interface Outlet {
     /**
      * There is something to say that is no reading and breaks no run of them: a low battery.
      *
-     * @param tNanos when, on the same axis as the readings
-     * @param topic lower case, hyphenated
-     * @param text one line for the user
+     * @param what gets its time from the session
      */
-    void advice(long tNanos, String topic, String text);
+    void remark(Untimed what);
 
     /**
      * Something must be said to the instrument.

@@ -2,7 +2,10 @@ package org.slugpeak.bridge.source;
 
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /** Hears what a {@link ReadingSource} delivers, in order, in the thread that polls it. */
 public interface SourceListener {
@@ -54,12 +57,9 @@ public interface SourceListener {
     /**
      * The source has something to say that is no reading: a tone found, hum under it, what is clipping.
      *
-     * @param tNanos on the source's own axis
-     * @param topic lower case, hyphenated
-     * @param text one line for the user
-     * @param amount the figure behind the text; NaN where there is none
+     * @param what gets its time from the session: that of the last reading
      */
-    default void advice(long tNanos, String topic, String text, double amount) {}
+    default void remark(Untimed what) {}
 
     /**
      * A person who types values has typed a word in place of one.
@@ -69,11 +69,18 @@ public interface SourceListener {
     default void typed(TypedWord word) {}
 
     /**
-     * A recorded session said that the user set a mark here.
+     * A recorded session said that the user made a note here, or whoever works a simulated bench makes one.
      *
      * @param text one line
      */
-    default void mark(String text) {}
+    default void note(String text) {}
+
+    /**
+     * The same for an instruction.
+     *
+     * @param instruction what to do
+     */
+    default void command(Instruction instruction) {}
 
     /**
      * A recorded session said that the next adjuster was begun here.

@@ -72,7 +72,7 @@ public final class CsvToJson {
         measure("CSV to readings", () -> read(csv, new Counter()));
         measure("CSV to records", () -> read(csv, analysis(record -> {})));
         measure("CSV to JSON lines", () -> {
-            try (JsonLines json = new JsonLines(OutputStream.nullOutputStream())) {
+            try (JsonLines json = new JsonLines(OutputStream.nullOutputStream(), record -> "")) {
                 json.take(start());
                 read(csv, analysis(json));
                 if (json.isBroken()) {
@@ -96,7 +96,7 @@ public final class CsvToJson {
 
     private static void record(Path csv, Path file) throws IOException, BridgeException {
         Files.deleteIfExists(file);
-        try (SessionLog log = SessionLog.create(file, CsvToJson::refuse)) {
+        try (SessionLog log = SessionLog.create(file, record -> "", CsvToJson::refuse)) {
             log.take(start());
             Analysis analysis = new Analysis(start().settings(), log);
             read(csv, new Feeder(analysis));

@@ -8,6 +8,8 @@ import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Untimed;
 
 /** Notes all that a source delivers. */
 final class Heard implements SourceListener {
@@ -15,7 +17,7 @@ final class Heard implements SourceListener {
     final List<Reading> readings = new ArrayList<>();
     final List<String> links = new ArrayList<>();
     final List<String> garbled = new ArrayList<>();
-    final List<String> advice = new ArrayList<>();
+    final List<SessionRecord> remarks = new ArrayList<>();
     final List<TypedWord> typed = new ArrayList<>();
 
     /** Polls until the source ends. */
@@ -48,8 +50,8 @@ final class Heard implements SourceListener {
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text, double amount) {
-        advice.add(topic + ": " + text);
+    public void remark(Untimed what) {
+        remarks.add(what.at(0));
     }
 
     @Override

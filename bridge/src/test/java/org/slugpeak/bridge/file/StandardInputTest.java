@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.core.session.Link;
 import org.slugpeak.core.reading.Measurand;
 
 @Timeout(60)
@@ -114,10 +115,10 @@ class StandardInputTest {
         assertEquals(Measurand.UNKNOWN, source.measurand());
         type("time_ms,mV\n20,1\n");
         pollUntil(1);
-        assertEquals(List.of("unit: the readings are in mV, as their header line told only now"), heard.advice);
+        assertEquals(List.of(new Link.UnitTold(0, "mV")), heard.remarks);
         type("40,1\n");
         pollUntil(2);
-        assertEquals(1, heard.advice.size(), "said once");
+        assertEquals(1, heard.remarks.size(), "said once");
     }
 
     @Test
@@ -127,7 +128,7 @@ class StandardInputTest {
         assertEquals(new Measurand("voltage", "mV"), source.measurand());
         type("40,1\n");
         pollUntil(2);
-        assertEquals(List.of(), heard.advice);
+        assertEquals(List.of(), heard.remarks);
     }
 
     @Test

@@ -45,7 +45,7 @@ final class GoldenLogs {
             turn(analysis, -2, 1, 8, false);
             turn(analysis, 1, 0, 3, false);
             turn(analysis, 0, 0, 4, false);
-            analysis.mark("T1 top, core flush with the former");
+            analysis.note("T1 top, core flush with the former");
             analysis.nextAdjuster("T1 bottom");
             turn(analysis, -1, 0.5, 5, false);
             analysis.end("done");
@@ -102,7 +102,7 @@ final class GoldenLogs {
     }
 
     private SessionLog create(String name, SessionStart start) throws Exception {
-        SessionLog log = SessionLog.create(folder.resolve(name), GoldenLogs::refuse);
+        SessionLog log = SessionLog.create(folder.resolve(name), new TestWords(), GoldenLogs::refuse);
         log.take(start);
         return log;
     }

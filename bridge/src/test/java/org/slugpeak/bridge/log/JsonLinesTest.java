@@ -18,7 +18,7 @@ class JsonLinesTest {
     @Test
     void aLineIsThereAfterAFlush() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (JsonLines lines = new JsonLines(out)) {
+        try (JsonLines lines = new JsonLines(out, new TestWords())) {
             lines.take(new OverloadCleared(0));
             assertEquals("", out.toString(StandardCharsets.UTF_8));
             lines.flush();
@@ -29,7 +29,7 @@ class JsonLinesTest {
     @Test
     void closingFlushes() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        JsonLines lines = new JsonLines(out);
+        JsonLines lines = new JsonLines(out, new TestWords());
         lines.take(new OverloadCleared(0));
         lines.close();
         lines.close();
@@ -39,7 +39,7 @@ class JsonLinesTest {
     @Test
     void aPipeThatIsClosedAtTheOtherEndIsTriedOnceAndStopsNothing() {
         ClosedPipe pipe = new ClosedPipe();
-        try (JsonLines lines = new JsonLines(pipe)) {
+        try (JsonLines lines = new JsonLines(pipe, new TestWords())) {
             for (int i = 0; i < 10_000; i++) {
                 lines.take(new OverloadCleared(i));
                 lines.flush();
@@ -52,7 +52,7 @@ class JsonLinesTest {
 
     @Test
     void aFailureBetweenFlushesIsKept() {
-        try (JsonLines lines = new JsonLines(new ClosedPipe())) {
+        try (JsonLines lines = new JsonLines(new ClosedPipe(), new TestWords())) {
             assertFalse(lines.isBroken());
             for (int i = 0; i < 10_000; i++) {
                 lines.take(new OverloadCleared(i));

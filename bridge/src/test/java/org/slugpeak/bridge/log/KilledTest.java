@@ -11,7 +11,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.slugpeak.core.session.SessionRecord;
 
 class KilledTest {
 
@@ -43,8 +42,8 @@ class KilledTest {
         try (LogReader reader = LogReader.open(file, (line, problem) -> {
             throw new AssertionError(line + ": " + problem);
         })) {
-            for (Optional<SessionRecord> next = reader.next(); next.isPresent(); next = reader.next()) {
-                times.add(next.get().tNanos());
+            for (Optional<LogEntry> next = reader.next(); next.isPresent(); next = reader.next()) {
+                times.add(next.get().record().tNanos());
             }
             assertTrue(reader.ending() instanceof LogEnding.Truncated);
         }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -36,8 +36,8 @@ class LogReaderTest {
             "slugpeak 0.1.0");
     private static final List<SessionRecord> RECORDS = List.of(
             START,
-            new Mark(0, "first IF, top \u03a9"),
-            new Mark(1_000_000_001, "second IF"),
+            new Said.Note(0, "first IF, top \u03a9"),
+            new Said.Note(1_000_000_001, "second IF"),
             new SessionEnd(1_000_000_001, 2, "done"));
 
     private final List<String> bad = new ArrayList<>();
@@ -122,13 +122,13 @@ class LogReaderTest {
 
     @Test
     void aLineLongerThanTheBufferIsRead() throws Exception {
-        List<SessionRecord> records = List.of(START, new Mark(0, "x".repeat(300_000)), new Mark(1, "y"));
+        List<SessionRecord> records = List.of(START, new Said.Note(0, "x".repeat(300_000)), new Said.Note(1, "y"));
         assertEquals(records, read(bytes(records)).records());
     }
 
     @Test
     void recordsBehindAnEndMakeTheLogOpenAgain() throws Exception {
-        List<SessionRecord> records = List.of(START, new SessionEnd(0, 0, "done"), new Mark(1, "and yet"));
+        List<SessionRecord> records = List.of(START, new SessionEnd(0, 0, "done"), new Said.Note(1, "and yet"));
         assertEquals(new LogEnding.Truncated(3, ""), read(bytes(records)).ending());
     }
 
@@ -199,8 +199,8 @@ class LogReaderTest {
         List<SessionRecord> records = new ArrayList<>();
         try (LogReader reader = LogReader.open(file(bytes), (line, problem) -> bad.add(line + ": " + problem))) {
             records.add(reader.start());
-            for (Optional<SessionRecord> next = reader.next(); next.isPresent(); next = reader.next()) {
-                records.add(next.get());
+            for (Optional<LogEntry> next = reader.next(); next.isPresent(); next = reader.next()) {
+                records.add(next.get().record());
             }
             return new Read(records, reader.ending());
         }
@@ -224,7 +224,7 @@ class LogReaderTest {
 
     private static byte[] bytes(List<SessionRecord> records) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (JsonLines lines = new JsonLines(out)) {
+        try (JsonLines lines = new JsonLines(out, new TestWords())) {
             records.forEach(lines::take);
         }
         return out.toByteArray();

@@ -16,6 +16,7 @@ import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
 
 class LogSourceTest {
@@ -51,6 +52,7 @@ class LogSourceTest {
                 + "{\"type\":\"passed\",\"t\":0.02,\"best\":1,\"bestAt\":0,\"dropDb\":0.3}\n"
                 + "{\"type\":\"link\",\"t\":1.0,\"state\":\"lost\",\"detail\":\"unplugged\"}\n"
                 + "{\"type\":\"mark\",\"t\":0.02,\"text\":\"first IF\"}\n"
+                + "{\"type\":\"mark\",\"t\":0.02,\"text\":\"seek: dip\"}\n"
                 + "{\"type\":\"adjuster\",\"t\":0.02,\"name\":\"T2 top\",\"action\":\"begin\"}\n"
                 + "{\"type\":\"adjuster\",\"t\":0.02,\"name\":\"T2 top\",\"action\":\"done\",\"gainDb\":2}\n"
                 + "{\"type\":\"photo\",\"t\":0.02}\n"
@@ -60,7 +62,8 @@ class LogSourceTest {
                 List.of(
                         "reading 20000000 -0.5 ok",
                         "link 1000000000 lost unplugged",
-                        "mark first IF",
+                        "note first IF",
+                        "command Find[seek=DIP]",
                         "adjuster T2 top",
                         "reading 2000000000 0.0 over-range"),
                 heard);
@@ -135,8 +138,13 @@ class LogSourceTest {
         }
 
         @Override
-        public void mark(String text) {
-            heard.add("mark " + text);
+        public void note(String text) {
+            heard.add("note " + text);
+        }
+
+        @Override
+        public void command(Instruction instruction) {
+            heard.add("command " + instruction);
         }
 
         @Override

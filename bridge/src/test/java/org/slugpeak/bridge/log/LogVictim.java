@@ -16,7 +16,7 @@ final class LogVictim {
 
     /** Logs to the file that is named until it is killed. */
     public static void main(String[] arguments) throws Exception {
-        try (SessionLog log = SessionLog.create(Path.of(arguments[0]), LogVictim::refuse)) {
+        try (SessionLog log = SessionLog.create(Path.of(arguments[0]), new TestWords(), LogVictim::refuse)) {
             log.take(new SessionStart(
                     1, Instant.EPOCH, "sim", Measurand.DC_VOLTS, PeakSettings.defaults(), "slugpeak 0.1.0"));
             for (int i = 0; !System.out.checkError(); i++) {

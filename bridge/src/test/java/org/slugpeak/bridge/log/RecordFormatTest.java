@@ -18,9 +18,9 @@ import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
-import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.steps.StepsBack;
@@ -77,13 +77,13 @@ class RecordFormatTest {
 
     @Test
     void halfASurrogatePairCostsOneLetterOnly() throws Exception {
-        assertEquals(Optional.of(new Mark(0, "a?b")), read(line(new Mark(0, "a\ud800b"))));
+        assertEquals(Optional.of(new Said.Note(0, "a?b")), read(line(new Said.Note(0, "a\ud800b"))));
     }
 
     @Test
     void fieldsAndTypesOfLaterVersionsAreIgnored() throws Exception {
         assertEquals(
-                Optional.of(new Mark(5, "x")),
+                Optional.of(new Said.Note(5, "x")),
                 read("{\"hue\":{\"a\":[1,{}]},\"type\":\"mark\",\"t\":5e-9,\"text\":\"x\",\"n\":1e999,\"b\":true}"));
         assertEquals(Optional.empty(), read("{\"type\":\"photo\",\"t\":1}"));
     }
@@ -111,12 +111,12 @@ class RecordFormatTest {
 
     private static String line(SessionRecord record) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new RecordWriter(out).write(record);
+        new RecordWriter(out, new TestWords()).write(record);
         return out.toString(StandardCharsets.UTF_8);
     }
 
     private static Optional<SessionRecord> read(String line) throws BadLine {
         byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
-        return new RecordReader().read(bytes, 0, bytes.length);
+        return new RecordReader().read(bytes, 0, bytes.length).map(LogEntry::record);
     }
 }

@@ -15,13 +15,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.AnalysisListener;
 import org.slugpeak.bridge.source.BadLog;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 
@@ -87,7 +89,7 @@ class ReplayTest {
         List<SessionRecord> live = new ArrayList<>();
         SomeRecords some = new SomeRecords(seed);
         SessionStart start = some.start();
-        try (SessionLog log = SessionLog.create(file, warning -> fail(warning))) {
+        try (SessionLog log = SessionLog.create(file, new TestWords(), warning -> fail(warning))) {
             live.add(start);
             log.take(start);
             Analysis analysis = new Analysis(start.settings(), record -> {
@@ -137,11 +139,11 @@ class ReplayTest {
             for (int i = 0; i < STEPS; i++) {
                 tNanos += random.nextInt(40_000_000);
                 switch (random.nextInt(200)) {
-                    case 0 -> analysis.mark(some.text());
+                    case 0 -> analysis.note(some.text());
+                    case 6 -> analysis.command(new Instruction.Find(some.oneOf(Seek.values())));
                     case 1 -> analysis.nextAdjuster(some.text());
                     case 2 -> analysis.link(tNanos, some.oneOf(Link.State.values()), some.text());
-                    case 4 ->
-                        analysis.interrupted(some.oneOf(LinkNotice.values()).code(), some.text());
+                    case 4 -> analysis.interrupted(some.oneOf(LinkNotice.values()), some.text());
                     case 5 ->
                         analysis.adjusterEnded(random.nextBoolean() ? Adjuster.Action.DONE : Adjuster.Action.SKIP);
                     case 3 -> tNanos -= 1_000_000_000;

@@ -5,6 +5,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.slugpeak.core.level.CheckFigures;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.Suspicion;
+import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.peak.Seek;
@@ -13,22 +18,28 @@ import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.session.Work;
 import org.slugpeak.core.steps.StepsBack;
 
 /** Random records of every kind, with awkward numbers, times and texts. */
@@ -37,6 +48,10 @@ final class SomeRecords {
     private static final List<String> TEXTS = List.of(
             "",
             "first IF, top",
+            "level: rest",
+            "level: check rest",
+            "  seek: dip",
+            "steps: undo",
             "quote \" and backslash \\",
             "tab\tnewline\nnull\0bell\7",
             "\u00b5V \u03a9 \u2264",
@@ -59,14 +74,14 @@ final class SomeRecords {
             case 3 -> new Held(nanos(), number(), number());
             case 4 -> new TwoPeaks(nanos(), number(), number(), number());
             case 5 -> new NoPeak(nanos(), oneOf(NoPeakReason.values()));
-            case 6 -> new Overload(nanos(), oneOf(Overload.Cause.values()), text());
+            case 6 -> new Overload(nanos(), oneOf(Overload.Cause.values()), Double.NaN);
             case 7 -> new OverloadCleared(nanos());
-            case 8 -> new Weak(nanos(), number(), text());
+            case 8 -> new Weak(nanos(), number());
             case 9 -> new Drift(nanos(), number(), text());
-            case 10 -> new Link(nanos(), oneOf(Link.State.values()), text());
-            case 11 -> new Mark(nanos(), text());
+            case 10 -> new Link.Changed(nanos(), oneOf(Link.State.values()), text());
+            case 11 -> new Said.Note(nanos(), text());
             case 12 -> new Adjuster(nanos(), text(), oneOf(Adjuster.Action.values()), number(), number(), number());
-            case 13 -> new Advice(nanos(), text(), text(), number());
+            case 13 -> advice();
             case 14 -> new SessionEnd(nanos(), random.nextLong(Long.MAX_VALUE), text());
             default ->
                 new ReadingTaken(
@@ -76,6 +91,22 @@ final class SomeRecords {
                         number(),
                         number(),
                         oneOf(Trend.values()));
+        };
+    }
+
+    /** Of what is written as advice what reads back whole. */
+    private SessionRecord advice() {
+        return switch (random.nextInt(10)) {
+            case 0 -> new Finding.Hinted(nanos(), oneOf(Hint.values()), number());
+            case 1 -> new Caution.Suspected(nanos(), oneOf(Suspicion.values()), number());
+            case 2 -> new Caution.Checked(nanos(), oneOf(CheckKind.values()), CheckFigures.of(number()));
+            case 3 -> new Work.PlanBegun(nanos(), text());
+            case 4 -> new Said.Answer(nanos(), text());
+            case 5 -> new Link.Broken(nanos(), oneOf(LinkNotice.values()), text());
+            case 6 -> new CurveWork.PointTaken(nanos(), random.nextInt(1_000_000) + 0.125, number());
+            case 7 -> new Work.DialNoted(nanos(), random.nextInt(1_000_000) + 0.125, number(), random.nextBoolean());
+            case 8 -> new Said.Command(nanos(), new Instruction.Level(LevelCommand.check(oneOf(CheckKind.values()))));
+            default -> new Request.CutGenerator(nanos(), number());
         };
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,16 +15,16 @@ import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Analysis;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 
 class DemoTest {
 
     private static Demo demo(long seed) {
-        return Demo.create(DemoSettings.ofSeed(seed), Tempo.unlimited());
+        return Demo.create(DemoSettings.ofSeed(seed), Tempo.unlimited(), Narration::name);
     }
 
     private static List<SessionRecord> play(Demo demo) throws Exception {
@@ -57,38 +58,23 @@ class DemoTest {
     }
 
     @Test
-    void theTableShowsBeforeAndAfterAsTheDataSheetHasThem() throws Exception {
+    void theOutcomeIsBeforeAndAfterAsTheDataSheetHasThem() throws Exception {
         Demo demo = demo(2);
         play(demo);
         DemoOutcome outcome = demo.outcome();
         assertEquals(440e-6, outcome.before().sensitivityVolts(), 10e-6);
         assertEquals(57e-6, outcome.after().sensitivityVolts(), 3e-6);
         assertEquals(455e3, outcome.after().centreHz(), 1.5e3);
-        List<String> table = outcome.table();
-        assertTrue(table.stream().allMatch(line -> line.length() <= 72));
-        assertTrue(table.stream().anyMatch(line -> line.startsWith("left on the table: 0.")));
     }
 
     @Test
-    void theTableSaysWhatWasSeededAndWhatTheToolSaidAndWhen() throws Exception {
-        Demo demo = Demo.create(DemoSettings.ofSeed(50_003).withFault(Fault.HUM), Tempo.unlimited());
-        Advice said = play(demo).stream()
-                .filter(record -> record instanceof Advice it && it.topic().equals(Suspicion.HUM.topic()))
-                .map(Advice.class::cast)
-                .findFirst()
-                .orElseThrow();
-        List<String> table = demo.outcome().table();
-        long seconds = Math.round(said.tNanos() / 1e9);
-        String head = String.format("seeded: hum; slugpeak said at %d:%02d:", seconds / 60, seconds % 60);
-        assertTrue(table.contains(head), table.toString());
-        assertTrue(String.join(" ", table).replaceAll(" +", " ").contains("'" + Suspicion.HUM.text() + "'"));
-        assertTrue(table.stream().allMatch(line -> line.length() <= 72), table.toString());
-    }
-
-    @Test
-    void theTableOwnsUpToAFaultThatWasMissed() {
-        Demo demo = Demo.create(DemoSettings.ofSeed(1).withFault(Fault.HUM), Tempo.unlimited());
-        assertTrue(demo.outcome().table().contains("seeded: hum; slugpeak missed it."));
+    void theOutcomeHasWhatWasSeededAndWhatTheToolSaidAndWhen() throws Exception {
+        Demo demo = Demo.create(DemoSettings.ofSeed(50_003).withFault(Fault.HUM), Tempo.unlimited(), Narration::name);
+        List<SessionRecord> said =
+                play(demo).stream().filter(Caution.Suspected.class::isInstance).toList();
+        assertEquals(said, demo.outcome().suspicions());
+        assertEquals(Optional.of(Suspicion.HUM), demo.outcome().meant());
+        assertTrue(demo.outcome().suspicions().stream().anyMatch(it -> it.suspicion() == Suspicion.HUM));
     }
 
     /** A replay has nothing but the log: readings, marks and begun adjusters, in their order. */
@@ -100,8 +86,10 @@ class DemoTest {
         for (SessionRecord record : live) {
             if (record instanceof ReadingTaken it) {
                 analysis.reading(it.reading());
-            } else if (record instanceof Mark it) {
-                analysis.mark(it.text());
+            } else if (record instanceof Said.Note it) {
+                analysis.note(it.text());
+            } else if (record instanceof Said.Command it) {
+                analysis.command(it.instruction());
             } else if (record instanceof Adjuster it && it.action() == Adjuster.Action.BEGIN) {
                 analysis.nextAdjuster(it.name());
             } else if (record instanceof Adjuster it) {
@@ -115,8 +103,8 @@ class DemoTest {
     @Nested
     class ByKeys {
 
-        private final Demo demo =
-                Demo.create(DemoSettings.ofSeed(1).withTurner(DemoSettings.Turner.KEYS), Tempo.unlimited());
+        private final Demo demo = Demo.create(
+                DemoSettings.ofSeed(1).withTurner(DemoSettings.Turner.KEYS), Tempo.unlimited(), Narration::name);
         private final Listening listening = new Listening(demo.source().hand());
 
         private void playUntilAdjuster(int number) throws Exception {
@@ -167,11 +155,9 @@ class DemoTest {
     void everyStepIsSaidInALineBeforeItsAdjusterBegins() throws Exception {
         List<SessionRecord> records = play(demo(1));
         List<String> said = records.stream()
-                .filter(Mark.class::isInstance)
-                .map(record -> ((Mark) record).text())
-                .filter(text -> !text.startsWith("level: "))
+                .filter(Said.Note.class::isInstance)
+                .map(record -> ((Said.Note) record).text())
                 .toList();
         assertTrue(said.size() >= 9, said.toString());
-        assertTrue(said.stream().allMatch(text -> text.length() <= 110));
     }
 }

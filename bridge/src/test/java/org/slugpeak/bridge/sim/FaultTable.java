@@ -9,9 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.slugpeak.bridge.source.BridgeException;
-import org.slugpeak.core.level.LevelWatch;
-import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.receiver.Fault;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -38,15 +37,15 @@ final class FaultTable {
     }
 
     static List<String> suspicions(List<SessionRecord> records) {
-        List<String> topics = new ArrayList<>();
+        List<String> said = new ArrayList<>();
         for (SessionRecord record : records) {
-            record.match(new Verdicts().onAdvice(advice -> {
-                if (Suspicion.isTopic(advice.topic()) || advice.topic().equals(LevelWatch.WIDE_PEAK)) {
-                    topics.add(advice.topic());
-                }
-            }));
+            if (record instanceof Caution.Suspected it) {
+                said.add(it.suspicion().code());
+            } else if (record instanceof Caution.WidePeak) {
+                said.add("wide-peak");
+            }
         }
-        return topics;
+        return said;
     }
 
     private static String row(Optional<Fault> fault) throws BridgeException {
@@ -59,7 +58,7 @@ final class FaultTable {
         }
         StringBuilder row = new StringBuilder("| " + fault.map(Fault::code).orElse("(none)") + " |");
         for (Fault column : Fault.values()) {
-            Integer count = counts.get(Seeded.meantBy(column).topic());
+            Integer count = counts.get(Seeded.meantBy(column).code());
             row.append(' ').append(count == null ? "" : count).append(" |");
         }
         return row.append(' ').append(silent == 0 ? "" : silent).append(" |").toString();
@@ -71,9 +70,7 @@ final class FaultTable {
         StringBuilder head = new StringBuilder("| seeded |");
         StringBuilder rule = new StringBuilder("|---|");
         for (Fault column : Fault.values()) {
-            head.append(' ')
-                    .append(Seeded.meantBy(column).topic().substring("possible-".length()))
-                    .append(" |");
+            head.append(' ').append(Seeded.meantBy(column).code()).append(" |");
             rule.append("---|");
         }
         table.add(head.append(" nothing |").toString());

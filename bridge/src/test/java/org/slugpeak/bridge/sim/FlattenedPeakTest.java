@@ -11,11 +11,10 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.slugpeak.bridge.source.BridgeException;
-import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -66,10 +65,10 @@ class FlattenedPeakTest {
         return told;
     }
 
-    private static List<Advice> widePeaks(List<SessionRecord> records) {
+    private static List<Caution.WidePeak> widePeaks(List<SessionRecord> records) {
         return records.stream()
-                .filter(record -> record instanceof Advice it && it.topic().equals(LevelWatch.WIDE_PEAK))
-                .map(Advice.class::cast)
+                .filter(Caution.WidePeak.class::isInstance)
+                .map(Caution.WidePeak.class::cast)
                 .toList();
     }
 

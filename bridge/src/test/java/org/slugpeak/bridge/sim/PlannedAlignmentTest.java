@@ -16,20 +16,22 @@ import org.slugpeak.bridge.source.AnalysisListener;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.core.peak.PeakSettings;
-import org.slugpeak.core.plan.AlignmentProgress;
-import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.RoundVerdict;
+import org.slugpeak.core.progress.AlignmentProgress;
+import org.slugpeak.core.progress.Order;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.CoupledPair;
 import org.slugpeak.core.receiver.ReceiverDesign;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Guard;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.SeekCommand;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Work;
 
 /** The whole IF job of the demonstration set, led by its plan: no key is touched. */
 class PlannedAlignmentTest {
@@ -84,7 +86,7 @@ class PlannedAlignmentTest {
 
         @Override
         public void begin(Order.Begin it) {
-            analysis.mark(SeekCommand.text(it.seek()));
+            analysis.command(new Instruction.Find(it.seek()));
             analysis.nextAdjuster(it.adjuster());
         }
 
@@ -95,12 +97,12 @@ class PlannedAlignmentTest {
 
         @Override
         public void say(Order.Say it) {
-            analysis.advise(it.topic(), it.text(), it.amount());
+            analysis.tell(it.what());
         }
 
         @Override
         public void level(Order.Level it) {
-            analysis.mark(it.command().text());
+            analysis.command(new Instruction.Level(it.command()));
         }
 
         @Override
@@ -204,16 +206,17 @@ class PlannedAlignmentTest {
                 usual.misalignment());
     }
 
+    private static boolean warnsOfCoupling(SessionRecord record) {
+        return record instanceof Guard.LateGain
+                || record instanceof Work.RoundEnded end && end.verdict() == RoundVerdict.CREEPING;
+    }
+
     private static long warned(double kappa, int firstSeed, int sets) throws BridgeException {
         Plan plan = ifPlan();
         long count = 0;
         for (int seed = firstSeed; seed < firstSeed + sets; seed++) {
             Job job = new Job(plan, coupled(kappa), seed).run();
-            count += job.log.stream()
-                            .anyMatch(record -> record instanceof Advice advice
-                                    && advice.text().contains("over-coupled"))
-                    ? 1
-                    : 0;
+            count += job.log.stream().anyMatch(PlannedAlignmentTest::warnsOfCoupling) ? 1 : 0;
         }
         return count;
     }

@@ -11,23 +11,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.plan.Acceptance;
-import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.HighTension;
-import org.slugpeak.core.plan.Order;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Stage;
-import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.progress.AlignmentProgress;
+import org.slugpeak.core.progress.Order;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Work;
 
 /**
  * The padder at the low end with the gang rocked across the signal (common practice): the greatest sweep, not the mark on the
@@ -176,8 +176,8 @@ class RockedPadderTest {
         /** Three sweeps that are clearly worse: the hand turns the padder back, more slowly. */
         @Override
         public void say(Order.Say it) {
-            if (it.topic().equals(Topics.SWEEP)) {
-                worse = it.amount() < -0.3 ? worse + 1 : 0;
+            if (it.what().at(tNanos) instanceof Work.Swept swept) {
+                worse = swept.belowBestDb() < -0.3 ? worse + 1 : 0;
                 if (worse == 3) {
                     turning = -turning / 2;
                 }

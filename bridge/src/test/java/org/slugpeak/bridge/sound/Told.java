@@ -8,6 +8,8 @@ import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Untimed;
 
 /** All that a source told, in order of kind. */
 final class Told implements SourceListener {
@@ -15,7 +17,7 @@ final class Told implements SourceListener {
     final List<Reading> readings = new ArrayList<>();
     final List<String> links = new ArrayList<>();
     final List<String> garbled = new ArrayList<>();
-    final List<String> advice = new ArrayList<>();
+    final List<SessionRecord> remarks = new ArrayList<>();
 
     static Told all(ReadingSource source) throws BridgeException {
         Told told = new Told();
@@ -42,8 +44,8 @@ final class Told implements SourceListener {
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text, double amount) {
-        advice.add(topic + ": " + text);
+    public void remark(Untimed what) {
+        remarks.add(what.at(0));
     }
 
     Reading last() {

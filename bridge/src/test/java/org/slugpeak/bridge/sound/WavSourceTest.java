@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
@@ -25,6 +24,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.signal.LevelKind;
 
 /** A WAV file as a meter, from its bytes to readings. */
@@ -78,11 +78,15 @@ class WavSourceTest {
         }
         assertEquals(0, told.garbled.size());
         // 16 bits give 98.1 dB at full scale (6.02 N + 1.76), 78.1 dB at a tenth of it.
-        assertEquals(
-                List.of(
-                        "tone: tone at 412.0 Hz; a reading looks 50 ms back, noise bandwidth 16 Hz",
-                        "audio: SINAD 78.1 dB, distortion 0.0 %, hum not to be seen"),
-                told.advice);
+        assertEquals(2, told.remarks.size());
+        Sound.Tone heard = (Sound.Tone) told.remarks.get(0);
+        assertEquals(412, heard.hz(), 0.05);
+        assertEquals(0.05, heard.latencySeconds(), 0.0005);
+        assertEquals(16, heard.bandwidthHz(), 0.5);
+        Sound.Purity purity = (Sound.Purity) told.remarks.get(1);
+        assertEquals(78.1, purity.sinadDb(), 0.05);
+        assertEquals(0, purity.distortion(), 0.0005);
+        assertTrue(Double.isNaN(purity.humBelowDb()));
     }
 
     static Stream<WavBytes> encodings() {
@@ -162,9 +166,13 @@ class WavSourceTest {
                 assertEquals(new Measurand("tone level across 3.2 ohm", "V"), source.measurand());
                 Told told = Told.all(source);
                 assertEquals(0.42, told.last().value(), 0.42 * DB_HUNDREDTH);
-                assertTrue(
-                        told.advice.contains("output: standard output of 50 mW reached: 55.1 mW"),
-                        () -> told.advice.toString());
+                Sound.OutputReached reached = told.remarks.stream()
+                        .filter(Sound.OutputReached.class::isInstance)
+                        .map(Sound.OutputReached.class::cast)
+                        .findFirst()
+                        .orElseThrow();
+                assertEquals(50, reached.standardMilliwatts());
+                assertEquals(55.1, reached.milliwatts(), 0.05);
             }
         }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
 
 class LinkStatisticsTest {
 

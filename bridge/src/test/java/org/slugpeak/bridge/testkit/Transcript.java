@@ -3,11 +3,12 @@ package org.slugpeak.bridge.testkit;
 import java.util.ArrayList;
 import java.util.List;
 import org.slugpeak.bridge.source.Garble;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /**
  * Writes down what a decoder or a source says, one short line each, so that a test can compare it with what it expects:
@@ -57,9 +58,8 @@ public final class Transcript implements Outlet, SourceListener {
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text) {
-        lines.add("advice " + topic);
-        details.add(text);
+    public void remark(Untimed what) {
+        lines.add("remark " + what.at(0).getClass().getSimpleName());
     }
 
     @Override

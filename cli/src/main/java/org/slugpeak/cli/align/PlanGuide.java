@@ -6,15 +6,16 @@ import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
-import org.slugpeak.core.plan.AlignmentProgress;
-import org.slugpeak.core.plan.Order;
-import org.slugpeak.core.plan.Topics;
+import org.slugpeak.cli.words.SafeHands;
+import org.slugpeak.core.progress.AlignmentProgress;
+import org.slugpeak.core.progress.Order;
 import org.slugpeak.core.reading.Rounded;
-import org.slugpeak.core.safety.SafeHands;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
-import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Work;
 
 /** Carries out the orders of an {@link AlignmentProgress} in a session. One thread: the session's. */
 public final class PlanGuide implements Guide {
@@ -40,9 +41,9 @@ public final class PlanGuide implements Guide {
 
     @Override
     public void begin(Analysis analysis) {
-        analysis.advise(Topics.PLAN, planName, Double.NaN);
-        safety.forEach(answer -> analysis.advise(Topics.SAFETY, answer, Double.NaN));
-        analysis.advise(Topics.SAFETY, "told: " + SafeHands.TURNING, Double.NaN);
+        analysis.tell(at -> new Work.PlanBegun(at, planName));
+        safety.forEach(answer -> analysis.tell(at -> new Said.Answer(at, answer)));
+        analysis.tell(at -> new Said.Answer(at, "told: " + SafeHands.turning()));
     }
 
     @Override
@@ -97,7 +98,7 @@ public final class PlanGuide implements Guide {
 
         @Override
         public void begin(Order.Begin it) {
-            analysis.mark(SeekCommand.text(it.seek()));
+            analysis.command(new Instruction.Find(it.seek()));
             analysis.nextAdjuster(it.adjuster());
         }
 
@@ -108,12 +109,12 @@ public final class PlanGuide implements Guide {
 
         @Override
         public void say(Order.Say it) {
-            analysis.advise(it.topic(), it.text(), it.amount());
+            analysis.tell(it.what());
         }
 
         @Override
         public void level(Order.Level it) {
-            analysis.mark(it.command().text());
+            analysis.command(new Instruction.Level(it.command()));
         }
 
         @Override

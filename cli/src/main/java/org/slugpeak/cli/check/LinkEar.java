@@ -4,12 +4,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.Garble;
 import org.slugpeak.bridge.source.HumRejection;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.LinkReport;
 import org.slugpeak.bridge.source.LinkStatistics;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
 
 /** Listens to a link for its statistics, and for hum where some was put on the input. */
 public final class LinkEar implements SourceListener {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.plan.PlanFiles;
 import org.slugpeak.bridge.source.BadLog;
@@ -23,13 +24,12 @@ import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.safety.SafetyOptions;
 import org.slugpeak.cli.safety.SafetyQuestions;
 import org.slugpeak.core.peak.PeakSettings;
-import org.slugpeak.core.plan.AlignmentProgress;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Stage;
-import org.slugpeak.core.plan.Topics;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Work;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -177,10 +177,11 @@ public final class AlignCommand implements Callable<Integer> {
         List<SessionRecord> records = new ArrayList<>();
         for (Path log : resume) {
             try (LogReader reader = LogReader.open(log, (line, problem) -> {})) {
-                for (Optional<SessionRecord> next = reader.next(); next.isPresent(); next = reader.next()) {
-                    refuseAnotherPlan(log, next.get(), plan);
-                    if (!(next.get() instanceof ReadingTaken)) {
-                        records.add(next.get()); // of the readings a long log has too many, and they move nothing on
+                for (Optional<LogEntry> next = reader.next(); next.isPresent(); next = reader.next()) {
+                    SessionRecord record = next.get().record();
+                    refuseAnotherPlan(log, record, plan);
+                    if (!(record instanceof ReadingTaken)) {
+                        records.add(record); // of the readings a long log has too many, and they move nothing on
                     }
                 }
             }
@@ -189,10 +190,8 @@ public final class AlignCommand implements Callable<Integer> {
     }
 
     private static void refuseAnotherPlan(Path log, SessionRecord record, Plan plan) throws BadLog {
-        if (record instanceof Advice advice
-                && advice.topic().equals(Topics.PLAN)
-                && !advice.text().equals(plan.name())) {
-            throw new BadLog(log + " is a log of " + advice.text() + ", not of " + plan.name()
+        if (record instanceof Work.PlanBegun begun && !begun.name().equals(plan.name())) {
+            throw new BadLog(log + " is a log of " + begun.name() + ", not of " + plan.name()
                     + ": give the log of this set, or begin anew without --resume");
         }
     }

@@ -19,6 +19,8 @@ import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SinkOutput;
+import org.slugpeak.cli.words.DemoNarrator;
+import org.slugpeak.cli.words.DemoTable;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.word.Refused;
@@ -83,7 +85,7 @@ public final class DemoCommand implements Callable<Integer> {
             throw new TypeConversionException("--speed takes more than 0 and at most 1000, not " + speed);
         }
         DemoSettings settings = new DemoSettings(seed, turner, fault);
-        Demo demo = Demo.create(settings, Tempo.ofClock(Ticker.system(), speed));
+        Demo demo = Demo.create(settings, Tempo.ofClock(Ticker.system(), speed), new DemoNarrator());
         Set<KeyAction> more = fault.isPresent() ? Set.of(KeyAction.REPAIRED) : Set.of();
         int exitCode = SessionRunner.run(new SessionParts(
                 "sim",
@@ -94,7 +96,7 @@ public final class DemoCommand implements Callable<Integer> {
                 NumberedAdjusters.toldBySource()));
         PrintStream table = outputOptions.isJson() ? System.err : System.out;
         table.println();
-        demo.outcome().table().forEach(table::println);
+        DemoTable.lines(demo.outcome()).forEach(table::println);
         return exitCode;
     }
 

@@ -129,7 +129,7 @@ public final class ReportCommand implements Callable<Integer> {
         LogComplaints complaints = complaints(session);
         try (LogReader reader = LogReader.open(session, complaints)) {
             export.session(nameOf(session));
-            reader.drainTo(export);
+            reader.drainTo(entry -> export.take(entry.record()));
         }
         complaints.summarise();
     }
@@ -138,7 +138,7 @@ public final class ReportCommand implements Callable<Integer> {
         LogComplaints complaints = complaints(session);
         try (LogReader reader = LogReader.open(session, complaints)) {
             StoryTeller teller = new StoryTeller(nameOf(session), reader.start());
-            reader.drainTo(teller);
+            reader.drainTo(teller::take);
             complaints.summarise();
             return teller.story(reader.ending().message());
         }

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.command;
 
+import org.slugpeak.core.word.Refused;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +23,7 @@ import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
-import org.slugpeak.core.word.Refused;
+import org.slugpeak.core.session.Instruction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -106,11 +107,12 @@ public final class WatchCommand implements Callable<Integer> {
                 source -> typed ? outputOptions.openTyped() : outputs(way, settings.stepped()),
                 settings,
                 guide(way, settings.stepped()),
-                marks()));
+                opening()));
     }
 
-    private List<String> marks() {
-        return point.map(it -> List.of(LevelCommand.at(it).text())).orElse(List.of());
+    private List<Instruction> opening() {
+        return point.map(it -> List.<Instruction>of(new Instruction.Level(LevelCommand.at(it))))
+                .orElse(List.of());
     }
 
     private List<SessionOutput> outputs(WayIn way, boolean stepped) throws BridgeException {

@@ -1,32 +1,36 @@
 package org.slugpeak.cli.cue;
 
+import java.util.Optional;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
-import org.slugpeak.core.plan.Topics;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Manner;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
-import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
-import org.slugpeak.core.steps.StepsBack;
+import org.slugpeak.core.session.Work;
 
 /**
  * Decides what is heard. Time comes only with the records, so a replayed session sounds as the live one did. One thread at a
@@ -42,20 +46,6 @@ final class Conductor implements RecordSink {
 
     /** The two scales are announced this far on either side of where they meet, so that noise does not announce them. */
     private static final double HYSTERESIS_DB = 0.1;
-
-    /** Advice that asks for something, which the eyes must read. */
-    private static final Set<String> LOOKED_AT = Set.of(
-            "ask",
-            "cut-generator",
-            "check-dropped",
-            Topics.SET_UP,
-            Topics.DAMPING,
-            Topics.GUARD,
-            Topics.HAND_EFFECT,
-            Topics.PLAN_OVER);
-
-    /** So begin the topics of suspicions. */
-    private static final String POSSIBLE = "possible-";
 
     private final CueMode mode;
     private final CueTarget target;
@@ -77,7 +67,7 @@ final class Conductor implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        record.match(listener);
+        record.matchFamily(listener);
     }
 
     private void aim(Aim newAim) {
@@ -178,8 +168,36 @@ final class Conductor implements RecordSink {
         };
     }
 
-    /** What each kind of record does; a value is returned only because the matcher wants one. */
-    private final class Listener implements SessionRecord.Matcher<Boolean> {
+    /** What each kind of record does; whether anything is played is given only because the matcher wants a value. */
+    private final class Listener implements Families<Boolean>, Frame.Matcher<Boolean>, Finding.Matcher<Boolean> {
+
+        private final Cautions cautions = new Cautions();
+        private final Requests requests = new Requests();
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean frame(Frame it) {
+            return it.match(this);
+        }
+
+        @Override
+        public Boolean finding(Finding it) {
+            return it.match(this);
+        }
+
+        @Override
+        public Boolean caution(Caution it) {
+            return it.match(cautions);
+        }
+
+        @Override
+        public Boolean request(Request it) {
+            return it.match(requests);
+        }
 
         @Override
         public Boolean sessionStart(SessionStart it) {
@@ -189,7 +207,24 @@ final class Conductor implements RecordSink {
         }
 
         @Override
+        public Boolean readingTaken(ReadingTaken it) {
+            reading(it);
+            return true;
+        }
+
+        @Override
+        public Boolean sessionEnd(SessionEnd it) {
+            aim(aim.silenced());
+            return true;
+        }
+
+        @Override
         public Boolean passed(Passed it) {
+            return play(Event.PASSED);
+        }
+
+        @Override
+        public Boolean furtherPast(Finding.FurtherPast it) {
             return play(Event.PASSED);
         }
 
@@ -204,11 +239,6 @@ final class Conductor implements RecordSink {
             return play(Event.HELD);
         }
 
-        private boolean play(Event event) {
-            target.play(event);
-            return true;
-        }
-
         @Override
         public Boolean twoPeaks(TwoPeaks it) {
             return look(it);
@@ -220,33 +250,60 @@ final class Conductor implements RecordSink {
         }
 
         @Override
-        public Boolean weak(Weak it) {
-            return look(it);
+        public Boolean hinted(Finding.Hinted it) {
+            return it.manner() == Manner.VERDICT && look(it);
         }
 
         @Override
-        public Boolean advice(Advice it) {
-            if (it.topic().equals("check-over")) {
-                return play(Event.BEGIN);
-            }
-            if (it.topic().equals("wrong-way")) {
-                return look(it);
-            }
-            if (it.topic().equals(StepsBack.TOPIC)) {
-                return play(Event.PASSED);
-            }
-            return wantsALook(it.topic()) && play(Event.LOOK);
+        public Boolean guard(Guard it) {
+            return play(Event.LOOK);
         }
 
-        /** What begins an adjuster or follows its end has been heard already. */
-        private static boolean wantsALook(String topic) {
-            return LOOKED_AT.contains(topic) || topic.startsWith(POSSIBLE);
+        @Override
+        public Boolean work(Work it) {
+            if (it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
+                begin(it.tNanos());
+            }
+            return it.manner() == Manner.ALARM && play(Event.LOOK);
         }
 
-        private boolean look(SessionRecord it) {
-            alarm(Event.LOOK, it.tNanos());
+        @Override
+        public Boolean link(Link it) {
+            return it instanceof Link.Changed changed && linked(changed.state());
+        }
+
+        private boolean linked(Link.State state) {
+            if (state == Link.State.RESUMED) {
+                return play(Event.LINK_BACK);
+            }
+            aim(aim.silenced());
+            return play(Event.LINK_LOST);
+        }
+
+        @Override
+        public Boolean said(Said it) {
+            if (it instanceof Said.Command given
+                    && given.instruction() instanceof Instruction.Find wanted
+                    && wanted.seek() != seek) {
+                seek = wanted.seek();
+                announceSeek();
+            }
             return true;
         }
+    }
+
+    private boolean play(Event event) {
+        target.play(event);
+        return true;
+    }
+
+    private boolean look(SessionRecord it) {
+        alarm(Event.LOOK, it.tNanos());
+        return true;
+    }
+
+    /** What is heard of the signal. */
+    private final class Cautions implements Caution.Matcher<Boolean> {
 
         @Override
         public Boolean overload(Overload it) {
@@ -263,26 +320,8 @@ final class Conductor implements RecordSink {
         }
 
         @Override
-        public Boolean link(Link it) {
-            if (it.state() == Link.State.RESUMED) {
-                return play(Event.LINK_BACK);
-            }
-            aim(aim.silenced());
-            return play(Event.LINK_LOST);
-        }
-
-        @Override
-        public Boolean adjuster(Adjuster it) {
-            if (it.action() == Adjuster.Action.BEGIN) {
-                begin(it.tNanos());
-            }
-            return true;
-        }
-
-        @Override
-        public Boolean readingTaken(ReadingTaken it) {
-            reading(it);
-            return true;
+        public Boolean weak(Weak it) {
+            return look(it);
         }
 
         @Override
@@ -291,18 +330,97 @@ final class Conductor implements RecordSink {
         }
 
         @Override
-        public Boolean mark(Mark it) {
-            SeekCommand.parse(it.text()).filter(wanted -> wanted != seek).ifPresent(wanted -> {
-                seek = wanted;
-                announceSeek();
-            });
-            return true;
+        public Boolean settled(Caution.Settled it) {
+            return false;
         }
 
         @Override
-        public Boolean sessionEnd(SessionEnd it) {
-            aim(aim.silenced());
-            return true;
+        public Boolean suspected(Caution.Suspected it) {
+            return play(Event.LOOK);
+        }
+
+        @Override
+        public Boolean noLongerSuspected(Caution.NoLongerSuspected it) {
+            return false;
+        }
+
+        @Override
+        public Boolean widePeak(Caution.WidePeak it) {
+            return false;
+        }
+
+        @Override
+        public Boolean restMissing(Caution.RestMissing it) {
+            return false;
+        }
+
+        @Override
+        public Boolean slowReadings(Caution.SlowReadings it) {
+            return false;
+        }
+
+        @Override
+        public Boolean checked(Caution.Checked it) {
+            return false;
+        }
+    }
+
+    /** What asks for something must be read by the eyes; what begins an adjuster or follows its end has been heard already. */
+    private final class Requests implements Request.Matcher<Boolean> {
+
+        @Override
+        public Boolean asked(Request.Asked it) {
+            return play(Event.LOOK);
+        }
+
+        @Override
+        public Boolean cutGenerator(Request.CutGenerator it) {
+            return play(Event.LOOK);
+        }
+
+        @Override
+        public Boolean generatorChanged(Request.GeneratorChanged it) {
+            return false;
+        }
+
+        @Override
+        public Boolean generatorUnchanged(Request.GeneratorUnchanged it) {
+            return false;
+        }
+
+        @Override
+        public Boolean checkOver(Request.CheckOver it) {
+            return play(Event.BEGIN);
+        }
+
+        @Override
+        public Boolean checkDropped(Request.CheckDropped it) {
+            return play(Event.LOOK);
+        }
+
+        @Override
+        public Boolean setUp(Request.SetUp it) {
+            return play(Event.LOOK);
+        }
+
+        @Override
+        public Boolean undamp(Request.Undamp it) {
+            return play(Event.LOOK);
+        }
+
+        @Override
+        public Boolean turn(Request.Turn it) {
+            return false;
+        }
+
+        @Override
+        public Boolean handsOff(Request.HandsOff it) {
+            return false;
+        }
+
+        @Override
+        public Boolean setGenerator(Request.SetGenerator it) {
+            return false;
         }
     }
 }

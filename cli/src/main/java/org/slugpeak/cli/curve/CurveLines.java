@@ -2,21 +2,24 @@ package org.slugpeak.cli.curve;
 
 import java.io.PrintStream;
 import java.util.Locale;
-import java.util.Set;
-import org.slugpeak.core.curve.CurveRecords;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.cli.words.Frequencies;
+import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.Families;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
 /** Says in lines what to set and what was read. One thread: the session's. */
-final class CurveLines implements RecordSink {
-
-    private static final Set<String> SAID = Set.of("ask", "rest", "no-signal", "curve-over");
+final class CurveLines implements RecordSink, Families<String>, Request.Matcher<String> {
 
     private final PrintStream error;
     private final String unit;
+    private final RecordSentences sentences = new RecordSentences();
 
     CurveLines(PrintStream error, String unit) {
         this.error = error;
@@ -25,30 +28,100 @@ final class CurveLines implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        if (record instanceof Advice advice) {
-            advice(advice);
-        } else if (record instanceof Link link) {
-            error.println("link " + link.state().code() + (link.detail().isEmpty() ? "" : ": " + link.detail()));
-        } else if (record instanceof Overload overload) {
-            error.println("OVERLOAD: " + overload.advice());
+        String line = record.matchFamily(this);
+        if (!line.isEmpty()) {
+            error.println(line);
         }
     }
 
-    private void advice(Advice it) {
-        switch (it.topic()) {
-            case CurveRecords.SET -> error.println(it.text());
-            case CurveRecords.POINT -> {
-                double hz = Double.parseDouble(it.text());
-                error.println(
-                        String.format(Locale.ROOT, "    %s kHz reads %.4g %s", CurveText.kHz(hz), it.amount(), unit));
-            }
-            case "check-dropped" ->
-                error.println(it.text() + "; without the resting reading the decibels are doubtful");
-            default -> {
-                if (SAID.contains(it.topic())) {
-                    error.println(it.text());
-                }
-            }
+    @Override
+    public String other(SessionRecord it) {
+        return "";
+    }
+
+    @Override
+    public String link(Link it) {
+        return it instanceof Link.Changed changed ? changed(changed) : "";
+    }
+
+    private static String changed(Link.Changed it) {
+        return "link " + it.state().code() + (it.detail().isEmpty() ? "" : ": " + it.detail());
+    }
+
+    @Override
+    public String caution(Caution it) {
+        if (it instanceof Overload) {
+            return "OVERLOAD: " + sentences.of(it);
         }
+        return it instanceof Caution.Checked checked && checked.check() == CheckKind.REST ? sentences.of(it) : "";
+    }
+
+    @Override
+    public String request(Request it) {
+        return it.match(this);
+    }
+
+    @Override
+    public String curveWork(CurveWork it) {
+        return it instanceof CurveWork.PointTaken point ? taken(point) : sentences.of(it);
+    }
+
+    private String taken(CurveWork.PointTaken it) {
+        return String.format(Locale.ROOT, "    %s kHz reads %.4g %s", Frequencies.kHz(it.hz()), it.level(), unit);
+    }
+
+    @Override
+    public String asked(Request.Asked it) {
+        return sentences.of(it);
+    }
+
+    @Override
+    public String cutGenerator(Request.CutGenerator it) {
+        return "";
+    }
+
+    @Override
+    public String generatorChanged(Request.GeneratorChanged it) {
+        return "";
+    }
+
+    @Override
+    public String generatorUnchanged(Request.GeneratorUnchanged it) {
+        return "";
+    }
+
+    @Override
+    public String checkOver(Request.CheckOver it) {
+        return "";
+    }
+
+    @Override
+    public String checkDropped(Request.CheckDropped it) {
+        return sentences.of(it) + "; without the resting reading the decibels are doubtful";
+    }
+
+    @Override
+    public String setUp(Request.SetUp it) {
+        return "";
+    }
+
+    @Override
+    public String undamp(Request.Undamp it) {
+        return "";
+    }
+
+    @Override
+    public String turn(Request.Turn it) {
+        return "";
+    }
+
+    @Override
+    public String handsOff(Request.HandsOff it) {
+        return "";
+    }
+
+    @Override
+    public String setGenerator(Request.SetGenerator it) {
+        return sentences.of(it);
     }
 }

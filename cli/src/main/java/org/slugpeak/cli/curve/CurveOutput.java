@@ -8,9 +8,9 @@ import org.slugpeak.cli.display.Showing;
 import org.slugpeak.cli.run.KeyLoop;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.cli.run.SessionOutput;
-import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.level.LevelCommand;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -40,7 +40,7 @@ public final class CurveOutput implements SessionOutput {
     @Override
     public void take(SessionRecord record) {
         showing.show(record);
-        if (record instanceof Advice advice && advice.topic().equals(CurveRecords.POINT)) {
+        if (record instanceof CurveWork.PointTaken) {
             showing.bell();
         }
     }
@@ -52,7 +52,7 @@ public final class CurveOutput implements SessionOutput {
                 case NEXT -> control.nextAdjuster();
                 case AGAIN, PREVIOUS -> control.previousAdjuster();
                 case SKIP -> control.skipAdjuster();
-                case DONE -> control.mark(LevelCommand.done().text());
+                case DONE -> control.command(new Instruction.Level(LevelCommand.done()));
                 default -> {}
             }
         });

@@ -1,19 +1,18 @@
 package org.slugpeak.cli.curve;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import org.slugpeak.core.word.Refused;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.slugpeak.cli.arithmetic.Table;
+import org.slugpeak.cli.words.Frequencies;
+import org.slugpeak.cli.words.SafeHands;
 import org.slugpeak.core.curve.CoupledFit;
 import org.slugpeak.core.curve.Passband;
 import org.slugpeak.core.curve.ResponseCurve;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
-import org.slugpeak.core.safety.SafeHands;
-import org.slugpeak.core.word.Refused;
 
 /** A response curve in words and tables. All methods are pure. */
 public final class CurveText {
@@ -45,9 +44,9 @@ public final class CurveText {
         double middle = centreHz.orElseGet(() ->
                 curve.passband(3).map(Passband::centreHz).orElse(curve.highest().hz()));
         lines.add(curve.points().size() + " points, highest at "
-                + kHz(curve.highest().hz()) + " kHz");
+                + Frequencies.kHz(curve.highest().hz()) + " kHz");
         lines.add(curve.passband(3)
-                .map(band -> "centre " + kHz(band.centreHz()) + " kHz, the middle of the -3 dB points")
+                .map(band -> "centre " + Frequencies.kHz(band.centreHz()) + " kHz, the middle of the -3 dB points")
                 .orElse("centre unknown: the curve does not fall by 3 dB on both sides; widen --span"));
         lines.add(widths(curve));
         lines.add(skirts(curve, middle));
@@ -63,14 +62,18 @@ public final class CurveText {
             String label = String.format(Locale.ROOT, "-%.0f dB", down);
             curve.passband(down)
                     .ifPresentOrElse(
-                            band -> table.row(label, kHz(band.lowHz()), kHz(band.highHz()), kHz(band.widthHz())),
+                            band -> table.row(
+                                    label,
+                                    Frequencies.kHz(band.lowHz()),
+                                    Frequencies.kHz(band.highHz()),
+                                    Frequencies.kHz(band.widthHz())),
                             () -> table.row(label, "-", "-", "beyond the span"));
         }
         return table.text();
     }
 
     private static String skirts(ResponseCurve curve, double middle) {
-        String where = "skirts 5 kHz to either side of " + kHz(middle) + " kHz: ";
+        String where = "skirts 5 kHz to either side of " + Frequencies.kHz(middle) + " kHz: ";
         OptionalDouble difference = curve.skirtDifferenceDb(middle, SKIRT_HZ);
         if (difference.isEmpty()) {
             return where + "not measured; widen --span";
@@ -98,8 +101,8 @@ public final class CurveText {
                     "model of %s: centre %s +- %s kHz, Q %.1f +- %.1f, coupling %.2f +- %.2f of critical"
                             + " (one sigma; the points scatter by %.1f %% of the highest)",
                     name,
-                    kHz(fit.centreHz()),
-                    kHz(fit.centreSigmaHz()),
+                    Frequencies.kHz(fit.centreHz()),
+                    Frequencies.kHz(fit.centreSigmaHz()),
                     fit.q(),
                     fit.qSigma(),
                     fit.kappa(),
@@ -110,7 +113,7 @@ public final class CurveText {
                         + " --transformers is another number");
             } else if (fit.isOverCoupled()) {
                 lines.add("OVER-COUPLED: peaking its slugs in turn ends on one hump; compare the skirts, or with "
-                        + SafeHands.SAFE + " damp the partner winding");
+                        + SafeHands.safe() + " damp the partner winding");
             }
             return lines;
         } catch (Refused undetermined) {
@@ -152,24 +155,14 @@ public final class CurveText {
     }
 
     private static String centre(ResponseCurve curve) {
-        return curve.passband(3).map(band -> kHz(band.centreHz())).orElse("unknown");
+        return curve.passband(3).map(band -> Frequencies.kHz(band.centreHz())).orElse("unknown");
     }
 
     private static String width(ResponseCurve curve, double down) {
-        return curve.passband(down).map(band -> kHz(band.widthHz())).orElse("beyond");
+        return curve.passband(down).map(band -> Frequencies.kHz(band.widthHz())).orElse("beyond");
     }
 
     private static String level(double level) {
         return String.format(Locale.ROOT, "%.4g", level);
-    }
-
-    /**
-     * A frequency.
-     *
-     * @param hz Hz
-     * @return kHz, to 10 Hz
-     */
-    public static String kHz(double hz) {
-        return BigDecimal.valueOf(hz / 1e3).setScale(2, RoundingMode.HALF_EVEN).toPlainString();
     }
 }

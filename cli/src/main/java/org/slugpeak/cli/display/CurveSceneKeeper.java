@@ -2,24 +2,31 @@ package org.slugpeak.cli.display;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.slugpeak.core.curve.CurveRecords;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.Sound;
+import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.session.Work;
 
 /** Keeps the scene of a response curve up to date. One thread feeds it; any thread may look at the scene. */
 final class CurveSceneKeeper implements RecordSink {
 
-    /** The direction says which point it is. */
-    private static final Pattern POINT = Pattern.compile("\\((\\d+ of \\d+)\\)");
-
+    private final RecordSentences sentences = new RecordSentences();
     private final boolean byHand;
     private volatile CurveScene scene = CurveScene.EMPTY;
 
@@ -34,49 +41,215 @@ final class CurveSceneKeeper implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        scene = after(scene, record);
+        scene = record.matchFamily(new Changes());
     }
 
-    private CurveScene after(CurveScene before, SessionRecord record) {
-        if (record instanceof SessionStart start) {
-            return before.withSession(start.source(), start.measurand().unit());
-        } else if (record instanceof ReadingTaken taken) {
-            boolean trusted = taken.reading().condition().isTrusted();
-            return before.withReading(trusted ? taken.reading().value() : Double.NaN);
-        } else if (record instanceof Link link) {
-            return link.state() == Link.State.RESUMED
-                    ? before.withAlarm(Optional.empty())
-                    : before.withReading(Double.NaN)
-                            .withAlarm(Optional.of("meter " + link.state().code() + ": " + link.detail()));
-        } else if (record instanceof Overload overload) {
-            return before.withAlarm(Optional.of("OVERLOAD: " + overload.advice()));
-        } else if (record instanceof OverloadCleared) {
-            return before.withAlarm(Optional.empty());
-        } else if (record instanceof Advice advice) {
-            return advised(before, advice);
+    /** What each kind of record makes of the scene before it. */
+    private final class Changes implements Families<CurveScene>, Frame.Matcher<CurveScene> {
+
+        @Override
+        public CurveScene other(SessionRecord it) {
+            return scene;
         }
-        return before;
-    }
 
-    private CurveScene advised(CurveScene before, Advice it) {
-        return switch (it.topic()) {
-            case CurveRecords.SET -> {
-                Matcher matcher = POINT.matcher(it.text());
-                String to = kHz(it.amount()) + " kHz";
-                String todo = byHand ? "set " + to + ", and let it stand" : to + " is set: nothing to do";
-                yield before.withPoint(matcher.find() ? matcher.group(1) : "", it.amount(), todo);
+        @Override
+        public CurveScene frame(Frame it) {
+            return it.match(this);
+        }
+
+        @Override
+        public CurveScene sessionStart(SessionStart it) {
+            return scene.withSession(it.source(), it.measurand().unit());
+        }
+
+        @Override
+        public CurveScene readingTaken(ReadingTaken it) {
+            boolean trusted = it.reading().condition().isTrusted();
+            return scene.withReading(trusted ? it.reading().value() : Double.NaN);
+        }
+
+        @Override
+        public CurveScene sessionEnd(SessionEnd it) {
+            return scene;
+        }
+
+        @Override
+        public CurveScene link(Link it) {
+            return it instanceof Link.Changed changed ? changed(changed) : noted(it);
+        }
+
+        private CurveScene changed(Link.Changed it) {
+            return it.state() == Link.State.RESUMED
+                    ? scene.withAlarm(Optional.empty())
+                    : scene.withReading(Double.NaN)
+                            .withAlarm(Optional.of("meter " + it.state().code() + ": " + it.detail()));
+        }
+
+        @Override
+        public CurveScene caution(Caution it) {
+            return it.match(new Cautions());
+        }
+
+        @Override
+        public CurveScene finding(Finding it) {
+            return it instanceof Finding.Hinted ? noted(it) : scene;
+        }
+
+        @Override
+        public CurveScene sound(Sound it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene request(Request it) {
+            return it.match(new Requests());
+        }
+
+        @Override
+        public CurveScene guard(Guard it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene work(Work it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene curveWork(CurveWork it) {
+            if (it instanceof CurveWork.CurveOver) {
+                return scene.asking(sentences.of(it));
             }
-            case CurveRecords.POINT -> before.withNote(taken(it, before.unit()));
-            case "ask" -> before.asking(it.text());
-            case "curve-over" -> before.asking(it.text());
-            case "check-over" -> before.asking("go on");
-            default -> before.withNote(it.text());
-        };
+            return it instanceof CurveWork.PointTaken point ? scene.withNote(taken(point)) : noted(it);
+        }
+
+        private String taken(CurveWork.PointTaken point) {
+            return "taken: " + kHz(point.hz()) + " kHz " + Figures.of(point.level(), point.level(), scene.unit());
+        }
     }
 
-    private static String taken(Advice point, String unit) {
-        return "taken: " + kHz(Double.parseDouble(point.text())) + " kHz "
-                + Figures.of(point.amount(), point.amount(), unit);
+    private CurveScene noted(SessionRecord it) {
+        return scene.withNote(sentences.of(it));
+    }
+
+    /** What each caution changes. */
+    private final class Cautions implements Caution.Matcher<CurveScene> {
+
+        @Override
+        public CurveScene overload(Overload it) {
+            return scene.withAlarm(Optional.of("OVERLOAD: " + sentences.of(it)));
+        }
+
+        @Override
+        public CurveScene overloadCleared(OverloadCleared it) {
+            return scene.withAlarm(Optional.empty());
+        }
+
+        @Override
+        public CurveScene weak(Weak it) {
+            return scene;
+        }
+
+        @Override
+        public CurveScene drift(Drift it) {
+            return scene;
+        }
+
+        @Override
+        public CurveScene settled(Caution.Settled it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene suspected(Caution.Suspected it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene noLongerSuspected(Caution.NoLongerSuspected it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene widePeak(Caution.WidePeak it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene restMissing(Caution.RestMissing it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene slowReadings(Caution.SlowReadings it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene checked(Caution.Checked it) {
+            return noted(it);
+        }
+    }
+
+    /** What the user is to do. */
+    private final class Requests implements Request.Matcher<CurveScene> {
+
+        @Override
+        public CurveScene asked(Request.Asked it) {
+            return scene.asking(sentences.of(it));
+        }
+
+        @Override
+        public CurveScene cutGenerator(Request.CutGenerator it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene generatorChanged(Request.GeneratorChanged it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene generatorUnchanged(Request.GeneratorUnchanged it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene checkOver(Request.CheckOver it) {
+            return scene.asking(sentences.of(it));
+        }
+
+        @Override
+        public CurveScene checkDropped(Request.CheckDropped it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene setUp(Request.SetUp it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene undamp(Request.Undamp it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene turn(Request.Turn it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene handsOff(Request.HandsOff it) {
+            return noted(it);
+        }
+
+        @Override
+        public CurveScene setGenerator(Request.SetGenerator it) {
+            String to = kHz(it.hz()) + " kHz";
+            String todo = byHand ? "set " + to + ", and let it stand" : to + " is set: nothing to do";
+            return scene.withPoint(it.number() + " of " + it.points(), it.hz(), todo);
+        }
     }
 
     static String kHz(double hz) {

@@ -34,7 +34,7 @@ final class Page {
         Layout layout = Layout.of(grid.width(), grid.height(), room, keyRows.size(), symbols);
         header(grid, scene, aside.status());
         banner.draw(grid, layout.banner(), room, MARGIN);
-        boolean asks = scene.request().isPresent() && SceneWords.alarm(scene).isEmpty();
+        boolean asks = scene.toDo().isPresent() && SceneWords.alarm(scene).isEmpty();
         if (asks) {
             request(grid, scene, layout.banner() + room, grid.height() - keyRows.size());
         } else {

@@ -8,13 +8,16 @@ import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
-import org.slugpeak.core.session.StepCommand;
+import org.slugpeak.core.session.Work;
 
 /**
  * One plain line a reading, and one for each event, for standard output that is a pipe or a file. Programs are better served
@@ -25,6 +28,7 @@ public final class PipeLines implements RecordSink {
     private final PrintStream out;
     private final SceneKeeper keeper = new SceneKeeper();
     private final EventWords words = new EventWords();
+    private final Counting counting = new Counting();
 
     /** How the session opened; a session that fails before anything came is told by the one line on standard error. */
     private final List<String> opening = new ArrayList<>();
@@ -46,7 +50,7 @@ public final class PipeLines implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         keeper.take(record);
-        count(record);
+        record.matchFamily(counting);
         boolean opens = record instanceof SessionStart || record instanceof Adjuster;
         boolean failsUnopened =
                 !opened && record instanceof SessionEnd end && end.reason().equals("failed");
@@ -55,24 +59,11 @@ public final class PipeLines implements RecordSink {
             opening.forEach(out::println);
             opening.clear();
         }
-        Optional<String> event = record.match(words);
+        Optional<String> event = record.matchFamily(words);
         if (event.isPresent() && !failsUnopened) {
             say(record.tNanos(), "* " + event.get());
         } else if (record instanceof ReadingTaken taken) {
             say(record.tNanos(), line(taken));
-        }
-    }
-
-    private void count(SessionRecord record) {
-        if (record instanceof SessionStart start) {
-            stepped = start.stepped();
-        } else if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
-            steps = 0;
-        } else if (record instanceof ReadingTaken) {
-            steps++;
-            lastStepNanos = record.tNanos();
-        } else if (record instanceof Mark mark && StepCommand.isUndo(mark.text())) {
-            steps = Math.max(0, steps - 1);
         }
     }
 
@@ -103,6 +94,52 @@ public final class PipeLines implements RecordSink {
             out.flush();
         } else {
             opening.add(line);
+        }
+    }
+
+    /** Counts the steps of an adjuster; whether it is any of this is given only because the matcher wants a value. */
+    private final class Counting implements Families<Boolean>, Frame.Matcher<Boolean> {
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean frame(Frame it) {
+            return it.match(this);
+        }
+
+        @Override
+        public Boolean sessionStart(SessionStart it) {
+            stepped = it.stepped();
+            return true;
+        }
+
+        @Override
+        public Boolean readingTaken(ReadingTaken it) {
+            steps++;
+            lastStepNanos = it.tNanos();
+            return true;
+        }
+
+        @Override
+        public Boolean sessionEnd(SessionEnd it) {
+            return false;
+        }
+
+        @Override
+        public Boolean work(Work it) {
+            boolean begins = it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN;
+            steps = begins ? 0 : steps;
+            return begins;
+        }
+
+        @Override
+        public Boolean said(Said it) {
+            boolean back = it instanceof Said.Command given && given.instruction() instanceof Instruction.TakeBack;
+            steps = back ? Math.max(0, steps - 1) : steps;
+            return back;
         }
     }
 }

@@ -2,20 +2,15 @@ package org.slugpeak.cli.display;
 
 import java.io.PrintStream;
 import java.util.Optional;
-import java.util.Set;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
-import org.slugpeak.core.session.Held;
-import org.slugpeak.core.session.NoPeak;
-import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Manner;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
-import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.SessionRecord;
-import org.slugpeak.core.session.TwoPeaks;
 
 /**
  * Lines for a screen reader: what changes, as one short sentence each, and while something is turned every
@@ -28,10 +23,6 @@ public final class PlainLines implements RecordSink {
     static final long EVERY_MILLIS = 1500;
 
     private static final long EVERY_NANOS = EVERY_MILLIS * 1_000_000;
-
-    /** Hints that come with verdicts. */
-    private static final Set<String> HINTS =
-            Set.of(Hint.BEST_AGED.code(), Hint.STOPPED_SHORT.code(), Hint.TURN_SLOWER.code());
 
     private final PrintStream out;
     private final SceneKeeper keeper = new SceneKeeper();
@@ -52,7 +43,7 @@ public final class PlainLines implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         keeper.take(record);
-        Optional<String> event = record.match(words);
+        Optional<String> event = record.matchFamily(words);
         if (event.isPresent()) {
             event(record, event.get());
         } else if (record instanceof ReadingTaken taken) {
@@ -66,23 +57,25 @@ public final class PlainLines implements RecordSink {
             calm.forget();
         }
         Verdict.Call call = keeper.scene().verdict().call();
-        if (isVerdict(record)) {
+        if (record.manner() == Manner.VERDICT) {
             verdict(record.tNanos(), call, sentence);
-        } else if (!(record instanceof Advice advice)
-                || !HINTS.contains(advice.topic())
-                || calm.lets(advice.topic(), record.tNanos())) {
+        } else if (isDue(record)) {
             saidCall = record instanceof Adjuster ? call : saidCall;
             say(record.tNanos(), sentence);
         }
     }
 
-    private static boolean isVerdict(SessionRecord record) {
-        return record instanceof Passed
-                || record instanceof Returned
-                || record instanceof Held
-                || record instanceof TwoPeaks
-                || record instanceof NoPeak
-                || (record instanceof Advice advice && advice.topic().equals(Hint.WRONG_WAY.code()));
+    private boolean isDue(SessionRecord record) {
+        return !(record instanceof Finding.Hinted hinted)
+                || !comesWithVerdicts(hinted.hint())
+                || calm.lets(hinted.hint().code(), record.tNanos());
+    }
+
+    private static boolean comesWithVerdicts(Hint hint) {
+        return switch (hint) {
+            case BEST_AGED, STOPPED_SHORT, TURN_SLOWER -> true;
+            case NEGATIVE_GOING, WRONG_WAY, SIGNAL_GONE, SIGNAL_BACK -> false;
+        };
     }
 
     private boolean verdict(long tNanos, Verdict.Call call, String sentence) {

@@ -14,7 +14,7 @@ import org.slugpeak.core.peak.Seek;
  * @param verdict what to do
  * @param overload what is to be said while the reading cannot be trusted
  * @param link what is to be said while the instrument is gone or silent
- * @param request what the user is asked to do now
+ * @param toDo what the user is asked to do now
  * @param warning a fault that is suspected, or something else that stands until it is answered
  * @param note the last thing that the user should know beside the verdict
  */
@@ -27,7 +27,7 @@ record Scene(
         Verdict verdict,
         Optional<String> overload,
         Optional<String> link,
-        Optional<Request> request,
+        Optional<ToDo> toDo,
         Optional<Warning> warning,
         Optional<Note> note) {
 
@@ -53,7 +53,7 @@ record Scene(
     record Note(long tNanos, String text) {}
 
     Scene withSession(String newSource, String newUnit, Seek newSeek) {
-        return new Scene(newSource, newUnit, newSeek, adjuster, level, verdict, overload, link, request, warning, note);
+        return new Scene(newSource, newUnit, newSeek, adjuster, level, verdict, overload, link, toDo, warning, note);
     }
 
     Scene withAdjuster(String newAdjuster) {
@@ -66,40 +66,40 @@ record Scene(
                 Verdict.turn(seek),
                 overload,
                 link,
-                request,
+                toDo,
                 warning,
                 note);
     }
 
     Scene withLevel(Level newLevel) {
-        return new Scene(source, unit, seek, adjuster, newLevel, verdict, overload, link, request, warning, note);
+        return new Scene(source, unit, seek, adjuster, newLevel, verdict, overload, link, toDo, warning, note);
     }
 
     Scene withVerdict(Verdict newVerdict) {
-        return new Scene(source, unit, seek, adjuster, level, newVerdict, overload, link, request, warning, note);
+        return new Scene(source, unit, seek, adjuster, level, newVerdict, overload, link, toDo, warning, note);
     }
 
     Scene withOverload(Optional<String> newOverload) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, newOverload, link, request, warning, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, newOverload, link, toDo, warning, note);
     }
 
     Scene withLink(Optional<String> newLink) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, newLink, request, warning, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, newLink, toDo, warning, note);
     }
 
-    Scene withRequest(Optional<Request> newRequest) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, newRequest, warning, note);
+    Scene withToDo(Optional<ToDo> newToDo) {
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, newToDo, warning, note);
     }
 
     Scene withWarning(Optional<Warning> newWarning) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, request, newWarning, note);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, toDo, newWarning, note);
     }
 
     Scene withSeek(Seek newSeek) {
-        return new Scene(source, unit, newSeek, adjuster, level, verdict, overload, link, request, warning, note);
+        return new Scene(source, unit, newSeek, adjuster, level, verdict, overload, link, toDo, warning, note);
     }
 
     Scene withNote(Optional<Note> newNote) {
-        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, request, warning, newNote);
+        return new Scene(source, unit, seek, adjuster, level, verdict, overload, link, toDo, warning, newNote);
     }
 }

@@ -1,29 +1,36 @@
 package org.slugpeak.cli.display;
 
 import java.util.Optional;
-import org.slugpeak.core.level.LevelCommand;
-import org.slugpeak.core.peak.Hint;
+import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
-import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
-import org.slugpeak.core.session.StepCommand;
+import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.session.Work;
 
 /** Keeps the scene up to date. One thread feeds it; any thread may look at the scene. */
 final class SceneKeeper implements RecordSink {
@@ -36,8 +43,8 @@ final class SceneKeeper implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        Optional<String> said = record.match(words);
-        scene = record.match(changes).change(scene, said.orElse(""));
+        Optional<String> said = record.matchFamily(words);
+        scene = record.matchFamily(changes).change(scene, said.orElse(""));
     }
 
     Scene scene() {
@@ -50,7 +57,41 @@ final class SceneKeeper implements RecordSink {
         Scene change(Scene before, String said);
     }
 
-    private static final class Changes implements SessionRecord.Matcher<Change> {
+    private static final class Changes implements Families<Change>, Frame.Matcher<Change>, Finding.Matcher<Change> {
+
+        private final RecordSentences sentences = new RecordSentences();
+        private final Cautions cautions = new Cautions();
+        private final Persons persons = new Persons();
+
+        @Override
+        public Change other(SessionRecord it) {
+            return (before, said) -> before;
+        }
+
+        @Override
+        public Change frame(Frame it) {
+            return it.match(this);
+        }
+
+        @Override
+        public Change finding(Finding it) {
+            return it.match(this);
+        }
+
+        @Override
+        public Change caution(Caution it) {
+            return it.match(cautions);
+        }
+
+        @Override
+        public Change said(Said it) {
+            return it.match(persons);
+        }
+
+        @Override
+        public Change sound(Sound it) {
+            return noted(it);
+        }
 
         @Override
         public Change sessionStart(SessionStart it) {
@@ -93,61 +134,21 @@ final class SceneKeeper implements RecordSink {
         }
 
         @Override
-        public Change overload(Overload it) {
-            return (before, said) -> before.withOverload(Optional.of(said));
-        }
-
-        @Override
-        public Change overloadCleared(OverloadCleared it) {
-            return (before, said) -> note(before.withOverload(Optional.empty()), it.tNanos(), said);
-        }
-
-        @Override
-        public Change weak(Weak it) {
-            return noted(it);
-        }
-
-        @Override
-        public Change drift(Drift it) {
-            return noted(it);
-        }
-
-        @Override
-        public Change mark(Mark it) {
-            if (StepCommand.isUndo(it.text())) {
-                return (before, said) -> note(before.withVerdict(Verdict.turn(before.seek())), it.tNanos(), said);
-            }
-            Optional<Seek> sought = SeekCommand.parse(it.text());
-            Optional<LevelCommand> command = LevelCommand.parse(it.text());
-            boolean drops = command.map(LevelCommand::verb).equals(Optional.of(LevelCommand.Verb.CANCEL));
-            return (before, said) -> {
-                Optional<Warning> warning = command.map(given -> Warning.after(before.warning(), given))
-                        .orElse(before.warning());
-                Scene seeking = before.withSeek(sought.orElse(before.seek())).withWarning(warning);
-                return note(drops ? seeking.withRequest(Optional.empty()) : seeking, it.tNanos(), said);
+        public Change hinted(Finding.Hinted it) {
+            return switch (it.hint()) {
+                case WRONG_WAY -> unlessBack(it, Verdict.Call.OTHER_WAY);
+                case STOPPED_SHORT -> unlessBack(it, Verdict.Call.TURN);
+                case NEGATIVE_GOING, BEST_AGED, SIGNAL_GONE, SIGNAL_BACK, TURN_SLOWER -> noted(it);
             };
         }
 
         @Override
-        public Change advice(Advice it) {
-            if (it.topic().equals(Hint.WRONG_WAY.code())) {
-                return unlessBack(it, Verdict.Call.OTHER_WAY);
-            }
-            if (it.topic().equals(Hint.STOPPED_SHORT.code())) {
-                return unlessBack(it, Verdict.Call.TURN);
-            }
-            return (before, said) -> {
-                Scene asked = before.withRequest(Request.after(before.request(), it));
-                Optional<Warning> warning = Warning.after(before.warning(), it);
-                boolean stands = warning.map(Warning::topic).equals(Optional.of(it.topic()));
-                return Request.isAsked(it) || stands
-                        ? asked.withWarning(warning)
-                        : note(asked.withWarning(warning), it.tNanos(), said);
-            };
+        public Change furtherPast(Finding.FurtherPast it) {
+            return noted(it);
         }
 
         /** Whoever is told to turn back goes on being told so, with the decibels, until the level is back; the rest is a note. */
-        private static Change unlessBack(Advice it, Verdict.Call call) {
+        private static Change unlessBack(Finding it, Verdict.Call call) {
             return (before, said) -> before.verdict().call() == Verdict.Call.BACK
                     ? note(before, it.tNanos(), said)
                     : before.withVerdict(new Verdict(call, said));
@@ -158,7 +159,20 @@ final class SceneKeeper implements RecordSink {
         }
 
         @Override
+        public Change request(Request it) {
+            return switch (it.manner()) {
+                case ASKS -> (before, said) -> before.withToDo(Optional.of(ToDo.of(it, sentences.of(it))));
+                case ANSWERS -> (before, said) -> note(before.withToDo(Optional.empty()), it.tNanos(), said);
+                case VERDICT, ALARM, NOTES -> noted(it);
+            };
+        }
+
+        @Override
         public Change link(Link it) {
+            return it instanceof Link.Changed changed ? changed(changed) : noted(it);
+        }
+
+        private static Change changed(Link.Changed it) {
             if (it.state() == Link.State.RESUMED) {
                 return (before, said) -> note(before.withLink(Optional.empty()), it.tNanos(), said);
             }
@@ -166,10 +180,24 @@ final class SceneKeeper implements RecordSink {
         }
 
         @Override
-        public Change adjuster(Adjuster it) {
+        public Change guard(Guard it) {
+            return noted(it);
+        }
+
+        @Override
+        public Change curveWork(CurveWork it) {
+            return noted(it);
+        }
+
+        @Override
+        public Change work(Work it) {
+            return it instanceof Adjuster adjuster ? adjuster(adjuster) : noted(it);
+        }
+
+        private static Change adjuster(Adjuster it) {
             boolean begins = it.action() == Adjuster.Action.BEGIN;
             return (before, said) -> {
-                Scene asked = before.withRequest(Optional.empty())
+                Scene asked = before.withToDo(Optional.empty())
                         .withWarning(before.warning().filter(warning -> !warning.isOfOnePeak()));
                 return note(begins ? asked.withAdjuster(it.name()) : asked, it.tNanos(), said);
             };
@@ -179,9 +207,8 @@ final class SceneKeeper implements RecordSink {
         public Change readingTaken(ReadingTaken it) {
             return (before, said) -> {
                 Level level = Level.of(it, before.seek(), before.level().swing());
-                Optional<Request> standing =
-                        before.request().filter(request -> request.stands(it.tNanos(), it.trend()));
-                return faded(turning(before.withLevel(level).withRequest(standing)), it.tNanos());
+                Optional<ToDo> standing = before.toDo().filter(toDo -> toDo.stands(it.tNanos(), it.trend()));
+                return faded(turning(before.withLevel(level).withToDo(standing)), it.tNanos());
             };
         }
 
@@ -208,8 +235,111 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change sessionEnd(SessionEnd it) {
-            return (before, said) ->
-                    before.withRequest(Optional.empty()).withVerdict(new Verdict(Verdict.Call.END, said));
+            return (before, said) -> before.withToDo(Optional.empty()).withVerdict(new Verdict(Verdict.Call.END, said));
+        }
+
+        /** What each caution changes: some stand until they are answered. */
+        private static final class Cautions implements Caution.Matcher<Change> {
+
+            @Override
+            public Change overload(Overload it) {
+                return (before, said) -> before.withOverload(Optional.of(said));
+            }
+
+            @Override
+            public Change overloadCleared(OverloadCleared it) {
+                return (before, said) -> note(before.withOverload(Optional.empty()), it.tNanos(), said);
+            }
+
+            @Override
+            public Change weak(Weak it) {
+                return noted(it);
+            }
+
+            @Override
+            public Change drift(Drift it) {
+                return noted(it);
+            }
+
+            @Override
+            public Change settled(Caution.Settled it) {
+                return noted(it);
+            }
+
+            @Override
+            public Change suspected(Caution.Suspected it) {
+                return (before, said) -> before.withWarning(Optional.of(new Warning(said, false)));
+            }
+
+            @Override
+            public Change noLongerSuspected(Caution.NoLongerSuspected it) {
+                return (before, said) -> note(before.withWarning(Optional.empty()), it.tNanos(), said);
+            }
+
+            @Override
+            public Change widePeak(Caution.WidePeak it) {
+                return (before, said) -> before.withWarning(Optional.of(new Warning(said, true)));
+            }
+
+            @Override
+            public Change restMissing(Caution.RestMissing it) {
+                return noted(it);
+            }
+
+            @Override
+            public Change slowReadings(Caution.SlowReadings it) {
+                return noted(it);
+            }
+
+            @Override
+            public Change checked(Caution.Checked it) {
+                if (it.check() != CheckKind.LEVEL) {
+                    return noted(it);
+                }
+                return (before, said) -> {
+                    Optional<Warning> left = before.warning().filter(warning -> !warning.isOfOnePeak());
+                    return note(before.withWarning(left), it.tNanos(), said);
+                };
+            }
+        }
+
+        /** What a person changes by a word. */
+        private static final class Persons implements Said.Matcher<Change>, Instruction.Matcher<Change> {
+
+            @Override
+            public Change note(Said.Note it) {
+                return noted(it);
+            }
+
+            @Override
+            public Change answer(Said.Answer it) {
+                return noted(it);
+            }
+
+            @Override
+            public Change command(Said.Command it) {
+                Change change = it.instruction().match(this);
+                return (before, said) -> Changes.note(change.change(before, said), it.tNanos(), said);
+            }
+
+            @Override
+            public Change level(Instruction.Level it) {
+                return switch (it.command().verb()) {
+                    case REPAIRED -> (before, said) -> before.withWarning(Optional.empty());
+                    case CANCEL -> (before, said) -> before.withToDo(Optional.empty());
+                    case POINT, CHECK, DONE, CUT -> (before, said) -> before;
+                };
+            }
+
+            @Override
+            public Change find(Instruction.Find it) {
+                return (before, said) -> before.withSeek(it.seek());
+            }
+
+            @Override
+            public Change takeBack(Instruction.TakeBack it) {
+                return (before, said) -> before.withVerdict(Verdict.turn(before.seek()));
+            }
         }
     }
 }

@@ -53,8 +53,8 @@ final class SceneWords {
     }
 
     static String sentence(Scene scene) {
-        if (scene.request().isPresent()) {
-            return scene.request().get().text();
+        if (scene.toDo().isPresent()) {
+            return scene.toDo().get().text();
         }
         return verdict(scene);
     }

@@ -41,7 +41,7 @@ final class TurningSpeed {
         if (record instanceof SessionStart start && start.stepped()) {
             said = true;
         }
-        if (record instanceof Link) {
+        if (record instanceof Link.Changed) {
             lastNanos = Long.MIN_VALUE;
         }
         if (said || !(record instanceof ReadingTaken)) {

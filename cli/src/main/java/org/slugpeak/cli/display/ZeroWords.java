@@ -1,5 +1,6 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.steps.StepsBack;
 
 /** A zero between plus and minus, which has no decibels: the swing on either side is its measure. Immutable. */
@@ -17,7 +18,7 @@ record ZeroWords() implements SeekWords {
 
     @Override
     public String stepsBack(StepsBack back, double dropDb, String unit) {
-        return "past zero: back " + back.words();
+        return "past zero: back " + RecordSentences.steps(back);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.open;
 
+import org.slugpeak.core.session.Instruction;
 import java.util.List;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.option.AnalysisSettings;
@@ -14,7 +15,7 @@ import org.slugpeak.cli.run.SessionOutput;
  * @param outputs open what takes every record, once the source is open
  * @param settings what to seek, and in which readings
  * @param guide says which adjuster is at hand
- * @param marks are set right at the beginning, as a level command is
+ * @param opening instructions that are given right at the beginning
  */
 public record SessionParts(
         String address,
@@ -22,7 +23,7 @@ public record SessionParts(
         OutputsOpening outputs,
         AnalysisSettings settings,
         Guide guide,
-        List<String> marks) {
+        List<Instruction> opening) {
 
     /** Opens where readings come from. */
     @FunctionalInterface
@@ -53,10 +54,10 @@ public record SessionParts(
 
     /** Copies the list. */
     public SessionParts {
-        marks = List.copyOf(marks);
+        opening = List.copyOf(opening);
     }
 
-    /** A session that begins without a mark. */
+    /** A session that begins without an instruction. */
     public SessionParts(
             String address, SourceOpening source, OutputsOpening outputs, AnalysisSettings settings, Guide guide) {
         this(address, source, outputs, settings, guide, List.of());

@@ -53,7 +53,7 @@ public final class SessionRunner {
                         Version.tool(),
                         parts.settings().stepped()),
                 outputs);
-        return session.openedWith(parts.marks());
+        return session.openedWith(parts.opening());
     }
 
     /**

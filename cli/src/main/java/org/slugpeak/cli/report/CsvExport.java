@@ -5,10 +5,12 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Work;
 
 /**
  * Every reading of the sessions, one a line (RFC 4180); where there is none, as in logs of {@code slugpeak scale}, every dial error.
@@ -24,6 +26,7 @@ public final class CsvExport implements RecordSink {
     static final String DIALS = "signalHz,dialErrorHz,when,session\n";
 
     private final Writer out;
+    private final Writing writing = new Writing();
     private final StringBuilder dials = new StringBuilder();
     private boolean begun;
     private String session = "";
@@ -56,12 +59,33 @@ public final class CsvExport implements RecordSink {
      */
     @Override
     public void take(SessionRecord record) {
-        if (record instanceof ReadingTaken taken) {
-            reading(taken);
-        } else if (record instanceof Adjuster change) {
-            adjuster = change.action() == Adjuster.Action.BEGIN ? quoted(change.name()) : "";
-        } else if (record instanceof Advice advice) {
-            DialError.of(advice).ifPresent(this::dial);
+        record.matchFamily(writing);
+    }
+
+    /** What is exported; whether it is any of this is given only because the matcher wants a value. */
+    private final class Writing implements Families<Boolean> {
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean frame(Frame it) {
+            if (it instanceof ReadingTaken taken) {
+                reading(taken);
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean work(Work it) {
+            if (it instanceof Adjuster change) {
+                adjuster = change.action() == Adjuster.Action.BEGIN ? quoted(change.name()) : "";
+            } else if (it instanceof Work.DialNoted noted) {
+                dial(noted);
+            }
+            return true;
         }
     }
 
@@ -91,8 +115,8 @@ public final class CsvExport implements RecordSink {
                 + "," + session + "\n");
     }
 
-    private void dial(DialError point) {
-        dials.append(number(point.hz()))
+    private void dial(Work.DialNoted point) {
+        dials.append(number(point.signalHz()))
                 .append(',')
                 .append(number(point.errorHz()))
                 .append(point.after() ? ",after," : ",before,")

@@ -5,6 +5,7 @@ import org.slugpeak.bridge.source.AnalysisListener;
 import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Link;
 
 /** Carries what a source delivers into the analysis, and counts what was no reading. One thread. */
 final class AnalysisFeed extends AnalysisListener {
@@ -62,14 +63,15 @@ final class AnalysisFeed extends AnalysisListener {
     public void garbled(String where, String problem) {
         garbled++;
         if (garbled <= TOLD_ONE_BY_ONE) {
-            analysis().advise("not-a-reading", where + ": " + problem, garbled);
+            int count = garbled;
+            analysis().tell(at -> new Link.NotAReading(at, where, problem, count));
         }
     }
 
     /** Says how many lines were no readings, where that was not said for each. */
     void summarise() {
         if (garbled > TOLD_ONE_BY_ONE) {
-            analysis().advise("not-a-reading", garbled + " lines in all were not readings and were left out", garbled);
+            analysis().tell(at -> new Link.LeftOut(at, garbled));
         }
     }
 }

@@ -3,10 +3,14 @@ package org.slugpeak.cli.run;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Work;
 
 /**
  * Finds out, with no key pressed, that the user has gone on to the next adjuster: the last one was held, and now the reading
@@ -24,6 +28,7 @@ public final class AutoAdvance implements RecordSink {
     /** One reading alone may be a spike. */
     private static final int READINGS_IN_A_ROW = 2;
 
+    private final Watching watching = new Watching();
     private boolean armed;
     private double heldAt;
     private boolean zero;
@@ -35,18 +40,45 @@ public final class AutoAdvance implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        if (record instanceof Held held) {
-            armed = true;
-            heldAt = held.value();
-            zero = Double.isNaN(held.lossDb());
-            departed = 0;
-        } else if (record instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
-            armed = false;
-            swing = 0;
-            departed = 0;
-        } else if (record instanceof ReadingTaken taken && !Double.isNaN(taken.smoothed())) {
-            swing = Math.max(swing, Math.abs(taken.smoothed()));
-            departed = armed && taken.trend() != Trend.STEADY && isAway(taken.smoothed()) ? departed + 1 : 0;
+        record.matchFamily(watching);
+    }
+
+    /** What arms it and what counts; whether it is any of this is given only because the matcher wants a value. */
+    private final class Watching implements Families<Boolean> {
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean finding(Finding it) {
+            if (it instanceof Held held) {
+                armed = true;
+                heldAt = held.value();
+                zero = Double.isNaN(held.lossDb());
+                departed = 0;
+            }
+            return armed;
+        }
+
+        @Override
+        public Boolean work(Work it) {
+            if (it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
+                armed = false;
+                swing = 0;
+                departed = 0;
+            }
+            return armed;
+        }
+
+        @Override
+        public Boolean frame(Frame it) {
+            if (it instanceof ReadingTaken taken && !Double.isNaN(taken.smoothed())) {
+                swing = Math.max(swing, Math.abs(taken.smoothed()));
+                departed = armed && taken.trend() != Trend.STEADY && isAway(taken.smoothed()) ? departed + 1 : 0;
+            }
+            return armed;
         }
     }
 

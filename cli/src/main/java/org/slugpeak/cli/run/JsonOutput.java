@@ -2,6 +2,7 @@ package org.slugpeak.cli.run;
 
 import java.io.OutputStream;
 import org.slugpeak.bridge.log.JsonLines;
+import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.session.SessionRecord;
 
 /** Writes every record as a line of JSON. Where they cannot be written the session goes on for its log. */
@@ -15,7 +16,7 @@ public final class JsonOutput implements SessionOutput {
      * @param out standard output, which says by itself where it fails; need not be buffered
      */
     public JsonOutput(OutputStream out) {
-        this.lines = new JsonLines(out);
+        this.lines = new JsonLines(out, new RecordSentences());
     }
 
     @Override

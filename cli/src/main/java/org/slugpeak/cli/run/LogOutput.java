@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import org.slugpeak.bridge.log.SessionLog;
 import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.session.SessionRecord;
 
 /** Keeps the session in a file. */
@@ -24,7 +25,8 @@ public final class LogOutput implements SessionOutput {
      * @throws BadLog if the file is there or cannot be made
      */
     public static LogOutput create(Path file, PrintStream error) throws BadLog {
-        return new LogOutput(SessionLog.create(file, warning -> error.println("slugpeak: " + warning)));
+        return new LogOutput(
+                SessionLog.create(file, new RecordSentences(), warning -> error.println("slugpeak: " + warning)));
     }
 
     @Override

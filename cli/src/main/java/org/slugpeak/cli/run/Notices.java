@@ -1,8 +1,9 @@
 package org.slugpeak.cli.run;
 
 import java.io.PrintStream;
+import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -10,6 +11,7 @@ import org.slugpeak.core.session.SessionRecord;
 public final class Notices implements SessionOutput {
 
     private final PrintStream error;
+    private final Saying saying = new Saying();
 
     /**
      * Notices on a stream.
@@ -23,13 +25,53 @@ public final class Notices implements SessionOutput {
     @Override
     public void take(SessionRecord record) {
         if (record instanceof Link link) {
-            say("link " + link.state().code() + (link.detail().isEmpty() ? "" : ": " + link.detail()));
-        } else if (record instanceof Advice advice && advice.topic().equals("not-a-reading")) {
-            say(advice.text());
+            link.match(saying).ifPresent(this::say);
         }
     }
 
     private void say(String words) {
         error.println("slugpeak: " + SafeText.line(words));
+    }
+
+    /** What is told of the link; the rest is on the screen or in the lines. */
+    private static final class Saying implements Link.Matcher<Optional<String>> {
+
+        private final RecordSentences sentences = new RecordSentences();
+
+        @Override
+        public Optional<String> changed(Link.Changed it) {
+            String detail = it.detail().isEmpty() ? "" : ": " + it.detail();
+            return Optional.of("link " + it.state().code() + detail);
+        }
+
+        @Override
+        public Optional<String> broken(Link.Broken it) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> notAReading(Link.NotAReading it) {
+            return Optional.of(sentences.of(it));
+        }
+
+        @Override
+        public Optional<String> leftOut(Link.LeftOut it) {
+            return Optional.of(sentences.of(it));
+        }
+
+        @Override
+        public Optional<String> lowBattery(Link.LowBattery it) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> unitTold(Link.UnitTold it) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> logGap(Link.LogGap it) {
+            return Optional.empty();
+        }
     }
 }

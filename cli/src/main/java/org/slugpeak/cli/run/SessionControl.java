@@ -1,14 +1,23 @@
 package org.slugpeak.cli.run;
 
+import org.slugpeak.core.session.Instruction;
+
 /** What a user (key, pedal, dwell) may ask of a running session. Called in the session's own thread. */
 public interface SessionControl {
 
     /**
-     * Sets a mark at the last reading.
+     * Makes a note at the last reading.
      *
      * @param text one line
      */
-    void mark(String text);
+    void note(String text);
+
+    /**
+     * Orders the analysis to do something.
+     *
+     * @param instruction what
+     */
+    void command(Instruction instruction);
 
     /** Records the adjuster as done, forgets the best and begins the next one. */
     void nextAdjuster();

@@ -11,9 +11,9 @@ import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
-import org.slugpeak.core.session.StepCommand;
 
 /**
  * One session: polls the source, analyses, hands every record to the outputs, until the source ends or somebody quits. One
@@ -30,7 +30,7 @@ public final class SessionRun implements SessionControl {
     private final AnalysisFeed feed;
     private final Queue<Consumer<SessionControl>> requests = new ConcurrentLinkedQueue<>();
     private Progress progress = Progress.IDLE;
-    private List<String> openingMarks = List.of();
+    private List<Instruction> opening = List.of();
     private String endReason = "";
     private boolean stopped;
 
@@ -57,19 +57,19 @@ public final class SessionRun implements SessionControl {
     }
 
     /**
-     * Sets marks right at the beginning, so that they stand in the log and a replay repeats them.
+     * Gives instructions right at the beginning, so that they stand in the log and a replay repeats them.
      *
-     * @param marks one line each
+     * @param instructions in order
      * @return this
      */
-    public SessionRun openedWith(List<String> marks) {
-        openingMarks = List.copyOf(marks);
+    public SessionRun openedWith(List<Instruction> instructions) {
+        opening = List.copyOf(instructions);
         return this;
     }
 
     private void begin(Supplier<SessionStart> start) {
         analysis.start(start.get());
-        openingMarks.forEach(analysis::mark);
+        opening.forEach(analysis::command);
         guide.begin(analysis);
     }
 
@@ -92,7 +92,7 @@ public final class SessionRun implements SessionControl {
 
     private void typed(TypedWord word) {
         switch (word) {
-            case UNDO -> mark(StepCommand.UNDO);
+            case UNDO -> command(new Instruction.TakeBack());
             case NEXT -> nextAdjuster();
             case AGAIN -> sameAdjuster();
             case SKIP -> skipAdjuster();
@@ -180,8 +180,13 @@ public final class SessionRun implements SessionControl {
     }
 
     @Override
-    public void mark(String text) {
-        analysis.mark(text);
+    public void note(String text) {
+        analysis.note(text);
+    }
+
+    @Override
+    public void command(Instruction instruction) {
+        analysis.command(instruction);
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -85,13 +86,13 @@ public final class ShowingOutput implements SessionOutput {
             return;
         }
         switch (action) {
-            case MARK -> control.mark("mark " + ++marks);
+            case MARK -> control.note("mark " + ++marks);
             case NEXT -> control.nextAdjuster();
             case AGAIN -> control.sameAdjuster();
             case PREVIOUS -> control.previousAdjuster();
             case SKIP -> control.skipAdjuster();
             case REST, LEVEL, CUT, CHECK, DONE, DROP, REPAIRED ->
-                control.mark(levelKeys.command(action).text());
+                control.command(new Instruction.Level(levelKeys.command(action)));
             default -> {}
         }
     }

@@ -1,18 +1,19 @@
 package org.slugpeak.cli.scale;
 
+import org.slugpeak.cli.program.Version;
 import java.io.PrintWriter;
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import org.slugpeak.bridge.log.SessionLog;
 import org.slugpeak.bridge.source.BadLog;
-import org.slugpeak.cli.program.Version;
+import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.scale.KnownPoint;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.Work;
 
 /** Keeps the dial errors of a receiver in a session log without readings. All methods are stateless. */
 public final class DialLog {
@@ -30,7 +31,8 @@ public final class DialLog {
      */
     public static boolean write(Path file, List<KnownPoint> points, boolean after, PrintWriter error) throws BadLog {
         SessionLog kept;
-        try (SessionLog log = SessionLog.create(file, warning -> error.println("slugpeak scale: " + warning))) {
+        try (SessionLog log = SessionLog.create(
+                file, new RecordSentences(), warning -> error.println("slugpeak scale: " + warning))) {
             kept = log;
             Analysis session = new Analysis(PeakSettings.defaults(), log);
             session.start(new SessionStart(
@@ -41,9 +43,7 @@ public final class DialLog {
                     PeakSettings.defaults(),
                     Version.tool()));
             for (KnownPoint point : points) {
-                String signal =
-                        BigDecimal.valueOf(point.trueHz()).stripTrailingZeros().toPlainString();
-                session.advise(after ? "dial-after" : "dial-before", signal, point.dialErrorHz());
+                session.tell(at -> new Work.DialNoted(at, point.trueHz(), point.dialErrorHz(), after));
             }
             session.end("done");
         }

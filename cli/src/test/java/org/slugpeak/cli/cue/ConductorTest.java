@@ -1,5 +1,7 @@
 package org.slugpeak.cli.cue;
 
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,25 +15,30 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.Suspicion;
+import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
-import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
-import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
+import org.slugpeak.core.session.Work;
 
 class ConductorTest {
 
@@ -167,7 +174,7 @@ class ConductorTest {
     @Test
     void anOverloadIsRoughAndAtMostOnceInTenSeconds() {
         conductor.take(reading(0, 1.0, 1.0, Trend.RISING));
-        conductor.take(new Overload(seconds(1), Overload.Cause.CLIPPING, "turn it down"));
+        conductor.take(new Overload(seconds(1), Overload.Cause.CLIPPING, Double.NaN));
         for (int i = 0; i < 200; i++) {
             conductor.take(untrusted(1 + i * 0.1, Condition.CLIPPING, 1.0, 1.0));
         }
@@ -181,7 +188,7 @@ class ConductorTest {
     @Test
     void anOverloadThatComesAndGoesDoesNotNagEither() {
         for (int i = 0; i < 50; i++) {
-            conductor.take(new Overload(seconds(i * 0.2), Overload.Cause.CLIPPING, "turn it down"));
+            conductor.take(new Overload(seconds(i * 0.2), Overload.Cause.CLIPPING, Double.NaN));
             conductor.take(new OverloadCleared(seconds(i * 0.2 + 0.1)));
         }
         assertEquals(List.of(Event.OVERLOAD), events);
@@ -191,10 +198,9 @@ class ConductorTest {
     @EnumSource(value = Link.State.class, names = "RESUMED", mode = EnumSource.Mode.EXCLUDE)
     void aLinkThatIsLostOrFellSilentKnocksTwiceAndSilencesTheOldTone(Link.State state) {
         conductor.take(reading(0, 1.0, 1.0, Trend.RISING));
-        assertEquals(Gate.OPEN, aim.live());
-        conductor.take(new Link(seconds(1), state, "what happened"));
+        conductor.take(new Link.Changed(seconds(1), state, "what happened"));
         assertEquals(Gate.SHUT, aim.live());
-        conductor.take(new Link(seconds(9), Link.State.RESUMED, ""));
+        conductor.take(new Link.Changed(seconds(9), Link.State.RESUMED, ""));
         conductor.take(reading(9, 1.0, 1.0, Trend.RISING));
         assertEquals(List.of(Event.LINK_LOST, Event.LINK_BACK), events);
         assertEquals(Gate.OPEN, aim.live());
@@ -202,7 +208,7 @@ class ConductorTest {
 
     @Test
     void aSourceThatNeverBeganIsHeardToo() {
-        conductor.take(new Link(0, Link.State.STALE, "no reading yet"));
+        conductor.take(new Link.Changed(0, Link.State.STALE, "no reading yet"));
         assertEquals(List.of(Event.LINK_LOST), events);
         assertEquals(Gate.SHUT, aim.live());
     }
@@ -260,36 +266,34 @@ class ConductorTest {
         assertFalse(events.contains(Event.LOOK));
     }
 
-    private void advise(double seconds, String topic) {
-        conductor.take(new Advice(seconds(seconds), topic, "halve the generator", Double.NaN));
-    }
-
     @Test
     void whatTheEyesMustReadIsHeardEachTime() {
-        for (String topic : List.of("ask", Topics.SET_UP, Topics.GUARD, Topics.PLAN_OVER, "possible-mica")) {
-            advise(1, topic);
-        }
+        conductor.take(new Request.Asked(seconds(1), CheckKind.LEVEL, 0));
+        conductor.take(new Request.Undamp(seconds(1), new Damping("T1 bottom", 22e3)));
+        conductor.take(new Guard.EndOfTravel(seconds(1)));
+        conductor.take(new Work.PlanOver(seconds(1)));
+        conductor.take(new Caution.Suspected(seconds(1), Suspicion.MICA, Double.NaN));
         assertEquals(Collections.nCopies(5, Event.LOOK), events);
     }
 
     @Test
     void whatFollowsASoundOfItsOwnIsNotHeardTwice() {
-        advise(1, Topics.TURN);
-        advise(2, Topics.HANDS_OFF);
-        advise(3, "sign");
+        conductor.take(new Request.HandsOff(seconds(1), false));
+        conductor.take(new Work.WentBack(seconds(2)));
+        conductor.take(new Finding.Hinted(seconds(3), Hint.NEGATIVE_GOING, -0.5));
         assertEquals(List.of(), events);
     }
 
     @Test
     void theEndOfACheckSoundsLikeABeginning() {
-        advise(1, "check-over");
+        conductor.take(new Request.CheckOver(seconds(1)));
         assertEquals(List.of(Event.BEGIN), events);
     }
 
     @Test
     void aPlanCanChangeWhatIsSought() {
         conductor.take(start(Seek.PEAK));
-        conductor.take(new Mark(seconds(1), SeekCommand.text(Seek.DIP)));
+        conductor.take(new Said.Command(seconds(1), new Instruction.Find(Seek.DIP)));
         conductor.take(reading(2, 2.0, 1.0, Trend.FALLING));
         assertTrue(aim.liveHertz() < aim.referenceHertz(), "more than the least is farther");
         assertEquals(1, words.size());

@@ -11,11 +11,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.slugpeak.core.curve.CurveRecords;
+import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
 class CurvePageTest {
@@ -32,12 +33,8 @@ class CurvePageTest {
         return keeper.scene();
     }
 
-    private static SessionRecord advice(String topic, String text, double amount) {
-        return new Advice(0, topic, text, amount);
-    }
-
     private static SessionRecord setting() {
-        return advice(CurveRecords.SET, "generator to 441.00 kHz (2 of 31)", 441e3);
+        return new Request.SetGenerator(0, 441e3, 2, 31);
     }
 
     private Grid draw(CurveScene scene, int width, int height) {
@@ -60,10 +57,7 @@ class CurvePageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void everySizeSaysWhatToDoWhichPointItIsAndWhichKeysHelp(int width, int height) {
         Grid grid = draw(
-                scene(
-                        advice(CurveRecords.POINT, "440000.000", 0.487),
-                        setting(),
-                        reading(1, 0.523, 0.523, Trend.STEADY)),
+                scene(new CurveWork.PointTaken(0, 440e3, 0.487), setting(), reading(1, 0.523, 0.523, Trend.STEADY)),
                 width,
                 height);
         String words = text(grid).replaceAll("\\s+", " ");
@@ -81,13 +75,11 @@ class CurvePageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void whatIsAskedBeforeTheCurveTakesTheRoomOfTheFigures(int width, int height) {
         Grid grid = draw(
-                scene(reading(1, 0.523, 0.523, Trend.STEADY), advice("ask", "switch the generator off", Double.NaN)),
-                width,
-                height);
-        boolean large = BlockText.stands(grid, "SWITCH", 1)
-                || BlockText.stands(grid, "SWITCH", 2)
-                || BlockText.stands(grid, "SWITCH", 3);
-        assertTrue(large || text(grid).contains("switch the generator off"), () -> text(grid));
+                scene(reading(1, 0.523, 0.523, Trend.STEADY), new Request.Asked(0, CheckKind.REST, 0)), width, height);
+        boolean large = BlockText.stands(grid, "TURN", 1)
+                || BlockText.stands(grid, "TURN", 2)
+                || BlockText.stands(grid, "TURN", 3);
+        assertTrue(large || text(grid).contains("turn the generator off"), () -> text(grid));
         assertTrue(text(grid).contains("reading 0.523"), () -> text(grid));
     }
 
@@ -95,12 +87,14 @@ class CurvePageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void aLostMeterLeavesNoOldNumberAndFillsItsRow(int width, int height) {
         CurveScene lost = scene(
-                setting(), reading(1, 0.523, 0.523, Trend.STEADY), new Link(0, Link.State.LOST, "plug it in again"));
+                setting(),
+                reading(1, 0.523, 0.523, Trend.STEADY),
+                new Link.Changed(0, Link.State.LOST, "plug it in again"));
         Grid grid = draw(lost, width, height);
         assertTrue(grid.line(1).contains("meter lost: plug it in again"));
         assertEquals(Grid.Style.ALERT, grid.styleAt(1, width - 1));
         assertFalse(BlockText.stands(grid, "0.523", 1) || text(grid).contains("0.523"), () -> text(grid));
-        assertTrue(scene(new Link(0, Link.State.LOST, ""), new Link(0, Link.State.RESUMED, ""))
+        assertTrue(scene(new Link.Changed(0, Link.State.LOST, ""), new Link.Changed(0, Link.State.RESUMED, ""))
                 .alarm()
                 .isEmpty());
     }

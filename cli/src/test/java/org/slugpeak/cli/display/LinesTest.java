@@ -9,31 +9,60 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
-import org.slugpeak.core.plan.Topics;
+import org.slugpeak.core.plan.Acceptance;
+import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
-import org.slugpeak.core.session.SeekCommand;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 
 class LinesTest {
+
+    private static final PlanStep STEP = new PlanStep(
+            "T2 top",
+            Goal.PEAK,
+            new Setup(
+                    OptionalDouble.of(455e3),
+                    "",
+                    "",
+                    "",
+                    OptionalDouble.empty(),
+                    "",
+                    "",
+                    Optional.empty(),
+                    HighTension.POSSIBLE),
+            false,
+            Optional.empty(),
+            Acceptance.MAXIMUM,
+            List.of());
 
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8);
@@ -82,7 +111,7 @@ class LinesTest {
                 double t = i * 2 / 3.0;
                 lines.take(new Passed(seconds(t), 0.9, seconds(t), 0.6));
                 lines.take(reading(t + 0.1, 0.8, 0.9, Trend.STEADY));
-                lines.take(new Advice(seconds(t + 0.2), "best-aged", "the old best is out of reach", 0.2));
+                lines.take(new Finding.Hinted(seconds(t + 0.2), Hint.BEST_AGED, 0.2));
                 lines.take(new Returned(seconds(t + 0.3), 0.899, 0.04));
                 lines.take(reading(t + 0.4, 0.9, 0.9, Trend.STEADY));
             }
@@ -122,16 +151,17 @@ class LinesTest {
             lines.take(new Held(seconds(4), 0.9, 0));
             lines.take(new TwoPeaks(seconds(5), 0.9, 0.95, 1.24));
             lines.take(new NoPeak(seconds(6), NoPeakReason.END_OF_TRAVEL));
-            lines.take(new Overload(seconds(7), Overload.Cause.CLIPPING, "turn it down"));
+            lines.take(new Overload(seconds(7), Overload.Cause.CLIPPING, Double.NaN));
             lines.take(new OverloadCleared(seconds(8)));
-            lines.take(new Weak(seconds(9), 11.6, "turn the generator up"));
+            lines.take(new Weak(seconds(9), 11.6));
             lines.take(new Drift(seconds(10), -0.25, "dB"));
-            lines.take(new Link(seconds(11), Link.State.LOST, "unplugged"));
-            lines.take(new Link(seconds(12), Link.State.RESUMED, ""));
-            lines.take(new Mark(seconds(13), "hum"));
-            lines.take(new Mark(seconds(13), "level: check rest"));
+            lines.take(new Link.Changed(seconds(11), Link.State.LOST, "unplugged"));
+            lines.take(new Link.Changed(seconds(12), Link.State.RESUMED, ""));
+            lines.take(new Said.Note(seconds(13), "hum"));
+            lines.take(new Said.Note(seconds(13), "level: check rest"));
+            lines.take(new Said.Command(seconds(13), new Instruction.Level(LevelCommand.check(CheckKind.REST))));
             lines.take(new Adjuster(seconds(14), "T1 top", Adjuster.Action.DONE, 0.5, 0.9, 5.1));
-            lines.take(new Advice(seconds(15), "turn-slower", "turn 2.0 times slower for this meter", 2));
+            lines.take(new Finding.Hinted(seconds(15), Hint.TURN_SLOWER, 2));
             lines.take(new SessionEnd(seconds(16), 320, "quit"));
             assertEquals(
                     List.of(
@@ -142,38 +172,38 @@ class LinesTest {
                             "held: recorded at 0.900 V",
                             "two peaks, dip of 1.2 dB between: the second is higher",
                             "no peak: end of the travel",
-                            "OVERLOAD, clipping: turn it down",
+                            "OVERLOAD, clipping: turn the generator or the input level down",
                             "overload gone",
-                            "weak, 12 dB over the noise: turn the generator up",
+                            "weak, 12 dB over the noise: turn the generator up, or read more slowly",
                             "drifting -0.250 dB a minute, nothing is turned",
                             "LINK LOST: unplugged",
                             "readings again",
                             "hum",
+                            "level: check rest",
                             "check of rest: hands off for a moment",
                             "T1 top done, +5.1 dB",
-                            "turn 2.0 times slower for this meter",
+                            "turn 2.0 times slower",
                             "end, 320 readings: quit"),
                     said());
         }
 
         @Test
         void whatTheUserIsAskedToDoIsSaidAsARequest() {
-            lines.take(new Advice(seconds(1), "ask", "halve the generator", Double.NaN));
-            lines.take(new Advice(seconds(2), Topics.SET_UP, "generator 455 kHz, meter at detector", Double.NaN));
-            lines.take(new Advice(seconds(3), Topics.TURN, "T2 top: to the maximum", Double.NaN));
+            Optional<Setup> setup = Optional.of(STEP.setup());
+            lines.take(new Request.Asked(seconds(1), CheckKind.LEVEL, 0));
+            lines.take(new Request.SetUp(
+                    seconds(2), new Preparation(setup, false, false, Optional.empty(), Optional.empty())));
+            lines.take(new Request.Turn(seconds(3), STEP));
             assertEquals(
-                    List.of(
-                            "please: halve the generator",
-                            "set up: generator 455 kHz, meter at detector",
-                            "T2 top: to the maximum"),
+                    List.of("please: halve the generator", "set up: generator 455 kHz", "T2 top: to the maximum"),
                     said());
         }
 
         @Test
         void whatIsSoughtIsSaidWhenItChangesInTheMiddleOfAPlan() {
             lines.take(Sessions.start(Seek.PEAK));
-            lines.take(new Mark(seconds(1), SeekCommand.text(Seek.PEAK)));
-            lines.take(new Mark(seconds(2), SeekCommand.text(Seek.DIP)));
+            lines.take(new Said.Command(seconds(1), new Instruction.Find(Seek.PEAK)));
+            lines.take(new Said.Command(seconds(2), new Instruction.Find(Seek.DIP)));
             assertEquals(2, said().size());
             assertEquals("looking for a dip: less is nearer", said().get(1));
         }

@@ -8,28 +8,39 @@ import static org.slugpeak.cli.display.Sessions.reading;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
-import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.LevelRange;
+import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.Guard;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 
 class PageTest {
+
+    private static final RecordSentences WORDS = new RecordSentences();
 
     private static final List<String> KEYS = KeyBindings.usual()
             .phrases(EnumSet.of(
@@ -98,7 +109,7 @@ class PageTest {
     @ParameterizedTest
     @CsvSource({"40,12,1", "80,24,2", "200,60,5"})
     void aSourceThatFellSilentNeverLeavesAnOldNumberLookingLive(int width, int height, int digitScale) {
-        Link silent = new Link(Sessions.seconds(3), Link.State.STALE, "no reading for 2.0 s");
+        Link silent = new Link.Changed(Sessions.seconds(3), Link.State.STALE, "no reading for 2.0 s");
         Scene scene = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), silent);
         Grid grid = page.draw(scene, Aside.NONE, width, height);
         assertTrue(text(scene, width, height).contains("NO NEW READINGS: no reading for 2.0 s"));
@@ -110,8 +121,8 @@ class PageTest {
     void readingsThatComeAgainTakeTheAlarmAwayAndStandThere() {
         Scene scene = scene(
                 Seek.PEAK,
-                new Link(0, Link.State.STALE, "no reading yet, after 10 s: see that it runs"),
-                new Link(0, Link.State.RESUMED, "after 14.0 s"),
+                new Link.Changed(0, Link.State.STALE, "no reading yet, after 10 s: see that it runs"),
+                new Link.Changed(0, Link.State.RESUMED, "after 14.0 s"),
                 reading(1, 0.870, 0.870, Trend.RISING));
         Grid grid = page.draw(scene, Aside.NONE, 80, 24);
         assertFalse(text(scene, 80, 24).contains("NO NEW READINGS"));
@@ -122,7 +133,7 @@ class PageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void beforeTheFirstReadingItSaysInFullWhatToDo(int width, int height) {
         String advice = "no reading yet, after 10 s: see that whatever writes here runs, and sends each line at once";
-        String text = text(scene(Seek.PEAK, new Link(0, Link.State.STALE, advice)), width, height);
+        String text = text(scene(Seek.PEAK, new Link.Changed(0, Link.State.STALE, advice)), width, height);
         Stream.of(advice.split(" "))
                 .forEach(word -> assertTrue(text.contains(word), () -> word + " is missing in\n" + text));
     }
@@ -133,10 +144,10 @@ class PageTest {
         Scene scene = scene(
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
-                new Overload(Sessions.seconds(2), Overload.Cause.OVER_RANGE, "turn it down"),
+                new Overload(Sessions.seconds(2), Overload.Cause.OVER_RANGE, Double.NaN),
                 Sessions.untrusted(2, Condition.OVER_RANGE, 0.870, 0.870));
         Grid grid = page.draw(scene, Aside.NONE, width, height);
-        assertTrue(grid.line(1).contains("OVERLOAD, over-range: turn it down"));
+        assertTrue(grid.line(1).contains("OVERLOAD, over-range: turn the"));
         long alertRows = Stream.iterate(0, row -> row < grid.height(), row -> row + 1)
                 .filter(row -> grid.styleAt(row, 0) == Grid.Style.ALERT
                         && grid.styleAt(row, grid.width() - 1) == Grid.Style.ALERT)
@@ -151,7 +162,7 @@ class PageTest {
         Scene scene = scene(
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
-                new Link(Sessions.seconds(3), Link.State.LOST, "/dev/ttyUSB0 has gone"));
+                new Link.Changed(Sessions.seconds(3), Link.State.LOST, "/dev/ttyUSB0 has gone"));
         Grid grid = page.draw(scene, Aside.NONE, 80, 24);
         assertTrue(grid.line(1).contains("LINK LOST: /dev/ttyUSB0 has gone"));
         assertTrue(BlockText.stands(grid, "NO LINK", 1));
@@ -162,7 +173,7 @@ class PageTest {
     @ParameterizedTest
     @CsvSource({"80,24,1", "120,40,2", "200,60,3"})
     void aQuestionIsWrittenAcrossTheScreen(int width, int height, int scale) {
-        Grid grid = page.draw(asked("halve the generator"), Aside.NONE, width, height);
+        Grid grid = page.draw(asked(CheckKind.LEVEL), Aside.NONE, width, height);
         assertTrue(BlockText.stands(grid, "GENERATOR", scale), () -> String.join("\n", grid.lines()));
         String text = String.join("\n", grid.lines());
         assertTrue(text.contains("halve the generator"), "and once more with small letters for its units");
@@ -171,21 +182,30 @@ class PageTest {
 
     @Test
     void ofALongSetUpTheGeneratorIsLargeAndTheRestIsWhole() {
-        String setUp =
-                "generator 455 kHz, modulation none, to converter grid through 0.05 uF, dial 1620, quiet, meter at"
-                        + " detector load, DC, reading 0.5 to 1.5 V";
-        Grid grid = page.draw(asked(setUp), Aside.NONE, 80, 24);
+        Setup setup = new Setup(
+                OptionalDouble.of(455e3),
+                "none",
+                "",
+                "",
+                OptionalDouble.empty(),
+                "1620, quiet, the gang all the way open and the volume all the way up",
+                "",
+                Optional.of(new LevelRange(0.5, 1.5, "V")),
+                HighTension.POSSIBLE);
+        Preparation knobs = new Preparation(Optional.of(setup), false, false, Optional.empty(), Optional.empty());
+        Request asked = new Request.SetUp(Sessions.seconds(2), knobs);
+        Grid grid = page.draw(scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), asked), Aside.NONE, 80, 24);
         assertTrue(
                 BlockText.stands(grid, "GENERATOR 455", 1) && BlockText.stands(grid, "KHZ", 1),
                 () -> String.join("\n", grid.lines()));
         String text = String.join("\n", grid.lines()).replaceAll("\\s+", " ");
-        assertTrue(text.contains(setUp), text);
+        assertTrue(text.contains(WORDS.of(asked)), text);
     }
 
     @Test
     void whereAHandGoesIntoTheSetOffIsLargeAndTheRestIsWhole() {
-        String move = CheckKind.LOADING.moves().get(0);
-        Grid grid = page.draw(asked(move), Aside.NONE, 80, 24);
+        String move = WORDS.of(new Request.Asked(0, CheckKind.LOADING, 0));
+        Grid grid = page.draw(asked(CheckKind.LOADING), Aside.NONE, 80, 24);
         assertTrue(
                 BlockText.stands(grid, "SET", 2) && BlockText.stands(grid, "OFF", 2),
                 () -> String.join("\n", grid.lines()));
@@ -194,8 +214,8 @@ class PageTest {
 
     @Test
     void inASmallWindowAQuestionIsWhole() {
-        String move = CheckKind.LOADING.moves().get(0);
-        String text = words(page.draw(asked(move), Aside.NONE, 40, 12));
+        String move = WORDS.of(new Request.Asked(0, CheckKind.LOADING, 0));
+        String text = words(page.draw(asked(CheckKind.LOADING), Aside.NONE, 40, 12));
         assertTrue(text.contains(move), text);
         assertTrue(text.contains("q quit"), text);
     }
@@ -204,11 +224,9 @@ class PageTest {
         return String.join("\n", grid.lines()).replaceAll("\\s+", " ");
     }
 
-    private static Scene asked(String move) {
+    private static Scene asked(CheckKind check) {
         return scene(
-                Seek.PEAK,
-                reading(1, 0.870, 0.870, Trend.RISING),
-                new Advice(Sessions.seconds(2), "ask", move, Double.NaN));
+                Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), new Request.Asked(Sessions.seconds(2), check, 0));
     }
 
     @ParameterizedTest
@@ -216,10 +234,7 @@ class PageTest {
     void aLongNoteIsNeverCutOff(int width, int height) {
         String note = "two maxima: the proper one is usually with the slugs at the outer ends; stay ten seconds to keep"
                 + " this one, or turn to the other";
-        Scene scene = scene(
-                Seek.PEAK,
-                reading(1, 0.870, 0.870, Trend.RISING),
-                new Advice(Sessions.seconds(2), "guard", note, Double.NaN));
+        Scene scene = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), new Guard.Choice(Sessions.seconds(2)));
         String text = text(scene, width, height).replaceAll("\\s+", " ");
         assertTrue(text.contains(note), text);
         assertTrue(text.contains("0.00 dB below best"), text);
@@ -240,11 +255,11 @@ class PageTest {
     void bothAlarmsAreSaidWhenBothHold() {
         Scene scene = scene(
                 Seek.PEAK,
-                new Overload(1, Overload.Cause.CLIPPING, "turn it down"),
-                new Link(2, Link.State.STALE, "for 2 s"));
+                new Overload(1, Overload.Cause.CLIPPING, Double.NaN),
+                new Link.Changed(2, Link.State.STALE, "for 2 s"));
         String banner = page.draw(scene, Aside.NONE, 80, 24).line(1);
         assertTrue(banner.contains("NO NEW READINGS: for 2 s"));
-        assertTrue(banner.contains("OVERLOAD, clipping: turn it down"));
+        assertTrue(banner.contains("OVERLOAD, clipping: turn the"));
     }
 
     @Test
@@ -332,8 +347,8 @@ class PageTest {
         assertTrue(text.contains("no best yet"));
     }
 
-    private static Advice hum() {
-        return new Advice(Sessions.seconds(1), Suspicion.HUM.topic(), Suspicion.HUM.text(), 0.1);
+    private static Caution hum() {
+        return new Caution.Suspected(Sessions.seconds(1), Suspicion.HUM, 0.1);
     }
 
     private static Page pageWithRepaired() {
@@ -351,28 +366,28 @@ class PageTest {
         Scene later = scene(
                 Seek.PEAK,
                 hum(),
-                new Mark(Sessions.seconds(2), "something else"),
+                new Said.Note(Sessions.seconds(2), "something else"),
                 new Passed(Sessions.seconds(3), 0.870, Sessions.seconds(1), 0.3),
                 reading(60, 0.812, 0.870, Trend.FALLING));
         String shown = flat(pageWithRepaired(), later, width, height);
-        assertTrue(shown.contains(Suspicion.HUM.text() + " (f repaired)"), shown);
+        assertTrue(shown.contains(WORDS.of(hum()) + " (f repaired)"), shown);
         assertTrue(shown.contains("below best"), shown);
     }
 
     @ParameterizedTest
     @EnumSource(Suspicion.class)
     void everySuspicionIsWholeInASmallWindow(Suspicion suspicion) {
-        Advice raised = new Advice(Sessions.seconds(2), suspicion.topic(), suspicion.text(), Double.NaN);
+        Caution raised = new Caution.Suspected(Sessions.seconds(2), suspicion, Double.NaN);
         Scene doubtful = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), raised);
         String shown = flat(pageWithRepaired(), doubtful, 40, 12);
-        assertTrue(shown.contains(suspicion.text() + " (f repaired)"), shown);
+        assertTrue(shown.contains(WORDS.of(raised) + " (f repaired)"), shown);
     }
 
     @Test
     void aSuspicionGoesWhenTheUserHasLookedAfterItOrACheckHasProvedItWrong() {
-        Mark repaired = new Mark(Sessions.seconds(2), LevelCommand.repaired().text());
+        Said repaired = new Said.Command(Sessions.seconds(2), new Instruction.Level(LevelCommand.repaired()));
         assertTrue(scene(Seek.PEAK, hum(), repaired).warning().isEmpty());
-        Advice cleared = new Advice(Sessions.seconds(2), Suspicion.CLEARED, Suspicion.HUM.clearedText(), Double.NaN);
+        Caution cleared = new Caution.NoLongerSuspected(Sessions.seconds(2), Suspicion.HUM);
         assertTrue(scene(Seek.PEAK, hum(), cleared).warning().isEmpty());
         Adjuster next = new Adjuster(Sessions.seconds(2), "T1 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN);
         assertTrue(scene(Seek.PEAK, hum(), next).warning().isPresent());
@@ -380,11 +395,11 @@ class PageTest {
 
     @Test
     void aPeakThatIsTooWideIsOfNoInterestForTheNextAdjusterOrAfterTheLevelCheck() {
-        Advice wide = new Advice(Sessions.seconds(1), LevelWatch.WIDE_PEAK, "this peak was wide", 2);
+        Caution wide = new Caution.WidePeak(Sessions.seconds(1), 2);
         assertTrue(scene(Seek.PEAK, wide).warning().isPresent());
         Adjuster next = new Adjuster(Sessions.seconds(2), "T1 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN);
         assertTrue(scene(Seek.PEAK, wide, next).warning().isEmpty());
-        Advice checked = new Advice(Sessions.seconds(2), "level-check", "the reading follows the generator", 1);
+        Caution checked = new Caution.Checked(Sessions.seconds(2), CheckKind.LEVEL, CheckFigures.of(1));
         assertTrue(scene(Seek.PEAK, wide, checked).warning().isEmpty());
     }
 }

@@ -6,29 +6,56 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slugpeak.cli.display.Sessions.reading;
 import static org.slugpeak.cli.display.Sessions.seconds;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
-import org.slugpeak.core.plan.Topics;
-import org.slugpeak.core.safety.SafeHands;
+import org.slugpeak.core.plan.Acceptance;
+import org.slugpeak.core.plan.Damping;
+import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
-import org.slugpeak.core.session.SeekCommand;
-import org.slugpeak.core.session.StepCommand;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.steps.StepsBack;
 
 class SceneTest {
+
+    private static final PlanStep STEP = new PlanStep(
+            "T2 top",
+            Goal.PEAK,
+            new Setup(
+                    OptionalDouble.empty(),
+                    "",
+                    "",
+                    "",
+                    OptionalDouble.empty(),
+                    "",
+                    "",
+                    Optional.empty(),
+                    HighTension.POSSIBLE),
+            false,
+            Optional.empty(),
+            Acceptance.MAXIMUM,
+            List.of());
 
     private final SceneKeeper keeper = new SceneKeeper();
 
@@ -67,7 +94,7 @@ class SceneTest {
                 SceneWords.verdict(keeper.scene()));
         keeper.take(reading(2, 0.89, 0.9, Trend.RISING));
         assertEquals("past it: back, 0.1 dB", SceneWords.verdict(keeper.scene()));
-        keeper.take(new Mark(seconds(2), StepCommand.UNDO));
+        keeper.take(new Said.Command(seconds(2), new Instruction.TakeBack()));
         assertEquals(Verdict.Call.TURN, call());
     }
 
@@ -92,22 +119,21 @@ class SceneTest {
 
     @Test
     void fallingFromTheStartIsAVerdictOfItsOwn() {
-        keeper.take(new Advice(0, "wrong-way", "falling from the start: turn the other way", 0.4));
+        keeper.take(new Finding.Hinted(0, Hint.WRONG_WAY, 0.4));
         assertEquals(Verdict.Call.OTHER_WAY, call());
     }
 
     @Test
     void whoStoppedShortIsToldToTurnAndHowMuchIsMissing() {
         keeper.take(new Returned(seconds(1), 0.5, 0.1));
-        keeper.take(new Advice(
-                seconds(4), "stopped-short", "still 0.29 dB from the best: turn on a little, or back", 0.29));
+        keeper.take(new Finding.Hinted(seconds(4), Hint.STOPPED_SHORT, 0.29));
         assertEquals(Verdict.Call.TURN, call());
         assertTrue(SceneWords.sentence(keeper.scene()).contains("0.29 dB from the best"));
     }
 
     @Test
     void aRemarkFadesAfterEightSecondsOfReadings() {
-        keeper.take(new Advice(seconds(10), "turn-slower", "turn 2.0 times slower for this meter", 2));
+        keeper.take(new Finding.Hinted(seconds(10), Hint.TURN_SLOWER, 2));
         keeper.take(reading(17.9, 0.5, 0.5, Trend.STEADY));
         assertTrue(keeper.scene().note().isPresent());
         keeper.take(reading(18.1, 0.5, 0.5, Trend.STEADY));
@@ -115,33 +141,37 @@ class SceneTest {
     }
 
     private boolean isAsked() {
-        return keeper.scene().request().isPresent();
+        return keeper.scene().toDo().isPresent();
     }
 
-    private void advise(double seconds, String topic) {
-        keeper.take(new Advice(seconds(seconds), topic, "halve the generator", Double.NaN));
+    private void ask(double seconds) {
+        keeper.take(new Request.Asked(seconds(seconds), CheckKind.LEVEL, 0));
+    }
+
+    private void askToTurn(double seconds) {
+        keeper.take(new Request.Turn(seconds(seconds), STEP));
     }
 
     @Test
     void aQuestionStandsUntilTheCheckIsOver() {
-        advise(1, "ask");
+        ask(1);
         assertEquals("halve the generator", SceneWords.sentence(keeper.scene()));
         keeper.take(reading(20, 0.5, 0.5, Trend.FALLING));
         assertTrue(isAsked());
-        advise(21, "check-over");
+        keeper.take(new Request.CheckOver(seconds(21)));
         assertFalse(isAsked());
     }
 
     @Test
     void aQuestionGoesWhenTheCheckIsDropped() {
-        advise(1, "ask");
-        keeper.take(new Mark(seconds(2), LevelCommand.cancel().text()));
+        ask(1);
+        keeper.take(new Said.Command(seconds(2), new Instruction.Level(LevelCommand.cancel())));
         assertFalse(isAsked());
     }
 
     @Test
     void whatToTurnStandsUntilItIsTurned() {
-        advise(1, Topics.TURN);
+        askToTurn(1);
         keeper.take(reading(30, 0.5, 0.5, Trend.STEADY));
         assertTrue(isAsked());
         keeper.take(reading(31, 0.6, 0.6, Trend.RISING));
@@ -150,7 +180,7 @@ class SceneTest {
 
     @Test
     void whatToTurnCanBeReadEvenIfTheHandMovesAlready() {
-        advise(1, Topics.TURN);
+        askToTurn(1);
         keeper.take(reading(2.9, 0.6, 0.6, Trend.RISING));
         assertTrue(isAsked());
         keeper.take(reading(3.1, 0.7, 0.7, Trend.RISING));
@@ -159,8 +189,11 @@ class SceneTest {
 
     @Test
     void aResistorIsAskedForUntilTheAdjusterBegins() {
-        keeper.take(new Advice(0, Topics.DAMPING, SafeHands.at("put 22 kohm across T1 secondary"), 22e3));
-        assertEquals(SafeHands.at("put 22 kohm across T1 secondary"), SceneWords.sentence(keeper.scene()));
+        Optional<Damping> resistor = Optional.of(new Damping("T1 secondary", 22e3, false));
+        keeper.take(new Request.SetUp(0, new Preparation(Optional.empty(), false, false, Optional.empty(), resistor)));
+        assertEquals(
+                "set OFF, unplug, discharge, measure under 30 V; put 22 kohm across T1 secondary; hands away; set ON",
+                SceneWords.sentence(keeper.scene()));
         keeper.take(reading(4, 0.0, 0.9, Trend.FALLING));
         assertTrue(isAsked());
         keeper.take(new Adjuster(seconds(5), "T1 top", Adjuster.Action.BEGIN, 0.9, Double.NaN, Double.NaN));
@@ -169,7 +202,7 @@ class SceneTest {
 
     @Test
     void aPlanCanChangeWhatIsSought() {
-        keeper.take(new Mark(seconds(1), SeekCommand.text(Seek.DIP)));
+        keeper.take(new Said.Command(seconds(1), new Instruction.Find(Seek.DIP)));
         assertEquals(Seek.DIP, keeper.scene().seek());
     }
 

@@ -46,7 +46,7 @@ class TurningSpeedTest {
     void aLinkThatWasAwayDoesNotCount() {
         TurningSpeed speed = new TurningSpeed();
         for (int i = 0; i < 20; i++) {
-            assertTrue(speed.see(new Link(Sessions.seconds(i), Link.State.RESUMED, ""))
+            assertTrue(speed.see(new Link.Changed(Sessions.seconds(i), Link.State.RESUMED, ""))
                     .isEmpty());
             assertTrue(speed.see(Sessions.reading(i, 1, 1, Trend.STEADY)).isEmpty());
         }

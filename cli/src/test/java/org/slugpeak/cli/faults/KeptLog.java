@@ -25,8 +25,8 @@ record KeptLog(List<Double> values, boolean closed) {
         List<Double> values = new ArrayList<>();
         try (LogReader reader =
                 LogReader.open(file, (line, problem) -> Trial.require(false, "line " + line + " " + problem))) {
-            reader.drainTo(record -> {
-                if (record instanceof ReadingTaken taken) {
+            reader.drainTo(entry -> {
+                if (entry.record() instanceof ReadingTaken taken) {
                     values.add(taken.reading().value());
                 }
             });

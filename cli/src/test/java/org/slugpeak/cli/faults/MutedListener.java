@@ -1,11 +1,12 @@
 package org.slugpeak.cli.faults;
 
 import org.slugpeak.bridge.source.Garble;
-import org.slugpeak.bridge.source.LinkNotice;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.Untimed;
 
 /** Hears everything and keeps nothing. */
 final class MutedListener implements SourceListener, Outlet {
@@ -26,7 +27,7 @@ final class MutedListener implements SourceListener, Outlet {
     public void notice(long tNanos, LinkNotice notice, String detail) {}
 
     @Override
-    public void advice(long tNanos, String topic, String text) {}
+    public void remark(Untimed what) {}
 
     @Override
     public void send(byte[] bytes) {}

@@ -11,10 +11,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.bridge.log.LogEntry;
+import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
-import org.slugpeak.core.session.Advice;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionStart;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
@@ -79,12 +81,12 @@ class HtmlReportTest {
     void everyTextIsMadeHarmless() throws Exception {
         String nasty = "<script>alert('x')</script>&\"\u0000\u001b";
         StoryTeller teller = Sessions.teller(nasty);
-        teller.take(Sessions.advice(0, "plan", nasty, Double.NaN));
-        teller.take(Sessions.advice(0, "safety", nasty, Double.NaN));
-        teller.take(Sessions.advice(0, nasty, nasty, Double.NaN));
-        teller.take(Sessions.begin(0, nasty, 0.5));
-        teller.take(Sessions.reading(1, 1, 1));
-        teller.take(Sessions.reading(2, 1, 1));
+        teller.take(Sessions.plan(nasty));
+        teller.take(Sessions.safety(nasty));
+        teller.take(Sessions.told(0, nasty, nasty));
+        teller.take(Sessions.line(Sessions.begin(0, nasty, 0.5)));
+        teller.take(Sessions.line(Sessions.reading(1, 1, 1)));
+        teller.take(Sessions.line(Sessions.reading(2, 1, 1)));
         String page = HtmlReport.of(List.of(teller.story(nasty)));
         assertFalse(page.contains("<script"));
         assertFalse(page.contains("\u0000") || page.contains("\u001b"));
@@ -109,10 +111,10 @@ class HtmlReportTest {
     @Test
     void untrustedReadingsAreCountedAndNotDrawn() {
         StoryTeller teller = Sessions.teller("a");
-        teller.take(Sessions.reading(1, 1, 1));
-        teller.take(Sessions.overRange(2));
-        teller.take(Sessions.overRange(3));
-        teller.take(Sessions.reading(4, 0.9, 1));
+        teller.take(Sessions.line(Sessions.reading(1, 1, 1)));
+        teller.take(Sessions.line(Sessions.overRange(2)));
+        teller.take(Sessions.line(Sessions.overRange(3)));
+        teller.take(Sessions.line(Sessions.reading(4, 0.9, 1)));
         String page = HtmlReport.of(List.of(teller.story("")));
         assertTrue(page.contains("<td>2 over-range</td>"), page);
         assertFalse(page.contains("NaN"));
@@ -123,7 +125,7 @@ class HtmlReportTest {
     void longSessionMakesASmallPage() {
         StoryTeller teller = Sessions.teller("a");
         for (int i = 0; i < 180_000; i++) {
-            teller.take(Sessions.reading(i / 50.0, 1 + 0.5 * Math.sin(i / 500.0), 1.5));
+            teller.take(Sessions.line(Sessions.reading(i / 50.0, 1 + 0.5 * Math.sin(i / 500.0), 1.5)));
         }
         assertTrue(HtmlReport.of(List.of(teller.story(""))).length() < 60_000);
     }
@@ -133,8 +135,9 @@ class HtmlReportTest {
         SessionStart start = new SessionStart(
                 1, Instant.EPOCH, "sim", Measurand.DC_VOLTS, PeakSettings.defaults(), "slugpeak 0.1.0");
         StoryTeller teller = new StoryTeller("demo.jsonl", start);
-        teller.take(new Mark(0, "from the detector back"));
-        teller.take(new Advice(0, "possible-hum", "possible: mains hum", Double.NaN));
+        teller.take(new LogEntry(new Said.Note(0, "from the detector back"), "mark", ""));
+        Caution.Suspected hum = new Caution.Suspected(0, Suspicion.HUM, 0.1);
+        teller.take(new LogEntry(hum, "possible-hum", "possible: mains hum"));
         String page = HtmlReport.of(List.of(teller.story("")));
         assertTrue(page.contains("<h1>Alignment report: Tarnfield 54A, simulated</h1>"), page);
         String folded = page.substring(page.indexOf("<details>"), page.indexOf("</details>"));

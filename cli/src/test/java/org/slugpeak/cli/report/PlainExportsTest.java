@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.core.session.Work;
 
 class PlainExportsTest {
 
@@ -23,7 +24,7 @@ class PlainExportsTest {
     @Test
     void markdownCellsCannotBreakOut() {
         StoryTeller teller = Sessions.teller("a");
-        teller.take(Sessions.advice(0, "safety", "a | b\n# c", Double.NaN));
+        teller.take(Sessions.safety("a | b\n# c"));
         assertTrue(MarkdownReport.of(List.of(teller.story(""))).contains("| a \\| b?\\# c |"));
     }
 
@@ -48,7 +49,7 @@ class PlainExportsTest {
         StringWriter text = new StringWriter();
         CsvExport export = new CsvExport(text);
         export.session("dial.jsonl");
-        export.take(Sessions.advice(0, "dial-after", "1400000", -500));
+        export.take(new Work.DialNoted(0, 1.4e6, -500, true));
         export.end();
         assertEquals("signalHz,dialErrorHz,when,session\n1400000.0,-500.0,after,dial.jsonl\n", text.toString());
     }

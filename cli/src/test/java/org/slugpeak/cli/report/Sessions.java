@@ -1,17 +1,22 @@
 package org.slugpeak.cli.report;
 
 import java.time.Instant;
+import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
+import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.Work;
 
 /** Sessions written by hand. */
 final class Sessions {
@@ -47,8 +52,27 @@ final class Sessions {
         return new Adjuster(nanos(seconds), name, Adjuster.Action.DONE, before, after, gainDb);
     }
 
-    static Advice advice(double seconds, String topic, String text, double amount) {
-        return new Advice(nanos(seconds), topic, text, amount);
+    /** A line of the log whose words do not matter. */
+    static LogEntry line(SessionRecord record) {
+        return new LogEntry(record, "", "");
+    }
+
+    static LogEntry overload(double seconds) {
+        Overload record = new Overload(nanos(seconds), Overload.Cause.OVER_RANGE, Double.NaN);
+        return new LogEntry(record, "overload", "turn the generator down");
+    }
+
+    /** A line of which only the words are known. */
+    static LogEntry told(double seconds, String topic, String text) {
+        return new LogEntry(new Logged(nanos(seconds), Logged.Topic.TOLD, Double.NaN), topic, text);
+    }
+
+    static LogEntry plan(String name) {
+        return line(new Work.PlanBegun(0, name));
+    }
+
+    static LogEntry safety(String text) {
+        return line(new Said.Answer(0, text));
     }
 
     static long nanos(double seconds) {
@@ -58,8 +82,8 @@ final class Sessions {
     /** Two slugs, two rounds, one overload, safety answers and a response curve. */
     static SessionStory wholeJob(String name) {
         StoryTeller teller = teller(name);
-        teller.take(advice(0, "plan", "Tarnfield 54A", Double.NaN));
-        teller.take(advice(0, "safety", "chassis: mains transformer", Double.NaN));
+        teller.take(plan("Tarnfield 54A"));
+        teller.take(safety("chassis: mains transformer"));
         double t = 0;
         double level = 0.4;
         String[] names = {"T2 top", "T2 bottom", "T2 top", "T2 bottom"};
@@ -67,25 +91,25 @@ final class Sessions {
         for (int turn = 0; turn < 4; turn++) {
             double before = level;
             double best = before * Math.pow(10, gains[turn] / 20);
-            teller.take(begin(t, names[turn], before));
+            teller.take(line(begin(t, names[turn], before)));
             for (int i = 0; i < 200; i++) {
                 double x = (i - 120) / 60.0;
                 t += 0.1;
                 level = best / Math.sqrt(1 + x * x * (i > 120 ? 0.1 : 1));
-                teller.take(reading(t, level, best));
+                teller.take(line(reading(t, level, best)));
             }
             level = best;
-            teller.take(done(t, names[turn], before, best, gains[turn]));
+            teller.take(line(done(t, names[turn], before, best, gains[turn])));
         }
-        teller.take(new Overload(nanos(t), Overload.Cause.OVER_RANGE, "turn the generator down"));
-        teller.take(new Overload(nanos(t), Overload.Cause.OVER_RANGE, "turn the generator down"));
-        teller.take(advice(t, "dial-before", "1400000", 38_000));
-        teller.take(advice(t, "dial-after", "1400000", 0));
+        teller.take(overload(t));
+        teller.take(overload(t));
+        teller.take(line(new Work.DialNoted(nanos(t), 1.4e6, 38_000, false)));
+        teller.take(line(new Work.DialNoted(nanos(t), 1.4e6, 0, true)));
         for (int kHz = -10; kHz <= 10; kHz++) {
             double x = kHz / 4.5;
-            teller.take(advice(t, "curve-point", Double.toString(455_000 + kHz * 1000), 1 / Math.sqrt(1 + x * x)));
+            teller.take(line(new CurveWork.PointTaken(nanos(t), 455_000 + kHz * 1000, 1 / Math.sqrt(1 + x * x))));
         }
-        teller.take(new SessionEnd(nanos(t), 800, "done"));
+        teller.take(line(new SessionEnd(nanos(t), 800, "done")));
         return teller.story("");
     }
 }

@@ -1,7 +1,6 @@
 package org.slugpeak.cli.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.slugpeak.cli.report.Sessions.advice;
 import static org.slugpeak.cli.report.Sessions.begin;
 import static org.slugpeak.cli.report.Sessions.done;
 import static org.slugpeak.cli.report.Sessions.nanos;
@@ -12,16 +11,21 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.bridge.log.LogEntry;
+import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Mark;
+import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionStart;
-import org.slugpeak.core.session.StepCommand;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 
@@ -39,17 +43,17 @@ class StoryTellerTest {
     @Test
     void tellsTheUncertaintyOfTheBestInDecibels() {
         StoryTeller teller = teller("a");
-        teller.take(begin(0, "C1", 0.5));
-        teller.take(reading(1, 1, 1));
-        teller.take(done(2, "C1", 0.5, 1, Double.NaN));
+        teller.take(Sessions.line(begin(0, "C1", 0.5)));
+        teller.take(Sessions.line(reading(1, 1, 1)));
+        teller.take(Sessions.line(done(2, "C1", 0.5, 1, Double.NaN)));
         assertEquals(0.0174, teller.story("").turns().get(0).sigmaDb(), 1e-4);
     }
 
     @Test
     void worksOutAGainThatTheLogDoesNotTell() {
         StoryTeller teller = teller("a");
-        teller.take(begin(0, "C1", -0.5));
-        teller.take(reading(1, -1, -1));
+        teller.take(Sessions.line(begin(0, "C1", -0.5)));
+        teller.take(Sessions.line(reading(1, -1, -1)));
         Turn turn = teller.story("").turns().get(0);
         assertEquals(6.02, turn.gainDb(), 0.005);
         assertEquals(Optional.empty(), turn.ending(), "the log says neither done nor skipped");
@@ -58,10 +62,10 @@ class StoryTellerTest {
     @Test
     void nextBeginningClosesWhatWasOpen() {
         StoryTeller teller = teller("a");
-        teller.take(begin(0, "C1", 0.5));
-        teller.take(reading(1, 1, 1));
-        teller.take(begin(2, "C2", 1));
-        teller.take(reading(3, 2, 2));
+        teller.take(Sessions.line(begin(0, "C1", 0.5)));
+        teller.take(Sessions.line(reading(1, 1, 1)));
+        teller.take(Sessions.line(begin(2, "C2", 1)));
+        teller.take(Sessions.line(reading(3, 2, 2)));
         assertEquals(
                 List.of("C1", "C2"),
                 teller.story("").turns().stream().map(Turn::adjuster).toList());
@@ -78,14 +82,15 @@ class StoryTellerTest {
     @Test
     void gathersEveryKindOfWarning() {
         StoryTeller teller = teller("a");
-        teller.take(begin(0, "T1 top", 1));
-        teller.take(new TwoPeaks(1, 1, 0.9, 2.4));
-        teller.take(new NoPeak(2, NoPeakReason.END_OF_TRAVEL));
-        teller.take(new Weak(3, 8, "turn the generator up"));
-        teller.take(new Drift(4, -0.012, "V"));
-        teller.take(new Link(5, Link.State.LOST, "unplugged"));
-        teller.take(new Mark(6, "pencil mark at three o'clock"));
-        teller.take(advice(7, "turn-slower", "turn 2 times slower for this meter", 2));
+        teller.take(Sessions.line(begin(0, "T1 top", 1)));
+        teller.take(new LogEntry(new TwoPeaks(1, 1, 0.9, 2.4), "two-peaks", ""));
+        teller.take(new LogEntry(new NoPeak(2, NoPeakReason.END_OF_TRAVEL), "no-peak", ""));
+        teller.take(new LogEntry(new Weak(3, 8), "weak", "turn the generator up"));
+        teller.take(new LogEntry(new Drift(4, -0.012, "V"), "drift", ""));
+        teller.take(new LogEntry(new Link.Changed(5, Link.State.LOST, "unplugged"), "link", ""));
+        teller.take(new LogEntry(new Said.Note(6, "level: pencil mark at three o'clock"), "mark", ""));
+        teller.take(new LogEntry(
+                new Finding.Hinted(7, Hint.TURN_SLOWER, 2), "turn-slower", "turn 2 times slower for this meter"));
         List<String> told = teller.story("").notices().stream()
                 .map(each -> each.kind() + ": " + each.text())
                 .toList();
@@ -96,7 +101,7 @@ class StoryTellerTest {
                         "weak: turn the generator up (T1 top)",
                         "drift: the reading moves by -0.012 V/min with nothing turned",
                         "link: lost: unplugged",
-                        "mark: pencil mark at three o'clock",
+                        "mark: level: pencil mark at three o'clock",
                         "turn slower: turn 2 times slower for this meter (T1 top)"),
                 told);
     }
@@ -104,9 +109,9 @@ class StoryTellerTest {
     @Test
     void curvePointsAreSortedAndNonsenseLeftOut() {
         StoryTeller teller = teller("a");
-        teller.take(advice(0, "curve-point", "460000", 0.5));
-        teller.take(advice(1, "curve-point", "450000", 0.4));
-        teller.take(advice(2, "curve-point", "abc", 0.4));
+        teller.take(Sessions.line(new CurveWork.PointTaken(0, 460e3, 0.5)));
+        teller.take(Sessions.line(new CurveWork.PointTaken(1, 450e3, 0.4)));
+        teller.take(new LogEntry(new Logged(2, Logged.Topic.DAMAGED, 0.4), "curve-point", "abc"));
         assertEquals(
                 List.of(new CurvePoint(450e3, 0.4), new CurvePoint(460e3, 0.5)),
                 teller.story("").curve());
@@ -118,10 +123,10 @@ class StoryTellerTest {
                 "a",
                 new SessionStart(
                         1, Instant.EPOCH, "-", Measurand.DC_VOLTS, PeakSettings.defaults(), "slugpeak 0.1.0", true));
-        teller.take(reading(0, 0.5, 0.5));
-        teller.take(reading(1, 0.6, 0.6));
-        teller.take(reading(2, 7.9, 7.9));
-        teller.take(new Mark(nanos(2), StepCommand.UNDO));
+        teller.take(Sessions.line(reading(0, 0.5, 0.5)));
+        teller.take(Sessions.line(reading(1, 0.6, 0.6)));
+        teller.take(Sessions.line(reading(2, 7.9, 7.9)));
+        teller.take(Sessions.line(new Said.Command(nanos(2), new Instruction.TakeBack())));
         Levels levels = teller.story("").levels();
         assertEquals(2, levels.count());
         assertEquals(0.6, levels.highest().orElse(0));

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.core.level.LevelCommand;
 
 class LevelKeysTest {
 
@@ -16,32 +17,24 @@ class LevelKeysTest {
 
     @ParameterizedTest
     @CsvSource({
-        "REST,level: check rest",
-        "LEVEL,level: check level",
-        "CUT,level: cut 0.5",
-        "DONE,level: done",
-        "DROP,level: cancel",
-        "REPAIRED,level: repaired"
+        "REST,CHECK,rest",
+        "LEVEL,CHECK,level",
+        "CUT,CUT,0.5",
+        "DONE,DONE,''",
+        "DROP,CANCEL,''",
+        "REPAIRED,REPAIRED,''"
     })
-    void aKeyIsOneCommand(KeyAction action, String mark) {
-        assertEquals(mark, keys.command(action).text());
+    void aKeyIsOneCommand(KeyAction action, LevelCommand.Verb verb, String detail) {
+        assertEquals(new LevelCommand(verb, detail), keys.command(action));
     }
 
     @Test
     void theChecksThatAreMadeSeldomShareAKey() {
-        List<String> marks = Stream.generate(() -> keys.command(KeyAction.CHECK).text())
+        List<String> checks = Stream.generate(
+                        () -> keys.command(KeyAction.CHECK).detail())
                 .limit(7)
                 .toList();
-        assertEquals(
-                List.of(
-                        "level: check loading",
-                        "level: check effect",
-                        "level: check skirts",
-                        "level: check other-if",
-                        "level: check harmonic",
-                        "level: check image",
-                        "level: check loading"),
-                marks);
+        assertEquals(List.of("loading", "effect", "skirts", "other-if", "harmonic", "image", "loading"), checks);
     }
 
     @Test

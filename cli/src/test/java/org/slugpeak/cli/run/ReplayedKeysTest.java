@@ -15,7 +15,9 @@ import org.slugpeak.bridge.log.LogSource;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 
@@ -37,7 +39,9 @@ final class ReplayedKeysTest {
                 NumberedAdjusters.byKey(),
                 List.of(LogOutput.create(log, System.err)),
                 control -> {
-                    control.mark("first");
+                    control.note("first");
+                    control.note("level: check rest");
+                    control.command(new Instruction.Find(Seek.DIP));
                     control.sameAdjuster();
                     control.nextAdjuster();
                     control.sameAdjuster();

@@ -6,9 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -53,6 +57,7 @@ public final class CurveProgress implements RecordSink {
     private final StandingLevel level = new StandingLevel(STAND_NANOS);
     private final Map<Integer, Taken> taken = new TreeMap<>();
     private Optional<Taken> news = Optional.empty();
+    private final Hearing hearing = new Hearing();
     private Phase phase;
     private int next;
     private double rest;
@@ -179,18 +184,39 @@ public final class CurveProgress implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         nowNanos = record.tNanos();
-        if (record instanceof ReadingTaken reading) {
-            reading(reading);
-        } else if (record instanceof Advice advice) {
-            advice(advice);
-        }
+        record.matchFamily(hearing);
     }
 
-    private void advice(Advice it) {
-        if (it.topic().equals("rest")) {
-            rest = it.amount();
-        } else if (phase == Phase.RESTING && it.topic().equals("check-over")) {
-            phase = Phase.SETTING;
+    /** What moves the curve on; whether it is any of this is given only because the matcher wants a value. */
+    private final class Hearing implements Families<Boolean> {
+
+        @Override
+        public Boolean other(SessionRecord it) {
+            return false;
+        }
+
+        @Override
+        public Boolean frame(Frame it) {
+            if (it instanceof ReadingTaken taken) {
+                reading(taken);
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean caution(Caution it) {
+            if (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST) {
+                rest = checked.figures().figure();
+            }
+            return true;
+        }
+
+        @Override
+        public Boolean request(Request it) {
+            if (phase == Phase.RESTING && it instanceof Request.CheckOver) {
+                phase = Phase.SETTING;
+            }
+            return true;
         }
     }
 

@@ -18,11 +18,8 @@ final class ConditionWatch {
         }
         present = condition;
         switch (condition) {
-            case OVER_RANGE ->
-                listener.overload(tNanos, condition, "turn the generator down, or choose a higher range");
-            case FULL_SCALE -> listener.overload(tNanos, condition, "turn the generator down, or divide the voltage");
-            case CLIPPING -> listener.overload(tNanos, condition, "turn the generator or the input level down");
-            default -> listener.cleared(tNanos);
+            case OVER_RANGE, FULL_SCALE, CLIPPING -> listener.overload(tNanos, condition);
+            case OK, NO_VALUE -> listener.cleared(tNanos);
         }
     }
 }

@@ -66,8 +66,7 @@ final class DriftWatch {
             listener.drift(tNanos, dbPerMinute);
         } else if (drifted && Math.abs(dbPerMinute) < SETTLED_DB_PER_MINUTE) {
             drifted = false;
-            listener.advice(
-                    tNanos, "settled", "the reading has settled: less than 0.2 dB in five minutes", dbPerMinute);
+            listener.settled(tNanos, dbPerMinute);
         }
     }
 

@@ -1,9 +1,6 @@
 package org.slugpeak.core.level;
 
-import java.util.Locale;
 import org.slugpeak.core.decibel.Decibels;
-import org.slugpeak.core.reading.Rounded;
-
 /**
  * Asks for less generator before the reading leaves its window, sees the user's cut, and says by what the readings that follow
  * must be multiplied to go on where the earlier ones ended. Works on magnitudes above rest. One thread at a time.
@@ -145,20 +142,9 @@ final class GeneratorWatch {
         if (changed) {
             double ratio = movingBefore ? factor : after.median() / levelBefore;
             scale *= ratio;
-            listener.advice(
-                    tNanos,
-                    "generator-changed",
-                    String.format(
-                            Locale.ROOT,
-                            "the reading followed the generator by %+.1f dB: the best goes on",
-                            Rounded.to(db(ratio), 1)),
-                    db(ratio));
+            listener.generatorChanged(tNanos, db(ratio));
         } else if (announced) {
-            listener.advice(
-                    tNanos,
-                    "generator-unchanged",
-                    "the reading did not change: announce a cut first, then make it within 6 s",
-                    Double.NaN);
+            listener.generatorUnchanged(tNanos);
         }
         announced = false;
     }
@@ -171,8 +157,7 @@ final class GeneratorWatch {
         if (tNanos - highSinceNanos > HIGH_NANOS && due) {
             promptedNanos = tNanos;
             factor = magnitude > 2 * highVolts ? 0.25 : 0.5;
-            String much = factor < 0.5 ? "cut the generator to a quarter" : "halve the generator";
-            listener.advice(tNanos, "cut-generator", much + ": the reading leaves its window", factor);
+            listener.cutGenerator(tNanos, factor);
         }
     }
 

@@ -1,13 +1,7 @@
 package org.slugpeak.core.level;
 
-import java.util.Locale;
-import java.util.Optional;
-import org.slugpeak.core.word.Coded;
-
 /**
- * What the user tells the level watch. A command travels as the text of a mark, so that it stands in the session log like any
- * mark, and a replay that sets the same marks does the same: {@code level: rest}, {@code level: cut 0.5},
- * {@code level: point detector}.
+ * What the user tells the level watch. It stands in the session log, and a replay that tells the same does the same.
  *
  * <p>Immutable; any thread may use it.
  *
@@ -15,8 +9,6 @@ import org.slugpeak.core.word.Coded;
  * @param detail a word or number; empty where the verb needs none
  */
 public record LevelCommand(Verb verb, String detail) {
-
-    private static final String PREFIX = "level: ";
 
     /** What can be commanded. */
     public enum Verb {
@@ -89,53 +81,6 @@ public record LevelCommand(Verb verb, String detail) {
      */
     public static LevelCommand cut(double factor) {
         return new LevelCommand(Verb.CUT, Double.toString(factor));
-    }
-
-    /**
-     * The text of the mark that carries the command.
-     *
-     * @return one line
-     */
-    public String text() {
-        String word = PREFIX + verb.name().toLowerCase(Locale.ROOT);
-        return detail.isEmpty() ? word : word + " " + detail;
-    }
-
-    /**
-     * Reads the text of a mark.
-     *
-     * @param text of any mark
-     * @return the command that it carries; empty for an ordinary mark, and for a command that cannot be understood
-     */
-    public static Optional<LevelCommand> parse(String text) {
-        if (!text.startsWith(PREFIX)) {
-            return Optional.empty();
-        }
-        String[] words = text.substring(PREFIX.length()).split(" ", 2);
-        for (Verb verb : Verb.values()) {
-            if (verb.name().toLowerCase(Locale.ROOT).equals(words[0])) {
-                LevelCommand command = new LevelCommand(verb, words.length > 1 ? words[1] : "");
-                return command.isSound() ? Optional.of(command) : Optional.empty();
-            }
-        }
-        return Optional.empty();
-    }
-
-    private boolean isSound() {
-        return switch (verb) {
-            case POINT -> Coded.find(MeterPoint.class, detail).isPresent();
-            case CHECK -> Coded.find(CheckKind.class, detail).isPresent();
-            case CUT -> isPositive(detail);
-            case DONE, CANCEL, REPAIRED -> detail.isEmpty();
-        };
-    }
-
-    private static boolean isPositive(String number) {
-        try {
-            return Double.parseDouble(number) > 0;
-        } catch (NumberFormatException e) {
-            return false;
-        }
     }
 
     /**

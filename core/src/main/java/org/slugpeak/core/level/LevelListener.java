@@ -2,57 +2,144 @@ package org.slugpeak.core.level;
 
 import org.slugpeak.core.reading.Condition;
 
-/** Hears what a {@link LevelWatch} has to say, in the thread that feeds it, before the call returns. */
+/**
+ * Hears what a {@link LevelWatch} has found, in the thread that feeds it, before the call returns. All times are those of the
+ * reading that decided it.
+ */
 public interface LevelListener {
 
     /**
      * The meter or converter is beyond its range, or the audio clips.
      *
-     * @param tNanos time of the reading that decided it
+     * @param tNanos when
      * @param condition which
-     * @param advice what to do, one line
      */
-    void overload(long tNanos, Condition condition, String advice);
+    void overload(long tNanos, Condition condition);
 
     /**
      * The reading no longer follows the generator.
      *
-     * @param tNanos time of the reading that decided it
-     * @param advice what to do, one line
+     * @param tNanos when
+     * @param slope decibels of the reading over decibels of the generator
      */
-    void flattening(long tNanos, String advice);
+    void flattening(long tNanos, double slope);
 
     /**
      * The overload or the flattening has gone.
      *
-     * @param tNanos time of the reading that decided it
+     * @param tNanos when
      */
     void cleared(long tNanos);
 
     /**
      * Too little signal over noise to place a peak within 0.1 dB.
      *
-     * @param tNanos time of the reading that decided it
+     * @param tNanos when
      * @param snrDb signal over noise of one reading
-     * @param advice what to do, one line
      */
-    void weak(long tNanos, double snrDb, String advice);
+    void weak(long tNanos, double snrDb);
 
     /**
      * The reading moves though nothing is turned.
      *
-     * @param tNanos time of the reading that decided it
+     * @param tNanos when
      * @param dbPerMinute speed; negative where the magnitude falls
      */
     void drift(long tNanos, double dbPerMinute);
 
     /**
-     * Something the user should know or do.
+     * The reading that drifted has settled.
      *
-     * @param tNanos time of the reading that decided it
-     * @param topic lower case, hyphenated
-     * @param text one line
-     * @param amount the figure behind it; NaN where there is none
+     * @param tNanos when
+     * @param dbPerMinute what is left
      */
-    void advice(long tNanos, String topic, String text, double amount);
+    void settled(long tNanos, double dbPerMinute);
+
+    /**
+     * Something may be wrong.
+     *
+     * @param tNanos when
+     * @param suspicion what
+     * @param amount the figure that gave it away; NaN where there is none
+     */
+    void suspected(long tNanos, Suspicion suspicion, double amount);
+
+    /**
+     * It is not so, or no longer.
+     *
+     * @param tNanos when
+     * @param suspicion what had been suspected
+     */
+    void noLongerSuspected(long tNanos, Suspicion suspicion);
+
+    /**
+     * A peak was much wider than the earlier ones.
+     *
+     * @param tNanos when
+     * @param times how many times as wide
+     */
+    void widePeak(long tNanos, double times);
+
+    /**
+     * Decibels are doubtful, because no resting reading was taken.
+     *
+     * @param tNanos when
+     */
+    void restMissing(long tNanos);
+
+    /**
+     * A check asks for a move.
+     *
+     * @param tNanos when
+     * @param check which
+     * @param move which of its moves, from 0; as many as it has moves: put things back
+     */
+    void asked(long tNanos, CheckKind check, int move);
+
+    /**
+     * A check has its result.
+     *
+     * @param tNanos when
+     * @param check which
+     * @param figures what came of it
+     */
+    void checked(long tNanos, CheckKind check, CheckFigures figures);
+
+    /**
+     * A check is over, whatever came of it.
+     *
+     * @param tNanos when
+     */
+    void checkOver(long tNanos);
+
+    /**
+     * A check was given up.
+     *
+     * @param tNanos when
+     * @param waitedSeconds how long nothing changed
+     */
+    void checkDropped(long tNanos, double waitedSeconds);
+
+    /**
+     * The reading leaves its window.
+     *
+     * @param tNanos when
+     * @param factor by which the generator's output should be multiplied
+     */
+    void cutGenerator(long tNanos, double factor);
+
+    /**
+     * The reading followed the generator.
+     *
+     * @param tNanos when
+     * @param changeDb by how much
+     */
+    void generatorChanged(long tNanos, double changeDb);
+
+    /**
+     * A change of the generator was announced, and the reading did not change.
+     *
+     * @param tNanos when
+     */
+    void generatorUnchanged(long tNanos);
 }

@@ -20,9 +20,6 @@ import org.slugpeak.core.word.Coded;
  */
 public final class LevelWatch {
 
-    /** Topic of the advice that a peak was much wider than the earlier ones; the amount is how many times. */
-    public static final String WIDE_PEAK = "wide-peak";
-
     private final LevelListener listener;
     private final boolean seeksStrongest;
     private final ConditionWatch conditions;
@@ -125,7 +122,7 @@ public final class LevelWatch {
             check = Optional.empty();
             generator.gap();
             passiveGap();
-            listener.advice(tNanos, "check-over", "go on", Double.NaN);
+            listener.checkOver(tNanos);
         }
     }
 
@@ -247,20 +244,14 @@ public final class LevelWatch {
         watchWidth(tNanos, Math.abs(best));
         if (point.isPresent() && point.get() != MeterPoint.VOICE_COIL && !restKnown && !doubtSaid) {
             doubtSaid = true;
-            listener.advice(
-                    tNanos, "no-rest", "no resting reading was taken: decibels are doubtful by up to 2 dB", Double.NaN);
+            listener.restMissing(tNanos);
         }
     }
 
     private void watchWidth(long tNanos, double best) {
         OptionalDouble times = widths.passed(best, best * generator.scale());
         if (times.isPresent() && standing.isClear()) {
-            String text = String.format(
-                    Locale.ROOT,
-                    "this peak was %.1f times as wide as the earlier ones; possible: too strong a signal flattens it;"
-                            + " next: press x to check the level",
-                    times.getAsDouble());
-            listener.advice(tNanos, WIDE_PEAK, text, times.getAsDouble());
+            listener.widePeak(tNanos, times.getAsDouble());
         }
     }
 
@@ -302,13 +293,13 @@ public final class LevelWatch {
         }
 
         @Override
-        public void ask(long tNanos, String move) {
-            listener.advice(tNanos, "ask", move, Double.NaN);
+        public void ask(long tNanos, int move) {
+            listener.asked(tNanos, kind, move);
         }
 
         @Override
-        public void dropped(long tNanos, String why) {
-            listener.advice(tNanos, "check-dropped", why, Double.NaN);
+        public void dropped(long tNanos, double waitedSeconds) {
+            listener.checkDropped(tNanos, waitedSeconds);
         }
 
         @Override

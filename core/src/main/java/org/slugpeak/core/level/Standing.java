@@ -24,7 +24,7 @@ final class Standing {
     void raise(long tNanos, Suspicion suspicion, double amount) {
         if (present.isEmpty()) {
             present = Optional.of(suspicion);
-            listener.advice(tNanos, suspicion.topic(), suspicion.text(), amount);
+            listener.suspected(tNanos, suspicion, amount);
         }
     }
 
@@ -32,7 +32,7 @@ final class Standing {
     void clear(long tNanos, Suspicion suspicion) {
         if (present.isPresent() && present.get() == suspicion) {
             present = Optional.empty();
-            listener.advice(tNanos, Suspicion.CLEARED, suspicion.clearedText(), Double.NaN);
+            listener.noLongerSuspected(tNanos, suspicion);
         }
     }
 

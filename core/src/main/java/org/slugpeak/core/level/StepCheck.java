@@ -15,8 +15,8 @@ final class StepCheck {
     /** Hears how the check goes. */
     interface Listener {
 
-        /** Asks the user to do something. */
-        void ask(long tNanos, String move);
+        /** Asks the user for a move, from 0; as many as the check has: to put things back. */
+        void ask(long tNanos, int move);
 
         /**
          * All levels are known: the one before, then one for each move.
@@ -25,8 +25,8 @@ final class StepCheck {
          */
         boolean measured(long tNanos, List<Level> levels);
 
-        /** The check gives up. */
-        void dropped(long tNanos, String why);
+        /** The check gives up, because nothing changed for so long. */
+        void dropped(long tNanos, double waitedSeconds);
     }
 
     private enum Phase {
@@ -102,12 +102,12 @@ final class StepCheck {
     }
 
     private void proceed(long tNanos) {
-        if (levels.size() <= kind.moves().size()) {
+        if (levels.size() <= kind.moves()) {
             enter(Phase.WAITING, tNanos);
-            listener.ask(tNanos, kind.moves().get(levels.size() - 1));
+            listener.ask(tNanos, levels.size() - 1);
         } else if (listener.measured(tNanos, List.copyOf(levels))) {
             enter(Phase.RESTORING, tNanos);
-            listener.ask(tNanos, kind.restore());
+            listener.ask(tNanos, kind.moves());
         } else {
             enter(Phase.OVER, tNanos);
         }
@@ -119,7 +119,7 @@ final class StepCheck {
             enter(Phase.SETTLING, tNanos);
         } else if (seconds > kind.patienceSeconds()) {
             enter(Phase.OVER, tNanos);
-            listener.dropped(tNanos, "nothing changed in " + (int) kind.patienceSeconds() + " s: the check is dropped");
+            listener.dropped(tNanos, kind.patienceSeconds());
         }
     }
 

@@ -29,12 +29,34 @@ public record Setup(
         HighTension highTension) {
 
     /**
+     * Whether the plan says of any lead where it goes.
+     *
+     * @return false where it says nothing of generator, dummy antenna and meter
+     */
+    public boolean hasLeads() {
+        return !injection.isEmpty() || !dummyAntenna.isEmpty() || !meterPoint.isEmpty();
+    }
+
+    /**
+     * Whether the plan says of anything how it is set by a hand that stays out of the chassis.
+     *
+     * @return false where it says nothing of generator, modulation, dial and level
+     */
+    public boolean hasKnobs() {
+        return generatorHz.isPresent()
+                || !modulation.isEmpty()
+                || dialHz.isPresent()
+                || !dial.isEmpty()
+                || level.isPresent();
+    }
+
+    /**
      * Whether all leads are where another set-up has them, so that no hand goes to a terminal.
      *
      * @param other the set-up before
      * @return true where generator, dummy antenna and meter stay connected as they are
      */
-    boolean hasLeadsOf(Setup other) {
+    public boolean hasLeadsOf(Setup other) {
         return injection.equals(other.injection)
                 && dummyAntenna.equals(other.dummyAntenna)
                 && meterPoint.equals(other.meterPoint);

@@ -1,4 +1,4 @@
-/** The alignment plan, its order and rounds, and the progress through it. */
+/** The alignment plan: values only. */
 @NullMarked
 package org.slugpeak.core.plan;
 

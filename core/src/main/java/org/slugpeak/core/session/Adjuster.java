@@ -13,7 +13,12 @@ import org.slugpeak.core.word.Coded;
  * @param gainDb what was gained, dB; NaN if not known
  */
 public record Adjuster(long tNanos, String name, Action action, double before, double after, double gainDb)
-        implements SessionRecord {
+        implements Work {
+
+    @Override
+    public Manner manner() {
+        return Manner.NOTES;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

@@ -1,6 +1,5 @@
 package org.slugpeak.core.session;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.LevelWatch;
@@ -20,8 +19,6 @@ import org.slugpeak.core.reading.Reading;
  */
 public final class Analysis {
 
-    private static final String SLOW_READINGS = "slow-readings";
-
     private final RecordSink sink;
     private final PeakListener found;
     private PeakSettings settings;
@@ -36,6 +33,7 @@ public final class Analysis {
     private double scale = 1;
     private final AdjusterBook adjusters;
     private final RecordSink noting;
+    private final Obeying obeying = new Obeying();
     private final SlowStream slow = new SlowStream();
     private Optional<Stepping> stepping = Optional.empty();
 
@@ -82,7 +80,7 @@ public final class Analysis {
             step(rebased, stepping.get());
             return;
         }
-        slow.see(tNanos).ifPresent(seconds -> advise(SLOW_READINGS, slowly(seconds), seconds));
+        slow.see(tNanos).ifPresent(seconds -> sink.take(new Caution.SlowReadings(tNanos, seconds)));
         level.accept(tNanos, reading.value(), condition);
         if (level.takeZeroMoved()) {
             finder.restart();
@@ -104,14 +102,6 @@ public final class Analysis {
         ReadingTaken taken = steps.take(reading);
         adjusters.level(taken.smoothed(), taken.smoothed());
         sink.take(taken);
-    }
-
-    private static String slowly(double seconds) {
-        return String.format(
-                Locale.ROOT,
-                "readings come %.1f s apart, too slowly to follow a turning hand: turn in steps, and give one settled value"
-                        + " for each with --from - --steps",
-                seconds);
     }
 
     /** While the level is being checked or the generator turned, the reading says nothing of the adjuster. */
@@ -139,19 +129,19 @@ public final class Analysis {
      */
     public void link(long tNanos, Link.State state, String detail) {
         gap();
-        sink.take(new Link(eventTime(tNanos), state, detail));
+        sink.take(new Link.Changed(eventTime(tNanos), state, detail));
     }
 
     /**
      * Takes a break in the run of readings that the instrument made itself, though the link is sound: it changed its range, it
      * started anew. What came before and after is not taken as adjacent.
      *
-     * @param topic lower case, hyphenated
+     * @param notice how
      * @param detail one line for the user
      */
-    public void interrupted(String topic, String detail) {
+    public void interrupted(LinkNotice notice, String detail) {
         gap();
-        advise(topic, detail, Double.NaN);
+        sink.take(new Link.Broken(lastNanos, notice, detail));
     }
 
     private void gap() {
@@ -160,46 +150,77 @@ public final class Analysis {
     }
 
     /**
-     * Takes the user's own mark, at the time of the last reading. A mark that carries a {@link LevelCommand} or a
-     * {@link SeekCommand} is obeyed, and in a stepped session one that carries a {@link StepCommand}; as it stands in the log,
-     * a replay that sets the same marks does the same.
+     * Takes the user's own note, at the time of the last reading.
      *
-     * @param text one line
+     * @param text one line; whatever it reads, it is no instruction
      */
-    public void mark(String text) {
-        sink.take(new Mark(lastNanos, text));
-        if (stepping.isPresent()) {
-            undo(text, stepping.get());
-        } else {
-            LevelCommand.parse(text).ifPresent(command -> level.command(lastNanos, command));
-        }
-        SeekCommand.parse(text).ifPresent(this::seek);
+    public void note(String text) {
+        sink.take(new Said.Note(lastNanos, text));
     }
 
-    private void undo(String text, Stepping steps) {
-        if (StepCommand.isUndo(text) && !steps.undo()) {
-            advise("nothing-to-undo", "there is no value to take back", Double.NaN);
+    /**
+     * Takes an instruction, at the time of the last reading. As it stands in the log, a replay that gives the same does the same.
+     * One that means nothing here is recorded and not obeyed: to the level watch in a stepped session, to take back in another.
+     *
+     * @param instruction what to do
+     */
+    public void command(Instruction instruction) {
+        sink.take(new Said.Command(lastNanos, instruction));
+        instruction.match(obeying);
+    }
+
+    private boolean toLevelWatch(LevelCommand command) {
+        if (stepping.isEmpty()) {
+            level.command(lastNanos, command);
         }
+        return stepping.isEmpty();
+    }
+
+    private boolean takeBack() {
+        boolean nothing = stepping.isPresent() && !stepping.get().undo();
+        if (nothing) {
+            sink.take(new Work.NothingToTakeBack(lastNanos));
+        }
+        return !nothing;
     }
 
     /** From here on something else is sought; the finder starts anew, since a peak says nothing of a dip. */
-    private void seek(Seek wanted) {
-        if (wanted != settings.seek()) {
+    private boolean seek(Seek wanted) {
+        boolean other = wanted != settings.seek();
+        if (other) {
             settings = settings.withSeek(wanted);
             finder = PeakFinder.create(settings, found);
             stepping.ifPresent(steps -> steps.seek(wanted));
         }
+        return other;
+    }
+
+    /** What each kind of instruction does; whether it did anything is given only because the matcher wants a value. */
+    private final class Obeying implements Instruction.Matcher<Boolean> {
+
+        @Override
+        public Boolean level(Instruction.Level it) {
+            return toLevelWatch(it.command());
+        }
+
+        @Override
+        public Boolean find(Instruction.Find it) {
+            return seek(it.seek());
+        }
+
+        @Override
+        public Boolean takeBack(Instruction.TakeBack it) {
+            return Analysis.this.takeBack();
+        }
     }
 
     /**
-     * Takes something that the user should know and that is no verdict, at the time of the last reading.
+     * Takes what somebody else has to tell, a source or whoever leads the work, at the time of the last reading.
      *
-     * @param topic lower case, hyphenated
-     * @param text one line
-     * @param amount the figure behind the text; NaN where there is none
+     * @param what gets its time here
      */
-    public void advise(String topic, String text, double amount) {
-        sink.take(new Advice(lastNanos, topic, text, amount));
+    public void tell(Untimed what) {
+        sink.take(what.at(lastNanos));
     }
 
     /**

@@ -7,7 +7,12 @@ package org.slugpeak.core.session;
  * @param perMinute speed, in the unit, per minute
  * @param unit of the speed
  */
-public record Drift(long tNanos, double perMinute, String unit) implements SessionRecord {
+public record Drift(long tNanos, double perMinute, String unit) implements Caution {
+
+    @Override
+    public Manner manner() {
+        return Manner.NOTES;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

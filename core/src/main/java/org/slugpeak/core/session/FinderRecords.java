@@ -1,6 +1,5 @@
 package org.slugpeak.core.session;
 
-import java.util.Locale;
 import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -47,20 +46,6 @@ final class FinderRecords implements PeakListener {
 
     @Override
     public void hint(long tNanos, Hint hint, double amount) {
-        sink.take(new Advice(tNanos, hint.code(), text(hint, amount), amount));
-    }
-
-    /** A hint in words for the user. */
-    static String text(Hint hint, double amount) {
-        return switch (hint) {
-            case NEGATIVE_GOING -> "the reading goes negative: more negative counts as more";
-            case WRONG_WAY -> "falling: turn the other way";
-            case BEST_AGED -> String.format(Locale.ROOT, "the old best is out of reach: lowered by %.2f dB", amount);
-            case STOPPED_SHORT ->
-                String.format(Locale.ROOT, "still %.2f dB from the best: turn on a little, or back", amount);
-            case SIGNAL_GONE -> "no signal: is the generator on, and the meter connected?";
-            case SIGNAL_BACK -> "the signal is back: the best is still known";
-            case TURN_SLOWER -> String.format(Locale.ROOT, "turn %.1f times slower", amount);
-        };
+        sink.take(new Finding.Hinted(tNanos, hint, amount));
     }
 }

@@ -1,10 +1,13 @@
 package org.slugpeak.core.session;
 
+import org.slugpeak.core.level.CheckFigures;
+import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelListener;
+import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.word.Coded;
 
-/** Writes what the level watch says as session records. */
+/** Writes what the level watch finds as session records. */
 final class LevelRecords implements LevelListener {
 
     private final RecordSink sink;
@@ -14,14 +17,13 @@ final class LevelRecords implements LevelListener {
     }
 
     @Override
-    public void overload(long tNanos, Condition condition, String advice) {
-        sink.take(new Overload(
-                tNanos, Coded.find(Overload.Cause.class, condition.code()).orElseThrow(), advice));
+    public void overload(long tNanos, Condition condition) {
+        sink.take(new Overload(tNanos, Coded.find(Overload.Cause.class, condition.code()).orElseThrow(), Double.NaN));
     }
 
     @Override
-    public void flattening(long tNanos, String advice) {
-        sink.take(new Overload(tNanos, Overload.Cause.FLATTENING, advice));
+    public void flattening(long tNanos, double slope) {
+        sink.take(new Overload(tNanos, Overload.Cause.FLATTENING, slope));
     }
 
     @Override
@@ -30,8 +32,8 @@ final class LevelRecords implements LevelListener {
     }
 
     @Override
-    public void weak(long tNanos, double snrDb, String advice) {
-        sink.take(new Weak(tNanos, snrDb, advice));
+    public void weak(long tNanos, double snrDb) {
+        sink.take(new Weak(tNanos, snrDb));
     }
 
     @Override
@@ -40,7 +42,62 @@ final class LevelRecords implements LevelListener {
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text, double amount) {
-        sink.take(new Advice(tNanos, topic, text, amount));
+    public void settled(long tNanos, double dbPerMinute) {
+        sink.take(new Caution.Settled(tNanos, dbPerMinute));
+    }
+
+    @Override
+    public void suspected(long tNanos, Suspicion suspicion, double amount) {
+        sink.take(new Caution.Suspected(tNanos, suspicion, amount));
+    }
+
+    @Override
+    public void noLongerSuspected(long tNanos, Suspicion suspicion) {
+        sink.take(new Caution.NoLongerSuspected(tNanos, suspicion));
+    }
+
+    @Override
+    public void widePeak(long tNanos, double times) {
+        sink.take(new Caution.WidePeak(tNanos, times));
+    }
+
+    @Override
+    public void restMissing(long tNanos) {
+        sink.take(new Caution.RestMissing(tNanos));
+    }
+
+    @Override
+    public void asked(long tNanos, CheckKind check, int move) {
+        sink.take(new Request.Asked(tNanos, check, move));
+    }
+
+    @Override
+    public void checked(long tNanos, CheckKind check, CheckFigures figures) {
+        sink.take(new Caution.Checked(tNanos, check, figures));
+    }
+
+    @Override
+    public void checkOver(long tNanos) {
+        sink.take(new Request.CheckOver(tNanos));
+    }
+
+    @Override
+    public void checkDropped(long tNanos, double waitedSeconds) {
+        sink.take(new Request.CheckDropped(tNanos, waitedSeconds));
+    }
+
+    @Override
+    public void cutGenerator(long tNanos, double factor) {
+        sink.take(new Request.CutGenerator(tNanos, factor));
+    }
+
+    @Override
+    public void generatorChanged(long tNanos, double changeDb) {
+        sink.take(new Request.GeneratorChanged(tNanos, changeDb));
+    }
+
+    @Override
+    public void generatorUnchanged(long tNanos) {
+        sink.take(new Request.GeneratorUnchanged(tNanos));
     }
 }

@@ -8,7 +8,12 @@ import org.slugpeak.core.peak.NoPeakReason;
  * @param tNanos when, nanoseconds from the first reading
  * @param reason why
  */
-public record NoPeak(long tNanos, NoPeakReason reason) implements SessionRecord {
+public record NoPeak(long tNanos, NoPeakReason reason) implements Finding {
+
+    @Override
+    public Manner manner() {
+        return Manner.VERDICT;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

@@ -7,9 +7,14 @@ import org.slugpeak.core.word.Coded;
  *
  * @param tNanos when, nanoseconds from the first reading
  * @param cause what was seen
- * @param advice what to do, one line
+ * @param slope of reading over generator, in decibels of one over decibels of the other, where it has flattened; else NaN
  */
-public record Overload(long tNanos, Cause cause, String advice) implements SessionRecord {
+public record Overload(long tNanos, Cause cause, double slope) implements Caution {
+
+    @Override
+    public Manner manner() {
+        return Manner.ALARM;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

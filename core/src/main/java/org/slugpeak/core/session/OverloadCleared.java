@@ -5,7 +5,12 @@ package org.slugpeak.core.session;
  *
  * @param tNanos when, nanoseconds from the first reading
  */
-public record OverloadCleared(long tNanos) implements SessionRecord {
+public record OverloadCleared(long tNanos) implements Caution {
+
+    @Override
+    public Manner manner() {
+        return Manner.NOTES;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

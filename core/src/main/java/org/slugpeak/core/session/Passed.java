@@ -13,7 +13,7 @@ import org.slugpeak.core.steps.StepsBack;
  * @param back how many steps back it lies; empty where readings follow a turning hand
  */
 public record Passed(long tNanos, double best, long bestAtNanos, double dropDb, Optional<StepsBack> back)
-        implements SessionRecord {
+        implements Finding {
 
     /**
      * A pass among readings that follow a turning hand.
@@ -25,6 +25,11 @@ public record Passed(long tNanos, double best, long bestAtNanos, double dropDb, 
      */
     public Passed(long tNanos, double best, long bestAtNanos, double dropDb) {
         this(tNanos, best, bestAtNanos, dropDb, Optional.empty());
+    }
+
+    @Override
+    public Manner manner() {
+        return Manner.VERDICT;
     }
 
     @Override

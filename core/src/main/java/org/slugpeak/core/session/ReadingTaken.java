@@ -14,7 +14,12 @@ import org.slugpeak.core.reading.Reading;
  * @param trend which way the magnitude goes
  */
 public record ReadingTaken(Reading reading, double smoothed, double best, double bestSigma, double ofBest, Trend trend)
-        implements SessionRecord {
+        implements Frame {
+
+    @Override
+    public Manner manner() {
+        return Manner.NOTES;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

@@ -7,7 +7,12 @@ package org.slugpeak.core.session;
  * @param value the smoothed reading
  * @param lossDb what is missing to the best, dB; NaN for a zero
  */
-public record Returned(long tNanos, double value, double lossDb) implements SessionRecord {
+public record Returned(long tNanos, double value, double lossDb) implements Finding {
+
+    @Override
+    public Manner manner() {
+        return Manner.VERDICT;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

@@ -7,7 +7,12 @@ package org.slugpeak.core.session;
  * @param readings how many were taken
  * @param reason one word or line
  */
-public record SessionEnd(long tNanos, long readings, String reason) implements SessionRecord {
+public record SessionEnd(long tNanos, long readings, String reason) implements Frame {
+
+    @Override
+    public Manner manner() {
+        return Manner.NOTES;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

@@ -2,25 +2,14 @@ package org.slugpeak.core.session;
 
 /**
  * One record of a session: the vocabulary that log, JSON stream, display, sound cues, replay and report share. All records
- * are immutable values that any thread may use.
+ * are immutable values that any thread may use; what is said of them to a person is no part of them.
+ *
+ * <p>A record belongs to one family and has one {@link Manner}. Whoever takes records says which families it takes
+ * ({@link Families}), and in a family that it looks into it meets every kind (the family's own matcher), so that a new kind
+ * does not compile before each such place has been visited.
  */
 public sealed interface SessionRecord
-        permits SessionStart,
-                Passed,
-                Returned,
-                Held,
-                TwoPeaks,
-                NoPeak,
-                Overload,
-                OverloadCleared,
-                Weak,
-                Drift,
-                Link,
-                Mark,
-                Adjuster,
-                Advice,
-                ReadingTaken,
-                SessionEnd {
+        permits Frame, Finding, Caution, Request, Work, Guard, CurveWork, Link, Said, Sound, Logged {
 
     /**
      * When it happened.
@@ -30,147 +19,18 @@ public sealed interface SessionRecord
     long tNanos();
 
     /**
-     * Calls the one method of the matcher that fits this record.
+     * How it is said, for those who do not care what it is.
      *
-     * @param <R> what the matcher gives back
-     * @param matcher has a method for every kind of record
-     * @return what that method gave
+     * @return one of five
      */
-    <R> R match(Matcher<R> matcher);
+    Manner manner();
 
     /**
-     * One method for each kind of record, so that none can be forgotten.
+     * Calls the one method that fits the record's family.
      *
-     * @param <R> what the methods give back
+     * @param <R> what the method gives back
+     * @param families says which families are taken, and what becomes of the others
+     * @return what that method gave
      */
-    interface Matcher<R> {
-
-        /**
-         * For a SessionStart.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R sessionStart(SessionStart it);
-
-        /**
-         * For a Passed.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R passed(Passed it);
-
-        /**
-         * For a Returned.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R returned(Returned it);
-
-        /**
-         * For a Held.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R held(Held it);
-
-        /**
-         * For a TwoPeaks.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R twoPeaks(TwoPeaks it);
-
-        /**
-         * For a NoPeak.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R noPeak(NoPeak it);
-
-        /**
-         * For a Overload.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R overload(Overload it);
-
-        /**
-         * For a OverloadCleared.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R overloadCleared(OverloadCleared it);
-
-        /**
-         * For a Weak.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R weak(Weak it);
-
-        /**
-         * For a Drift.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R drift(Drift it);
-
-        /**
-         * For a Link.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R link(Link it);
-
-        /**
-         * For a Mark.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R mark(Mark it);
-
-        /**
-         * For a Adjuster.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R adjuster(Adjuster it);
-
-        /**
-         * For a Advice.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R advice(Advice it);
-
-        /**
-         * For a ReadingTaken.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R readingTaken(ReadingTaken it);
-
-        /**
-         * For a SessionEnd.
-         *
-         * @param it the record
-         * @return what the caller of {@link SessionRecord#match} gets
-         */
-        R sessionEnd(SessionEnd it);
-    }
+    <R> R matchFamily(Families<R> families);
 }

@@ -23,7 +23,7 @@ public record SessionStart(
         PeakSettings settings,
         String tool,
         boolean stepped)
-        implements SessionRecord {
+        implements Frame {
 
     /**
      * A session of readings that follow a turning hand.
@@ -38,6 +38,11 @@ public record SessionStart(
     public SessionStart(
             int version, Instant startedAt, String source, Measurand measurand, PeakSettings settings, String tool) {
         this(version, startedAt, source, measurand, settings, tool, false);
+    }
+
+    @Override
+    public Manner manner() {
+        return Manner.NOTES;
     }
 
     @Override

@@ -51,7 +51,7 @@ final class Stepping implements StepListener {
 
     @Override
     public void further(long tNanos, StepsBack back) {
-        sink.take(new Advice(tNanos, StepsBack.TOPIC, "still further past it: back " + back.words(), back.steps()));
+        sink.take(new Finding.FurtherPast(tNanos, back));
     }
 
     /** A settled value needs no dwell: what has returned is held. */
@@ -68,6 +68,6 @@ final class Stepping implements StepListener {
 
     @Override
     public void hint(long tNanos, Hint hint, double amount) {
-        sink.take(new Advice(tNanos, hint.code(), FinderRecords.text(hint, amount), amount));
+        sink.take(new Finding.Hinted(tNanos, hint, amount));
     }
 }

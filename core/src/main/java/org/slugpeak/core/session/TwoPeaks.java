@@ -8,7 +8,12 @@ package org.slugpeak.core.session;
  * @param second value at the second
  * @param dipDb depth of the dip between them below the lower one, dB
  */
-public record TwoPeaks(long tNanos, double first, double second, double dipDb) implements SessionRecord {
+public record TwoPeaks(long tNanos, double first, double second, double dipDb) implements Finding {
+
+    @Override
+    public Manner manner() {
+        return Manner.VERDICT;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

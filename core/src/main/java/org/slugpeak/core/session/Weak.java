@@ -5,9 +5,13 @@ package org.slugpeak.core.session;
  *
  * @param tNanos when, nanoseconds from the first reading
  * @param snrDb signal over noise, dB
- * @param advice what to do, one line
  */
-public record Weak(long tNanos, double snrDb, String advice) implements SessionRecord {
+public record Weak(long tNanos, double snrDb) implements Caution {
+
+    @Override
+    public Manner manner() {
+        return Manner.ALARM;
+    }
 
     @Override
     public <R> R match(Matcher<R> matcher) {

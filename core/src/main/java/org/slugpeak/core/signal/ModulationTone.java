@@ -18,24 +18,12 @@ public final class ModulationTone {
     private ModulationTone() {}
 
     /**
-     * What to set the modulation to.
-     *
-     * @param mainsHz frequency of the mains as its hum tells, 50 or 60 and what it drifts; NaN where it is not known
-     * @return for the middle of a sentence
-     */
-    public static String advice(double mainsHz) {
-        return Double.isNaN(mainsHz)
-                ? (int) AT_50_HZ + " Hz with mains of 50 Hz, " + (int) AT_60_HZ + " Hz with 60"
-                : (int) clearOf(mainsHz) + " Hz";
-    }
-
-    /**
      * The tone.
      *
      * @param mainsHz frequency of the mains, 50 or 60 and what it drifts
      * @return Hz
      */
-    static double clearOf(double mainsHz) {
+    public static double clearOf(double mainsHz) {
         return mainsHz < BETWEEN_50_AND_60_HZ ? AT_50_HZ : AT_60_HZ;
     }
 }

@@ -9,11 +9,14 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.core.level.CheckFigures;
+import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
-import org.slugpeak.core.session.Advice;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Request;
 
 class CurveProgressTest {
 
@@ -117,8 +120,8 @@ class CurveProgressTest {
         CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), true);
         read(progress, 3, -0.9);
         assertTrue(progress.toSet().isEmpty(), "the resting reading comes first");
-        progress.take(new Advice(tNanos, "rest", "resting at -0.2", -0.2));
-        progress.take(new Advice(tNanos, "check-over", "go on", Double.NaN));
+        progress.take(new Caution.Checked(tNanos, CheckKind.REST, CheckFigures.of(-0.2)));
+        progress.take(new Request.CheckOver(tNanos));
         set(progress);
         read(progress, 3, -0.9);
         assertTrue(progress.isOver());

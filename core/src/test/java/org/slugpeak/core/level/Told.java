@@ -4,41 +4,100 @@ import java.util.ArrayList;
 import java.util.List;
 import org.slugpeak.core.reading.Condition;
 
-/** Writes down what the watch says, one line each: kind or topic, and the figure where there is one. */
+/** Writes down what the watch says, one line each: what it is, and the figure where there is one. */
 final class Told implements LevelListener {
 
-    record Line(long tNanos, String topic, String text, double amount) {}
+    record Line(long tNanos, String topic, double amount) {}
 
     final List<Line> lines = new ArrayList<>();
 
-    @Override
-    public void overload(long tNanos, Condition condition, String advice) {
-        lines.add(new Line(tNanos, condition.code(), advice, Double.NaN));
+    private void add(long tNanos, String topic, double amount) {
+        lines.add(new Line(tNanos, topic, amount));
     }
 
     @Override
-    public void flattening(long tNanos, String advice) {
-        lines.add(new Line(tNanos, "flattening", advice, Double.NaN));
+    public void overload(long tNanos, Condition condition) {
+        add(tNanos, condition.code(), Double.NaN);
+    }
+
+    @Override
+    public void flattening(long tNanos, double slope) {
+        add(tNanos, "flattening", slope);
     }
 
     @Override
     public void cleared(long tNanos) {
-        lines.add(new Line(tNanos, "cleared", "", Double.NaN));
+        add(tNanos, "cleared", Double.NaN);
     }
 
     @Override
-    public void weak(long tNanos, double snrDb, String advice) {
-        lines.add(new Line(tNanos, "weak", advice, snrDb));
+    public void weak(long tNanos, double snrDb) {
+        add(tNanos, "weak", snrDb);
     }
 
     @Override
     public void drift(long tNanos, double dbPerMinute) {
-        lines.add(new Line(tNanos, "drift", "", dbPerMinute));
+        add(tNanos, "drift", dbPerMinute);
     }
 
     @Override
-    public void advice(long tNanos, String topic, String text, double amount) {
-        lines.add(new Line(tNanos, topic, text, amount));
+    public void settled(long tNanos, double dbPerMinute) {
+        add(tNanos, "settled", dbPerMinute);
+    }
+
+    @Override
+    public void suspected(long tNanos, Suspicion suspicion, double amount) {
+        add(tNanos, "possible-" + suspicion.code(), amount);
+    }
+
+    @Override
+    public void noLongerSuspected(long tNanos, Suspicion suspicion) {
+        add(tNanos, "no-longer-possible", Double.NaN);
+    }
+
+    @Override
+    public void widePeak(long tNanos, double times) {
+        add(tNanos, "wide-peak", times);
+    }
+
+    @Override
+    public void restMissing(long tNanos) {
+        add(tNanos, "no-rest", Double.NaN);
+    }
+
+    @Override
+    public void asked(long tNanos, CheckKind check, int move) {
+        add(tNanos, "ask", move);
+    }
+
+    @Override
+    public void checked(long tNanos, CheckKind check, CheckFigures figures) {
+        add(tNanos, check.code(), figures.figure());
+    }
+
+    @Override
+    public void checkOver(long tNanos) {
+        add(tNanos, "check-over", Double.NaN);
+    }
+
+    @Override
+    public void checkDropped(long tNanos, double waitedSeconds) {
+        add(tNanos, "check-dropped", waitedSeconds);
+    }
+
+    @Override
+    public void cutGenerator(long tNanos, double factor) {
+        add(tNanos, "cut-generator", factor);
+    }
+
+    @Override
+    public void generatorChanged(long tNanos, double changeDb) {
+        add(tNanos, "generator-changed", changeDb);
+    }
+
+    @Override
+    public void generatorUnchanged(long tNanos) {
+        add(tNanos, "generator-unchanged", Double.NaN);
     }
 
     List<String> topics() {

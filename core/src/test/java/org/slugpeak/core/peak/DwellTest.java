@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.slugpeak.core.peak.Goal.Stay;
+import org.slugpeak.core.peak.HuntGoal.Stay;
 
 /** Levels and sigmas are in parts of the best; the dwell is 2 s, the longest stay 3.5 s. */
 class DwellTest {

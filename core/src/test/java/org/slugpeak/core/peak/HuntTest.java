@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.slugpeak.core.peak.Goal.Seen;
-import org.slugpeak.core.peak.Goal.Stay;
+import org.slugpeak.core.peak.HuntGoal.Seen;
+import org.slugpeak.core.peak.HuntGoal.Stay;
 
 /** The order of things, with a goal that sees what it is told to see. A block takes 20 ms. */
 class HuntTest {

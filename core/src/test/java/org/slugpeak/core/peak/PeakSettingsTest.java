@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.core.word.Refused;
 
 class PeakSettingsTest {
 
@@ -49,15 +50,14 @@ class PeakSettingsTest {
 
     @ParameterizedTest
     @EnumSource
-    void whatIsSoughtIsFoundByItsWord(Seek seek) {
+    void whatIsSoughtIsFoundByItsWord(Seek seek) throws Refused {
         assertEquals(seek, Seek.ofCode(seek.code()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "Peak", "summit"})
     void anotherWordIsRefusedWithThoseThatThereAre(String word) {
-        String message = assertThrows(IllegalArgumentException.class, () -> Seek.ofCode(word))
-                .getMessage();
+        String message = assertThrows(Refused.class, () -> Seek.ofCode(word)).reason();
         assertTrue(message.contains("peak, dip, zero"), message);
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A goal that sees what it is told to see, and notes what is asked of it. */
-final class ScriptedGoal implements Goal {
+final class ScriptedGoal implements HuntGoal {
 
     Seen seen = Seen.NOTHING;
     boolean isPass = true;

@@ -38,7 +38,7 @@ class AfterACutTest {
             Random random = new Random(seed);
             session.read(random, 5, 0.8, 1);
             session.read(random, 3, 1, 1);
-            session.analysis.mark(LevelCommand.cut(0.5).text());
+            session.analysis.command(new Instruction.Level(LevelCommand.cut(0.5)));
             session.read(random, 0.5, 1, 1);
             session.read(random, 12, 0.5, 0.5);
             passed += session.log.stream().anyMatch(Passed.class::isInstance) ? 1 : 0;

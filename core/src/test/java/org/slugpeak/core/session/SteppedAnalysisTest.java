@@ -69,23 +69,23 @@ final class SteppedAnalysisTest {
         analysis.nextAdjuster("T2");
         type(3, 2);
         assertEquals(3, all(ReadingTaken.class).get(3).best());
-        analysis.mark(SeekCommand.text(Seek.DIP));
+        analysis.command(new Instruction.Find(Seek.DIP));
         type(2, 1, 2);
         assertEquals(1, all(Passed.class).size());
         assertEquals(1, all(Passed.class).get(0).best());
     }
 
     @Test
-    void aMarkTakesTheLastValueBackAndSaysSoWhereThereIsNone() {
+    void anInstructionTakesTheLastValueBackAndSaysSoWhereThereIsNone() {
         type(1, 9);
-        analysis.mark(StepCommand.UNDO);
+        analysis.command(new Instruction.TakeBack());
         type(2);
         assertEquals(2, all(ReadingTaken.class).get(2).best());
-        analysis.mark(StepCommand.UNDO);
-        analysis.mark(StepCommand.UNDO);
-        assertEquals(List.of(), all(Advice.class));
-        analysis.mark(StepCommand.UNDO);
-        assertEquals("nothing-to-undo", all(Advice.class).get(0).topic());
+        analysis.command(new Instruction.TakeBack());
+        analysis.command(new Instruction.TakeBack());
+        assertEquals(List.of(), all(Work.class));
+        analysis.command(new Instruction.TakeBack());
+        assertEquals(1, all(Work.NothingToTakeBack.class).size());
     }
 
     @Test
@@ -105,7 +105,7 @@ final class SteppedAnalysisTest {
         analysis.reading(Reading.of(0, 2));
         analysis.reading(Reading.of(-5, 1));
         assertEquals(1, all(Passed.class).size());
-        assertEquals(List.of(), all(Advice.class));
+        assertEquals(List.of(), all(Caution.class));
     }
 
     @Test
@@ -114,10 +114,9 @@ final class SteppedAnalysisTest {
         type(1, 2, 3, 4, 5);
         assertEquals(List.of(), slow());
         type(6, 7, 8, 9, 10, 11, 12);
-        List<Advice> slow = slow();
+        List<Caution.SlowReadings> slow = slow();
         assertEquals(1, slow.size());
-        assertEquals(1.0, slow.get(0).amount());
-        assertTrue(slow.get(0).text().contains("--steps"), slow.get(0).text());
+        assertEquals(1.0, slow.get(0).intervalSeconds());
     }
 
     @Test
@@ -129,9 +128,7 @@ final class SteppedAnalysisTest {
         assertEquals(List.of(), slow());
     }
 
-    private List<Advice> slow() {
-        return all(Advice.class).stream()
-                .filter(advice -> advice.topic().equals("slow-readings"))
-                .toList();
+    private List<Caution.SlowReadings> slow() {
+        return all(Caution.SlowReadings.class);
     }
 }

@@ -3,7 +3,6 @@ package org.slugpeak.core.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.GainControl;
@@ -19,7 +18,7 @@ final class TurnedSlugs {
     private static final double NOISE_VOLTS = 0.0035;
     private static final GainControl CONTROL = new GainControl(1.6, 7, 0.15);
 
-    private final List<Advice> widePeaks = new ArrayList<>();
+    private final List<Caution.WidePeak> widePeaks = new ArrayList<>();
     private final Analysis analysis = new Analysis(PeakSettings.defaults(), this::hear);
     private final SplittableRandom random;
     private double slower = 1;
@@ -76,8 +75,8 @@ final class TurnedSlugs {
     private void hear(SessionRecord record) {
         if (record instanceof Passed) {
             passes++;
-        } else if (record instanceof Advice advice && advice.topic().equals(LevelWatch.WIDE_PEAK)) {
-            widePeaks.add(advice);
+        } else if (record instanceof Caution.WidePeak wide) {
+            widePeaks.add(wide);
         }
     }
 
@@ -101,7 +100,7 @@ final class TurnedSlugs {
         return low;
     }
 
-    List<Advice> widePeaks() {
+    List<Caution.WidePeak> widePeaks() {
         return List.copyOf(widePeaks);
     }
 }

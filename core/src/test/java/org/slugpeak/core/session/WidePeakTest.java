@@ -1,6 +1,5 @@
 package org.slugpeak.core.session;
 
-import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -56,15 +55,12 @@ final class WidePeakTest {
     }
 
     @Test
-    void theAdviceSaysHowManyTimesAndWhatToDoAndComesOncePerAdjuster() {
+    void itSaysHowManyTimesAndComesOncePerAdjuster() {
         TurnedSlugs slugs =
                 new TurnedSlugs(FIRST_SEED).peak(1).peak(1).peak(1).slower(1.5).peak(5);
         assertEquals(1, slugs.widePeaks().size());
-        Advice advice = slugs.widePeaks().get(0);
-        assertAll(
-                () -> assertTrue(advice.amount() > 1.7 && advice.amount() < 20, "times " + advice.amount()),
-                () -> assertTrue(advice.text().contains("times as wide as the earlier ones"), advice.text()),
-                () -> assertTrue(advice.text().contains("press x to check the level"), advice.text()));
+        double times = slugs.widePeaks().get(0).times();
+        assertTrue(times > 1.7 && times < 20, "times " + times);
     }
 
     @Test

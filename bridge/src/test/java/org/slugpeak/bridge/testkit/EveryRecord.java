@@ -1,0 +1,244 @@
+package org.slugpeak.bridge.testkit;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.slugpeak.core.level.CheckFigures;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.Suspicion;
+import org.slugpeak.core.peak.Hint;
+import org.slugpeak.core.peak.NoPeakReason;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.plan.Acceptance;
+import org.slugpeak.core.plan.Damping;
+import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.LevelRange;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.plan.RoundVerdict;
+import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Guard;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkNotice;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.OverloadCleared;
+import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.Said;
+import org.slugpeak.core.session.SessionEnd;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.Sound;
+import org.slugpeak.core.session.TwoPeaks;
+import org.slugpeak.core.session.Weak;
+import org.slugpeak.core.session.Work;
+import org.slugpeak.core.signal.ClippingCause;
+import org.slugpeak.core.steps.StepsBack;
+
+/** One record of every kind that a session makes, and where a kind has a few shapes, one of each. All figures are made up. */
+public final class EveryRecord {
+
+    private static final long T = 1_500_000_000L;
+    private static final StepsBack BACK = new StepsBack(1.4, 0.2, 0.875, 0.01);
+
+    private EveryRecord() {}
+
+    /**
+     * All of them.
+     *
+     * @return in the order of the families
+     */
+    public static List<SessionRecord> list() {
+        return Stream.of(frame(), findings(), cautions(), requests(), work(), plan(), link(), said(), sound())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<SessionRecord> frame() {
+        Measurand volts = Measurand.DC_VOLTS;
+        return List.of(
+                new SessionStart(1, Instant.EPOCH, "sim", volts, PeakSettings.defaults(), "slugpeak test"),
+                new ReadingTaken(Reading.of(T, 1), 1, 1, 0.01, 1, Trend.STEADY),
+                new SessionEnd(T, 1, "done"));
+    }
+
+    private static List<SessionRecord> findings() {
+        List<SessionRecord> all = new ArrayList<>(List.of(
+                new Passed(T, 1, T, 0.2),
+                new Passed(T, 1, T, 0.2, Optional.of(BACK)),
+                new Returned(T, 1, 0),
+                new Held(T, 1, 0),
+                new TwoPeaks(T, 1, 0.9, 3),
+                new NoPeak(T, NoPeakReason.FLAT),
+                new Finding.FurtherPast(T, BACK),
+                new Finding.FurtherPast(T, new StepsBack(1.4, 0.05, 0.875, 0.01))));
+        Stream.of(Hint.values()).forEach(hint -> all.add(new Finding.Hinted(T, hint, 1.25)));
+        return all;
+    }
+
+    private static List<SessionRecord> cautions() {
+        List<SessionRecord> all = new ArrayList<>(List.of(
+                new Overload(T, Overload.Cause.OVER_RANGE, Double.NaN),
+                new Overload(T, Overload.Cause.FULL_SCALE, Double.NaN),
+                new Overload(T, Overload.Cause.CLIPPING, Double.NaN),
+                new Overload(T, Overload.Cause.FLATTENING, 0.61),
+                new Overload(T, Overload.Cause.FLATTENING, 0.41),
+                new OverloadCleared(T),
+                new Weak(T, 12),
+                new Drift(T, -0.3, "dB"),
+                new Caution.Settled(T, 0.03),
+                new Caution.WidePeak(T, 2.3),
+                new Caution.RestMissing(T),
+                new Caution.SlowReadings(T, 1.2)));
+        for (Suspicion suspicion : Suspicion.values()) {
+            all.add(new Caution.Suspected(T, suspicion, 0.5));
+            all.add(new Caution.NoLongerSuspected(T, suspicion));
+        }
+        Stream.of(CheckKind.values())
+                .forEach(check -> all.add(new Caution.Checked(T, check, new CheckFigures(1.25, 3, 1.75))));
+        all.add(new Caution.Checked(T, CheckKind.LEVEL, CheckFigures.of(1.5)));
+        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(0.2, 3.2, 3)));
+        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(-3, 3, 6)));
+        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(0.2, -1, -1.2)));
+        return all;
+    }
+
+    private static List<SessionRecord> requests() {
+        List<SessionRecord> all = new ArrayList<>(List.of(
+                new Request.CutGenerator(T, 0.5),
+                new Request.CutGenerator(T, 0.25),
+                new Request.GeneratorChanged(T, -6.02),
+                new Request.GeneratorUnchanged(T),
+                new Request.CheckOver(T),
+                new Request.CheckDropped(T, 25),
+                new Request.HandsOff(T, false),
+                new Request.HandsOff(T, true),
+                new Request.SetGenerator(T, 455e3, 2, 31)));
+        for (CheckKind check : CheckKind.values()) {
+            for (int move = 0; move <= check.moves(); move++) {
+                all.add(new Request.Asked(T, check, move));
+            }
+        }
+        return all;
+    }
+
+    private static Setup setup(HighTension highTension) {
+        return new Setup(
+                OptionalDouble.of(455e3),
+                "400 Hz, 30 %",
+                "converter grid",
+                "200 pF",
+                OptionalDouble.of(16e6),
+                "gang open",
+                "detector",
+                Optional.of(new LevelRange(0.5, 1.5, "V")),
+                highTension);
+    }
+
+    private static PlanStep step(Goal goal, boolean rock, List<String> notes) {
+        Setup setup = setup(HighTension.POSSIBLE);
+        return new PlanStep("T1 top", goal, setup, rock, Optional.empty(), Acceptance.MAXIMUM, notes);
+    }
+
+    private static List<SessionRecord> plan() {
+        Optional<Setup> high = Optional.of(setup(HighTension.POSSIBLE));
+        Optional<Setup> low = Optional.of(setup(new HighTension(false, false)));
+        Optional<Damping> one = Optional.of(new Damping("T1 bottom", 22e3));
+        Optional<Damping> other = Optional.of(new Damping("T1 top", 4.7e3, false));
+        List<SessionRecord> all = new ArrayList<>(List.of(
+                new Request.SetUp(T, new Preparation(high, true, false, Optional.empty(), Optional.empty())),
+                new Request.SetUp(T, new Preparation(low, false, true, Optional.empty(), one)),
+                new Request.SetUp(T, new Preparation(high, false, false, one, one)),
+                new Request.SetUp(T, new Preparation(Optional.empty(), false, false, one, other)),
+                new Request.SetUp(T, new Preparation(Optional.empty(), false, false, other, Optional.empty())),
+                new Request.Undamp(T, one.get()),
+                new Request.Undamp(T, other.get())));
+        for (Goal goal : Goal.values()) {
+            all.add(new Request.Turn(T, step(goal, false, List.of())));
+            all.add(new Request.Turn(T, step(goal, true, List.of("gently", "from outside"))));
+        }
+        return all;
+    }
+
+    private static List<SessionRecord> work() {
+        List<SessionRecord> all = new ArrayList<>(List.of(
+                new Adjuster(T, "T1 top", Adjuster.Action.BEGIN, 1, Double.NaN, Double.NaN),
+                new Work.PlanBegun(T, "Tarnfield 54A"),
+                new Guard.StillShort(T, 0.42),
+                new Guard.StillShort(T, Double.NaN),
+                new Guard.BegunAgain(T),
+                new Guard.TwoMaxima(T, 3),
+                new Guard.Choice(T),
+                new Guard.EndOfTravel(T),
+                new Guard.LateGain(T, "T1 top", 2, 2.4),
+                new Work.HandEffect(T, -0.4),
+                new Work.Swept(T, -0.25),
+                new Work.WentBack(T),
+                new Work.PlanOver(T),
+                new CurveWork.PointTaken(T, 455e3, 0.5),
+                new CurveWork.PointLeftOut(T, 455e3),
+                new CurveWork.CurveOver(T),
+                new Work.DialNoted(T, 1.4e6, -500, false),
+                new Work.DialNoted(T, 1.4e6, 20, true),
+                new Work.NothingToTakeBack(T)));
+        Stream.of(RoundVerdict.values())
+                .forEach(verdict -> all.add(new Work.RoundEnded(T, "AM IF", 2, 0.254, verdict)));
+        return all;
+    }
+
+    private static List<SessionRecord> link() {
+        List<SessionRecord> all = new ArrayList<>(List.of(
+                new Link.Changed(T, Link.State.LOST, "unplugged"),
+                new Link.NotAReading(T, "line 7", "is no number", 3),
+                new Link.LeftOut(T, 12),
+                new Link.LowBattery(T),
+                new Link.UnitTold(T, "mV"),
+                new Link.LogGap(T, 1),
+                new Link.LogGap(T, 700)));
+        Stream.of(LinkNotice.values()).forEach(notice -> all.add(new Link.Broken(T, notice, "it was reset")));
+        return all;
+    }
+
+    private static List<SessionRecord> said() {
+        return List.of(
+                new Said.Note(T, "core flush with the former"),
+                new Said.Command(T, new Instruction.Level(LevelCommand.cut(0.5))),
+                new Said.Command(T, new Instruction.Find(Seek.DIP)),
+                new Said.Command(T, new Instruction.TakeBack()),
+                new Said.Answer(T, "chassis: transformer"));
+    }
+
+    private static List<SessionRecord> sound() {
+        return List.of(
+                new Sound.Tone(T, 400, 0.05, 16),
+                new Sound.NoTone(T),
+                new Sound.PerhapsHum(T, Double.NaN),
+                new Sound.PerhapsHum(T, 50),
+                new Sound.HumUnderTone(T, 8, 50, 0.12),
+                new Sound.Purity(T, 32.5, 0.021, Double.NaN),
+                new Sound.Purity(T, 32.5, 0.021, 41),
+                new Sound.Distorted(T, 0.13),
+                new Sound.OutputReached(T, 50, 55.1),
+                new Sound.Clips(T, ClippingCause.INPUT),
+                new Sound.Clips(T, ClippingCause.SET));
+    }
+}

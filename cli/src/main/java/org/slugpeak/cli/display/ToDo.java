@@ -1,0 +1,102 @@
+package org.slugpeak.cli.display;
+
+import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.session.Request;
+
+/**
+ * What the user is asked to do with his hands now, to be read across the bench before anything else. Immutable; any thread may
+ * use it.
+ *
+ * @param tNanos when it was asked, nanoseconds from the first reading
+ * @param stays how long it is shown
+ * @param text one line
+ */
+record ToDo(long tNanos, Stays stays, String text) {
+
+    /** How long something is shown that was asked for. */
+    enum Stays {
+        UNTIL_ANSWERED,
+        /** The reading tells by itself whether it was done. */
+        FOR_A_WHILE,
+        /** It is done as soon as somebody turns. */
+        UNTIL_TURNED
+    }
+
+    /** Nobody reads a line in less, even if the hand is moving already. */
+    private static final long READ_NANOS = 2_000_000_000L;
+
+    private static final long WHILE_NANOS = 8_000_000_000L;
+
+    static ToDo of(Request it, String text) {
+        return new ToDo(it.tNanos(), it.match(new Staying()), text);
+    }
+
+    /** Whether it is still to be shown when a reading comes. */
+    boolean stands(long nowNanos, Trend trend) {
+        long age = nowNanos - tNanos;
+        return switch (stays) {
+            case FOR_A_WHILE -> age < WHILE_NANOS;
+            case UNTIL_TURNED -> age < READ_NANOS || trend == Trend.STEADY;
+            case UNTIL_ANSWERED -> true;
+        };
+    }
+
+    /** How long each request stays. */
+    private static final class Staying implements Request.Matcher<Stays> {
+
+        @Override
+        public Stays asked(Request.Asked it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays cutGenerator(Request.CutGenerator it) {
+            return Stays.FOR_A_WHILE;
+        }
+
+        @Override
+        public Stays generatorChanged(Request.GeneratorChanged it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays generatorUnchanged(Request.GeneratorUnchanged it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays checkOver(Request.CheckOver it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays checkDropped(Request.CheckDropped it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays setUp(Request.SetUp it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays undamp(Request.Undamp it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays turn(Request.Turn it) {
+            return Stays.UNTIL_TURNED;
+        }
+
+        @Override
+        public Stays handsOff(Request.HandsOff it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+
+        @Override
+        public Stays setGenerator(Request.SetGenerator it) {
+            return Stays.UNTIL_ANSWERED;
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package org.slugpeak.cli.words;
+
+import org.slugpeak.core.reading.Rounded;
+import org.slugpeak.core.session.Request;
+
+/** What the person is asked to do. Immutable. */
+final class RequestSentences implements Request.Matcher<String> {
+
+    /** Less than this is a cut to a quarter. */
+    private static final double HALF = 0.5;
+
+    @Override
+    public String asked(Request.Asked it) {
+        return CheckWords.move(it.check(), it.move());
+    }
+
+    @Override
+    public String cutGenerator(Request.CutGenerator it) {
+        return (it.factor() < HALF ? Phrase.CUT_TO_A_QUARTER : Phrase.CUT_TO_A_HALF).of();
+    }
+
+    @Override
+    public String generatorChanged(Request.GeneratorChanged it) {
+        return Phrase.GENERATOR_CHANGED.of(Rounded.to(it.changeDb(), 1));
+    }
+
+    @Override
+    public String generatorUnchanged(Request.GeneratorUnchanged it) {
+        return Phrase.GENERATOR_UNCHANGED.of();
+    }
+
+    @Override
+    public String checkOver(Request.CheckOver it) {
+        return Phrase.CHECK_OVER.of();
+    }
+
+    @Override
+    public String checkDropped(Request.CheckDropped it) {
+        return Phrase.CHECK_DROPPED.of((int) it.waitedSeconds());
+    }
+
+    @Override
+    public String setUp(Request.SetUp it) {
+        return PlanWords.prepare(it.what());
+    }
+
+    @Override
+    public String undamp(Request.Undamp it) {
+        return SafeHands.at(PlanWords.undamp(it.damping()));
+    }
+
+    @Override
+    public String turn(Request.Turn it) {
+        return PlanWords.turn(it.step());
+    }
+
+    @Override
+    public String handsOff(Request.HandsOff it) {
+        return (it.rocking() ? Phrase.GREATEST_SWEEP : Phrase.HANDS_OFF).of();
+    }
+
+    @Override
+    public String setGenerator(Request.SetGenerator it) {
+        return Phrase.SET_GENERATOR.of(Frequencies.kHz(it.hz()), it.number(), it.points());
+    }
+}

@@ -1,0 +1,343 @@
+package org.slugpeak.core.session;
+
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.plan.Damping;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Preparation;
+
+/**
+ * What the person is asked to do, and how that is answered. Immutable; any thread may use it.
+ */
+public sealed interface Request extends SessionRecord
+        permits Request.Asked,
+                Request.CutGenerator,
+                Request.GeneratorChanged,
+                Request.GeneratorUnchanged,
+                Request.CheckOver,
+                Request.CheckDropped,
+                Request.SetUp,
+                Request.Undamp,
+                Request.Turn,
+                Request.HandsOff,
+                Request.SetGenerator {
+
+    @Override
+    default <R> R matchFamily(Families<R> families) {
+        return families.request(this);
+    }
+
+    /**
+     * Calls the one method of the matcher that fits.
+     *
+     * @param <R> what the matcher gives back
+     * @param matcher has a method for every kind of this family
+     * @return what that method gave
+     */
+    <R> R match(Matcher<R> matcher);
+
+    /**
+     * One method for each kind of this family, so that none can be forgotten.
+     *
+     * @param <R> what the methods give back
+     */
+    interface Matcher<R> {
+
+        /**
+         * For an Asked.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R asked(Asked it);
+
+        /**
+         * For a CutGenerator.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R cutGenerator(CutGenerator it);
+
+        /**
+         * For a GeneratorChanged.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R generatorChanged(GeneratorChanged it);
+
+        /**
+         * For a GeneratorUnchanged.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R generatorUnchanged(GeneratorUnchanged it);
+
+        /**
+         * For a CheckOver.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R checkOver(CheckOver it);
+
+        /**
+         * For a CheckDropped.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R checkDropped(CheckDropped it);
+
+        /**
+         * For a SetUp.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R setUp(SetUp it);
+
+        /**
+         * For an Undamp.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R undamp(Undamp it);
+
+        /**
+         * For a Turn.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R turn(Turn it);
+
+        /**
+         * For a HandsOff.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R handsOff(HandsOff it);
+
+        /**
+         * For a SetGenerator.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R setGenerator(SetGenerator it);
+    }
+
+    /**
+     * A check asks for a move.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param check which
+     * @param move which of its moves, from 0; as many as it has moves: put things back
+     */
+    record Asked(long tNanos, CheckKind check, int move) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.asked(this);
+        }
+    }
+
+    /**
+     * The reading leaves its window: less signal is asked for.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param factor by which the generator's output should be multiplied
+     */
+    record CutGenerator(long tNanos, double factor) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.cutGenerator(this);
+        }
+    }
+
+    /**
+     * The reading followed the generator; the best goes on.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param changeDb by how much
+     */
+    record GeneratorChanged(long tNanos, double changeDb) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ANSWERS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.generatorChanged(this);
+        }
+    }
+
+    /**
+     * A change of the generator was announced, and the reading did not change.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     */
+    record GeneratorUnchanged(long tNanos) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.NOTES;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.generatorUnchanged(this);
+        }
+    }
+
+    /**
+     * A check is over: the work goes on.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     */
+    record CheckOver(long tNanos) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ANSWERS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.checkOver(this);
+        }
+    }
+
+    /**
+     * A check was given up because nothing changed.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param waitedSeconds how long
+     */
+    record CheckDropped(long tNanos, double waitedSeconds) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ANSWERS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.checkDropped(this);
+        }
+    }
+
+    /**
+     * Generator, dial, leads and damping are to be as a step of a plan wants them.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param what what differs from how it stands
+     */
+    record SetUp(long tNanos, Preparation what) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.setUp(this);
+        }
+    }
+
+    /**
+     * A damping resistor has to come off.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param damping which
+     */
+    record Undamp(long tNanos, Damping damping) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.undamp(this);
+        }
+    }
+
+    /**
+     * An adjuster of a plan is to be turned.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param step which, and for what
+     */
+    record Turn(long tNanos, PlanStep step) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.turn(this);
+        }
+    }
+
+    /**
+     * The hand is to be taken away.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param rocking whether the gang was rocked, and that was the greatest sweep
+     */
+    record HandsOff(long tNanos, boolean rocking) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.handsOff(this);
+        }
+    }
+
+    /**
+     * The generator is to be set to a frequency of a response curve, or was.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param hz which, Hz
+     * @param number which point of the curve it is, from 1
+     * @param points how many the curve has
+     */
+    record SetGenerator(long tNanos, double hz, int number, int points) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.setGenerator(this);
+        }
+    }
+}
