@@ -36,11 +36,10 @@ final class TurnDetector {
         DOWN
     }
 
-    private static final double HOURS_PER_FALSE_TURN = 12;
+    private static final double HOURS_PER_FALSE_TURN = 24;
     private static final double PER_DOUBLING = 0.3;
     /**
      * About as many independent tests are made in the time of one window: windows slide, but all of them look at the same readings.
-     * With it, half-minute rests after a rise gave one false turn in 13 hours.
      */
     private static final double TESTS_PER_WINDOW = 4;
     /** So many sigma of the difference more are asked of means of equal length: leaves a hundredth of the false turns to them. */
@@ -254,11 +253,8 @@ final class TurnDetector {
         return age - latest;
     }
 
-    /** Normal quantile of a small tail probability, asymptotic (Abramowitz and Stegun 26.2.12), right to one percent. */
     private static double quantile(double windowSeconds) {
         double tests = TESTS_PER_WINDOW * HOURS_PER_FALSE_TURN * 3600 / windowSeconds;
-        double tail = Math.min(1e-3, 1 / tests);
-        double twice = -2 * Math.log(tail);
-        return Math.sqrt(twice - Math.log(2 * Math.PI * twice));
+        return Tail.normal(Math.min(1e-3, 1 / tests));
     }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.IntToDoubleFunction;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -105,10 +107,18 @@ class NoiseTest {
     void aShortRecordRaisesEveryThreshold() {
         feed(19, i -> 1);
         assertEquals(16, noise.seen());
-        assertEquals(Math.E, noise.margin(), 1e-12);
+        assertEquals(student(1e-7 + 3e-4 * 4 / (16 * 16), 8) / normal(1e-7), noise.margin(), 0.03);
         feed(800, i -> 1);
         assertEquals(512, noise.seen());
-        assertEquals(Math.exp(16 / 512.0), noise.margin(), 1e-3);
+        assertEquals(student(1e-7 + 3e-4 * 4 / (512.0 * 512), 256) / normal(1e-7), noise.margin(), 0.01);
+    }
+
+    private static double student(double tail, double degrees) {
+        return -new TDistribution(degrees).inverseCumulativeProbability(tail);
+    }
+
+    private static double normal(double tail) {
+        return -new NormalDistribution().inverseCumulativeProbability(tail);
     }
 
     @Test
