@@ -129,7 +129,7 @@ final class Dwell {
 
     private boolean hasDriftedAway(long tNanos, double sigmaOfLoss) {
         Pyramid means = sight.front.pyramid;
-        int span = sight.front.level(DRIFT_SECONDS);
+        int span = sight.front.octave(DRIFT_SECONDS);
         double apartSeconds = sight.blockSeconds() * Pyramid.length(span);
         if (!means.has(span, 2) || !(apartSeconds > 0)) {
             return false;

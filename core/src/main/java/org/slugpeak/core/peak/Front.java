@@ -100,14 +100,14 @@ final class Front {
     }
 
     /** The level of the longest window that is filled and not longer than this. */
-    int level(double seconds) {
-        int level = 0;
-        while (level + 1 < Pyramid.LEVELS
-                && pyramid.has(level + 1, 1)
-                && pace.blockSeconds() * Pyramid.length(level + 1) <= seconds) {
-            level++;
+    int octave(double seconds) {
+        int octave = 0;
+        while (octave + 1 < Pyramid.OCTAVES
+                && pyramid.has(octave + 1, 1)
+                && pace.blockSeconds() * Pyramid.length(octave + 1) <= seconds) {
+            octave++;
         }
-        return level;
+        return octave;
     }
 
     /** What comes next need not follow on what came before. */

@@ -43,13 +43,13 @@ final class Noise {
     private final Spread quick = new Spread(SHORT_MEMORY);
     private final Spread calm = new Spread(LONG_MEMORY);
     private final SlowNoise slow = new SlowNoise();
-    private final double[] averaging = new double[Pyramid.LEVELS];
+    private final double[] averaging = new double[Pyramid.OCTAVES];
     private double white;
     private double margin;
 
     Noise() {
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
-            averaging[level] = Math.sqrt(1.0 / Pyramid.length(level));
+        for (int octave = 0; octave < Pyramid.OCTAVES; octave++) {
+            averaging[octave] = Math.sqrt(1.0 / Pyramid.length(octave));
         }
     }
 
@@ -77,33 +77,33 @@ final class Noise {
         return Tail.student(Tail.normal(tail), DEGREES * seen) / Tail.normal(LATER);
     }
 
-    private static double thirdDifference(Pyramid pyramid, int level) {
-        int n = Pyramid.length(level);
-        double outer = pyramid.mean(level) - pyramid.mean(level, 3 * n);
-        double inner = pyramid.mean(level, n) - pyramid.mean(level, 2 * n);
+    private static double thirdDifference(Pyramid pyramid, int octave) {
+        int n = Pyramid.length(octave);
+        double outer = pyramid.mean(octave) - pyramid.mean(octave, 3 * n);
+        double inner = pyramid.mean(octave, n) - pyramid.mean(octave, 2 * n);
         return (outer - 3 * inner) / WEIGHTS;
     }
 
-    /** One sigma of a mean over the window of a level, as far as it averages away. */
-    double white(int level, double reading) {
-        double averaged = white * averaging[level];
+    /** One sigma of a mean over the window of an octave, as far as it averages away. */
+    double white(int octave, double reading) {
+        double averaged = white * averaging[octave];
         double least = STEADIEST * Math.abs(reading);
         return averaged > least ? averaged : least;
     }
 
-    /** One sigma of a mean over the window of a level, everything included. */
-    double sigma(int level, double reading) {
-        return white(level, reading) + ROUNDING * step.step() + 0.5 * slow.excess(level);
+    /** One sigma of a mean over the window of an octave, everything included. */
+    double sigma(int octave, double reading) {
+        return white(octave, reading) + ROUNDING * step.step() + 0.5 * slow.excess(octave);
     }
 
     /** How far slow noise alone may take a mean, as far as it is known; before that, as far as it ever may. */
-    double slowest(int level, double reading) {
-        return slow.reach(level, reading);
+    double slowest(int octave, double reading) {
+        return slow.reach(octave, reading);
     }
 
-    /** Slow noise beyond white in windows of this level and longer. */
-    double excess(int level) {
-        return slow.excess(level);
+    /** Slow noise beyond white in windows of this octave and longer. */
+    double excess(int octave) {
+        return slow.excess(octave);
     }
 
     /** The last digit of the meter; 0 where the readings are continuous. */

@@ -33,12 +33,12 @@ final class Sight {
 
     /** The mean over so many seconds, or as many as there are. */
     double meanOver(double seconds) {
-        return front.pyramid.mean(front.level(seconds));
+        return front.pyramid.mean(front.octave(seconds));
     }
 
     /** One sigma of such a mean, near a level. */
     double sigmaOver(double seconds, double level) {
-        return front.noise.sigma(front.level(seconds), level);
+        return front.noise.sigma(front.octave(seconds), level);
     }
 
     void gap() {

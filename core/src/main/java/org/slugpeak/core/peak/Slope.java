@@ -36,15 +36,15 @@ final class Slope {
         double blockSeconds = front.pace.blockSeconds();
         known = true;
         perSecond = 0;
-        for (int level = 0; level < Pyramid.LEVELS && pyramid.has(level, 2); level++) {
-            double seconds = blockSeconds * Pyramid.length(level);
-            if (level >= ALWAYS && seconds > LONGEST_SECONDS) {
+        for (int octave = 0; octave < Pyramid.OCTAVES && pyramid.has(octave, 2); octave++) {
+            double seconds = blockSeconds * Pyramid.length(octave);
+            if (octave >= ALWAYS && seconds > LONGEST_SECONDS) {
                 return;
             }
-            double newer = pyramid.mean(level);
-            double older = pyramid.mean(level, Pyramid.length(level));
-            double noiseOfBoth = SHOWS * Math.sqrt(2) * noise.white(level, newer);
-            if (Math.abs(newer - older) > noiseOfBoth + noise.step() + SLOW_NOISE * noise.excess(level)) {
+            double newer = pyramid.mean(octave);
+            double older = pyramid.mean(octave, Pyramid.length(octave));
+            double noiseOfBoth = SHOWS * Math.sqrt(2) * noise.white(octave, newer);
+            if (Math.abs(newer - older) > noiseOfBoth + noise.step() + SLOW_NOISE * noise.excess(octave)) {
                 perSecond = seconds > 0 ? (newer - older) / seconds : 0;
                 middle = 0.5 * newer + 0.5 * older;
                 agoSeconds = seconds;

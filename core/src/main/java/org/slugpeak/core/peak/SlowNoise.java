@@ -60,19 +60,19 @@ final class SlowNoise {
 
     private static final double FEW = 4;
 
-    private final Spread[] scales = new Spread[Pyramid.LEVELS];
-    private final double[] excess = new double[Pyramid.LEVELS];
+    private final Spread[] scales = new Spread[Pyramid.OCTAVES];
+    private final double[] excess = new double[Pyramid.OCTAVES];
     /** Of the length of a mean in blocks. */
-    private final double[] root = new double[Pyramid.LEVELS];
+    private final double[] root = new double[Pyramid.OCTAVES];
 
     private boolean known;
     private double flicker;
     private int longest;
 
     SlowNoise() {
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
-            scales[level] = new Spread(SLOW_MEMORY);
-            root[level] = Math.sqrt(Pyramid.length(level));
+        for (int octave = 0; octave < Pyramid.OCTAVES; octave++) {
+            scales[octave] = new Spread(SLOW_MEMORY);
+            root[octave] = Math.sqrt(Pyramid.length(octave));
         }
     }
 
@@ -84,15 +84,15 @@ final class SlowNoise {
     /** Takes the newest block of the pyramid, and one sigma of its white noise. */
     void add(Pyramid pyramid, double blockSeconds, double white) {
         boolean changed = false;
-        for (int level = 1; level < Pyramid.LEVELS && pyramid.has(level, 4); level++) {
-            int length = Pyramid.length(level);
-            if ((pyramid.blocks() & (length / 2 - 1)) != 0 || !isLookedAt(level, blockSeconds * length)) {
+        for (int octave = 1; octave < Pyramid.OCTAVES && pyramid.has(octave, 4); octave++) {
+            int length = Pyramid.length(octave);
+            if ((pyramid.blocks() & (length / 2 - 1)) != 0 || !isLookedAt(octave, blockSeconds * length)) {
                 break;
             }
-            double deviation = deviation(pyramid, level, blockSeconds * length);
+            double deviation = deviation(pyramid, octave, blockSeconds * length);
             if (!Double.isNaN(deviation)) {
-                scales[level].add(deviation, 0);
-                longest = Math.max(longest, level);
+                scales[octave].add(deviation, 0);
+                longest = Math.max(longest, octave);
                 changed = true;
             }
         }
@@ -103,16 +103,16 @@ final class SlowNoise {
         }
     }
 
-    private static boolean isLookedAt(int level, double seconds) {
-        return level <= SLOW_ALWAYS || seconds <= SLOWEST_SECONDS;
+    private static boolean isLookedAt(int octave, double seconds) {
+        return octave <= SLOW_ALWAYS || seconds <= SLOWEST_SECONDS;
     }
 
     /** What may be slow noise in four means; NaN where they move too far, or where the hand starts or stops. */
-    private static double deviation(Pyramid pyramid, int level, double seconds) {
-        int n = Pyramid.length(level);
-        double newest = pyramid.mean(level) - pyramid.mean(level, n);
-        double middle = pyramid.mean(level, n) - pyramid.mean(level, 2 * n);
-        double oldest = pyramid.mean(level, 2 * n) - pyramid.mean(level, 3 * n);
+    private static double deviation(Pyramid pyramid, int octave, double seconds) {
+        int n = Pyramid.length(octave);
+        double newest = pyramid.mean(octave) - pyramid.mean(octave, n);
+        double middle = pyramid.mean(octave, n) - pyramid.mean(octave, 2 * n);
+        double oldest = pyramid.mean(octave, 2 * n) - pyramid.mean(octave, 3 * n);
         double path = Math.abs(newest) + Math.abs(middle) + Math.abs(oldest);
         double least = Math.min(newest, Math.min(middle, oldest));
         double most = Math.max(newest, Math.max(middle, oldest));
@@ -127,11 +127,11 @@ final class SlowNoise {
 
     private void findExcess(double limit, double white) {
         double most = 0;
-        for (int level = longest; level >= 0; level--) {
-            if (scales[level].seen() >= FEW) {
-                most = Math.max(most, scales[level].sigma() - SPREAD * white / root[level]);
+        for (int octave = longest; octave >= 0; octave--) {
+            if (scales[octave].seen() >= FEW) {
+                most = Math.max(most, scales[octave].sigma() - SPREAD * white / root[octave]);
             }
-            excess[level] = Math.min(most, limit);
+            excess[octave] = Math.min(most, limit);
         }
     }
 
@@ -139,9 +139,9 @@ final class SlowNoise {
     private double findFlicker(double white) {
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
-        for (int level = Math.max(1, longest - OCTAVES + 1); level <= longest; level++) {
-            double sigma = scales[level].sigma();
-            double byWhite = white / root[level];
+        for (int octave = Math.max(1, longest - OCTAVES + 1); octave <= longest; octave++) {
+            double sigma = scales[octave].sigma();
+            double byWhite = white / root[octave];
             double beyond = sigma > SPREAD * byWhite ? Math.sqrt((sigma - byWhite) * (sigma + byWhite)) : 0;
             least = Math.min(least, beyond);
             most = Math.max(most, beyond);
@@ -151,16 +151,16 @@ final class SlowNoise {
     }
 
     /** What means of this length and longer show beyond white noise: one sigma. */
-    double excess(int level) {
-        return excess[level];
+    double excess(int octave) {
+        return excess[octave];
     }
 
     /** How far slow noise alone may take a mean of this length, near a reading. */
-    double reach(int level, double reading) {
+    double reach(int octave, double reading) {
         if (!known) {
             return SLOW_AT_FIRST * Math.abs(reading);
         }
-        double bounded = BOUNDED * excess[level];
+        double bounded = BOUNDED * excess[octave];
         double flickering = FLICKER * flicker;
         return bounded > flickering ? bounded : flickering;
     }

@@ -21,31 +21,31 @@ final class Smoother {
     private double sigma = Double.NaN;
 
     void look(Pyramid pyramid, Noise noise, double blockSeconds) {
-        int level = 0;
+        int octave = 0;
         double mean = pyramid.mean(0);
         boolean follows = true;
         shown = mean;
-        while (level + 1 < Pyramid.LEVELS && pyramid.has(level + 1, 1) && allowed(level + 1, blockSeconds)) {
-            double longer = pyramid.mean(level + 1);
+        while (octave + 1 < Pyramid.OCTAVES && pyramid.has(octave + 1, 1) && allowed(octave + 1, blockSeconds)) {
+            double longer = pyramid.mean(octave + 1);
             double apart = Math.abs(longer - mean);
             // A mean differs from its own newer half by 1/sqrt(2) of the sigma of that half.
-            double byWhiteNoise = AGREE * Math.sqrt(0.5) * noise.white(level, mean) + 0.5 * noise.step();
-            if (apart > byWhiteNoise + AGREE * noise.excess(level)) {
+            double byWhiteNoise = AGREE * Math.sqrt(0.5) * noise.white(octave, mean) + 0.5 * noise.step();
+            if (apart > byWhiteNoise + AGREE * noise.excess(octave)) {
                 break;
             }
             follows &= apart <= byWhiteNoise;
             mean = longer;
-            level++;
+            octave++;
             if (follows) {
                 shown = mean;
             }
         }
         value = mean;
-        sigma = noise.sigma(level, mean);
+        sigma = noise.sigma(octave, mean);
     }
 
-    private static boolean allowed(int level, double blockSeconds) {
-        return level < ALWAYS || blockSeconds * Pyramid.length(level) <= LONGEST_SECONDS;
+    private static boolean allowed(int octave, double blockSeconds) {
+        return octave < ALWAYS || blockSeconds * Pyramid.length(octave) <= LONGEST_SECONDS;
     }
 
     /** For verdicts. */

@@ -49,7 +49,7 @@ final class Sway {
 
     /** Takes the newest block. */
     void look(long tNanos, Front front) {
-        int span = front.level(WINDOW_SECONDS);
+        int span = front.octave(WINDOW_SECONDS);
         double mean = front.pyramid.mean(span);
         if (known == 0) {
             put(mean, tNanos);

@@ -35,7 +35,7 @@ final class Top {
     private static final double LONGEST_SECONDS = 3;
     /** Part of a level by which sums of the same readings may differ. */
     static final double ROUNDING = 1e-12;
-    /** These many levels are used however slow the meter is. */
+    /** These many octaves are used however slow the meter is. */
     private static final int ALWAYS = 2;
     /** A window of 2^n blocks is looked at after every 2^(n - {@value}) blocks: by then it has changed by a sixteenth. */
     private static final int LOOKS_PER_WINDOW_LOG2 = 4;
@@ -47,13 +47,13 @@ final class Top {
     private static final double GREATEST_SLOW = GREATEST_OF_POWERS_OF_TWO[1];
 
     private final Front front;
-    private final double[] high = new double[Pyramid.LEVELS];
+    private final double[] high = new double[Pyramid.OCTAVES];
     /** Means above these are higher, and not by rounding alone. */
-    private final double[] above = new double[Pyramid.LEVELS];
+    private final double[] above = new double[Pyramid.OCTAVES];
 
-    private final long[] highNanos = new long[Pyramid.LEVELS];
-    private final double[] round = new double[Pyramid.LEVELS];
-    private int levels;
+    private final long[] highNanos = new long[Pyramid.OCTAVES];
+    private final double[] round = new double[Pyramid.OCTAVES];
+    private int octaves;
     private long age;
     private double reached;
     private boolean behind;
@@ -76,11 +76,11 @@ final class Top {
     void look(double smoothed) {
         Pyramid pyramid = front.pyramid;
         age++;
-        int filled = Math.min(Pyramid.LEVELS, Long.SIZE - Long.numberOfLeadingZeros(Math.min(age, pyramid.blocks())));
+        int filled = Math.min(Pyramid.OCTAVES, Long.SIZE - Long.numberOfLeadingZeros(Math.min(age, pyramid.blocks())));
         int due = Math.min(filled, LOOKS_PER_WINDOW_LOG2 + 1 + Long.numberOfTrailingZeros(age));
-        for (int level = 0; level < due; level++) {
-            if (pyramid.mean(level) > above[level]) {
-                rise(level, pyramid);
+        for (int octave = 0; octave < due; octave++) {
+            if (pyramid.mean(octave) > above[octave]) {
+                rise(octave, pyramid);
             }
         }
         boolean rises = !(pyramid.mean(0) < high[0]);
@@ -96,11 +96,11 @@ final class Top {
         }
     }
 
-    private void rise(int level, Pyramid pyramid) {
-        high[level] = pyramid.mean(level);
-        above[level] = high[level] + ROUNDING * Math.abs(high[level]);
-        highNanos[level] = pyramid.middleNanos(level);
-        levels = Math.max(levels, level + 1);
+    private void rise(int octave, Pyramid pyramid) {
+        high[octave] = pyramid.mean(octave);
+        above[octave] = high[octave] + ROUNDING * Math.abs(high[octave]);
+        highNanos[octave] = pyramid.middleNanos(octave);
+        octaves = Math.max(octaves, octave + 1);
         stale = true;
         changes++;
     }
@@ -115,72 +115,72 @@ final class Top {
         Noise noise = front.noise;
         double least = Double.NEGATIVE_INFINITY;
         double most = Double.POSITIVE_INFINITY;
-        for (int level = 0; level < levels && isUsed(level); level++) {
-            double height = sure(level);
+        for (int octave = 0; octave < octaves && isUsed(octave); octave++) {
+            double height = sure(octave);
             if (height < least || height > most) {
                 return;
             }
-            double white = noise.white(level, high[level]);
+            double white = noise.white(octave, high[octave]);
             value = behind ? height : Math.min(height, reached);
-            sigma = noise.sigma(level, high[level]) + (whiteFactor(level) - 1) * white;
+            sigma = noise.sigma(octave, high[octave]) + (whiteFactor(octave) - 1) * white;
             least = Math.max(least, height - AGREE * sigma);
             most = Math.min(most, height + TOO_HIGH * sigma);
-            if (level == 0 || high[level] > front.pyramid.mean(level)) {
+            if (octave == 0 || high[octave] > front.pyramid.mean(octave)) {
                 // The highest is behind; where a mean still rises, a shorter one knows the time better.
-                atNanos = highNanos[level];
+                atNanos = highNanos[octave];
             }
         }
     }
 
-    private boolean isUsed(int level) {
-        if (level == 0 || level + 1 == levels) {
-            return isAllowed(level);
+    private boolean isUsed(int octave) {
+        if (octave == 0 || octave + 1 == octaves) {
+            return isAllowed(octave);
         }
-        double lost = lost(level);
-        double white = front.noise.white(level, high[level]);
-        return NO_PARABOLA * lost * (lost / Math.abs(high[level])) <= white && isAllowed(level);
+        double lost = lost(octave);
+        double white = front.noise.white(octave, high[octave]);
+        return NO_PARABOLA * lost * (lost / Math.abs(high[octave])) <= white && isAllowed(octave);
     }
 
-    private boolean isAllowed(int level) {
-        return level < ALWAYS || front.pace.blockSeconds() * Pyramid.length(level) <= LONGEST_SECONDS;
+    private boolean isAllowed(int octave) {
+        return octave < ALWAYS || front.pace.blockSeconds() * Pyramid.length(octave) <= LONGEST_SECONDS;
     }
 
-    /** How much a block would lose by the roundness, as far as the means of a level and longer ones tell. */
+    /** How much a block would lose by the roundness, as far as the means of an octave and longer ones tell. */
     private void measureRoundness() {
         double least = Double.POSITIVE_INFINITY;
-        for (int level = levels - 1; level >= 0; level--) {
-            if (level + 1 < levels) {
-                least = Math.min(least, Math.max(0, high[level] - high[level + 1]) / square(level));
+        for (int octave = octaves - 1; octave >= 0; octave--) {
+            if (octave + 1 < octaves) {
+                least = Math.min(least, Math.max(0, high[octave] - high[octave + 1]) / square(octave));
             }
-            round[level] = least;
+            round[octave] = least;
         }
     }
 
-    /** M(L) - M(2 L) at a level. */
-    private double lost(int level) {
-        return round[level] * square(level);
+    /** M(L) - M(2 L) at an octave. */
+    private double lost(int octave) {
+        return round[octave] * square(octave);
     }
 
-    private static double square(int level) {
-        return 1 << (2 * level);
+    private static double square(int octave) {
+        return 1 << (2 * octave);
     }
 
-    private double whiteFactor(int level) {
-        return level + 1 < levels ? EXTRAPOLATED : 1;
+    private double whiteFactor(int octave) {
+        return octave + 1 < octaves ? EXTRAPOLATED : 1;
     }
 
-    /** The height that a level shows, less what it is too high by chance. */
-    private double sure(int level) {
-        double height = level + 1 < levels ? high[level] + (high[level] - high[level + 1]) / 3 : high[level];
-        double white = front.noise.white(level, high[level]);
-        double byChance = greatest(competing(level, white)) * whiteFactor(level) * white;
-        return height - byChance - GREATEST_SLOW * front.noise.excess(level);
+    /** The height that an octave shows, less what it is too high by chance. */
+    private double sure(int octave) {
+        double height = octave + 1 < octaves ? high[octave] + (high[octave] - high[octave + 1]) / 3 : high[octave];
+        double white = front.noise.white(octave, high[octave]);
+        double byChance = greatest(competing(octave, white)) * whiteFactor(octave) * white;
+        return height - byChance - GREATEST_SLOW * front.noise.excess(octave);
     }
 
     /** How many means compete for being the highest: all there are where the top is flat. */
-    private double competing(int level, double white) {
-        double most = Math.min(1L << (GREATEST_OF_POWERS_OF_TWO.length - 1), Math.max(1, age >> level));
-        double lost = lost(level);
+    private double competing(int octave, double white) {
+        double most = Math.min(1L << (GREATEST_OF_POWERS_OF_TWO.length - 1), Math.max(1, age >> octave));
+        double lost = lost(octave);
         return lost > 0 ? Math.min(1 + Math.sqrt(white / lost), most) : most;
     }
 
@@ -195,7 +195,7 @@ final class Top {
 
     void forget() {
         Arrays.fill(above, Double.NEGATIVE_INFINITY);
-        levels = 0;
+        octaves = 0;
         age = 0;
         reached = Double.NaN;
         behind = false;
@@ -217,7 +217,7 @@ final class Top {
 
     /** The value is never above this: means are not above the highest block, nor below the highest of the longest mean. */
     double most() {
-        return levels == 0 ? Double.NaN : high[0] + (high[0] - high[levels - 1]) / 3;
+        return octaves == 0 ? Double.NaN : high[0] + (high[0] - high[octaves - 1]) / 3;
     }
 
     double value() {

@@ -61,20 +61,20 @@ final class TurnDetector {
     private static final double CONFIRM_SECONDS = 0.06;
     /** A window of 2^n blocks is looked at after every 2^(n - {@value}) blocks: by then it has changed by a sixteenth. */
     private static final int LOOKS_PER_WINDOW_LOG2 = 4;
-    /** These many levels are used however slow the meter is. */
+    /** These many octaves are used however slow the meter is. */
     private static final int ALWAYS = 3;
 
     private final Sway sway;
-    private final double[] high = new double[Pyramid.LEVELS];
-    private final double[] low = new double[Pyramid.LEVELS];
-    private final double[] highestEver = new double[Pyramid.LEVELS];
-    private final double[] highBefore = new double[Pyramid.LEVELS];
-    private final double[] lowBefore = new double[Pyramid.LEVELS];
-    private final long[] roseAt = new long[Pyramid.LEVELS];
-    private final double[] quantile = new double[Pyramid.LEVELS];
+    private final double[] high = new double[Pyramid.OCTAVES];
+    private final double[] low = new double[Pyramid.OCTAVES];
+    private final double[] highestEver = new double[Pyramid.OCTAVES];
+    private final double[] highBefore = new double[Pyramid.OCTAVES];
+    private final double[] lowBefore = new double[Pyramid.OCTAVES];
+    private final long[] roseAt = new long[Pyramid.OCTAVES];
+    private final double[] quantile = new double[Pyramid.OCTAVES];
     private boolean confirms;
     private boolean fellBefore;
-    private int levels = 1;
+    private int octaves = 1;
     private long age;
     private int direction;
     private double least;
@@ -92,16 +92,16 @@ final class TurnDetector {
     void restart(double newBlockSeconds) {
         blockSeconds = newBlockSeconds;
         age = 0;
-        levels = 0;
+        octaves = 0;
         fellBefore = false;
         confirms = blockSeconds <= CONFIRM_SECONDS;
         Arrays.fill(roseAt, 0);
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
-            double seconds = blockSeconds * Pyramid.length(level);
-            if (level < ALWAYS || seconds <= LONGEST_SECONDS) {
-                levels = level + 1;
+        for (int octave = 0; octave < Pyramid.OCTAVES; octave++) {
+            double seconds = blockSeconds * Pyramid.length(octave);
+            if (octave < ALWAYS || seconds <= LONGEST_SECONDS) {
+                octaves = octave + 1;
             }
-            quantile[level] = quantile(Math.max(seconds, 1e-3));
+            quantile[octave] = quantile(Math.max(seconds, 1e-3));
         }
     }
 
@@ -131,13 +131,13 @@ final class TurnDetector {
     /** Looks at the newest block. */
     Turn look(Pyramid pyramid, Noise noise) {
         age++;
-        for (int level = 0; level < levels && age >= Pyramid.length(level); level++) {
-            if (level > LOOKS_PER_WINDOW_LOG2 && (age & (Pyramid.length(level - LOOKS_PER_WINDOW_LOG2) - 1)) != 0) {
+        for (int octave = 0; octave < octaves && age >= Pyramid.length(octave); octave++) {
+            if (octave > LOOKS_PER_WINDOW_LOG2 && (age & (Pyramid.length(octave - LOOKS_PER_WINDOW_LOG2) - 1)) != 0) {
                 break;
             }
-            double mean = pyramid.mean(level);
-            remember(level, mean);
-            Turn turn = look(level, mean, noise);
+            double mean = pyramid.mean(octave);
+            remember(octave, mean);
+            Turn turn = look(octave, mean, noise);
             if (turn != Turn.NONE) {
                 return turn;
             }
@@ -146,37 +146,37 @@ final class TurnDetector {
     }
 
     /** The highest and the lowest are those of the last {@value #MEMORY_WINDOWS} to twice as many windows. */
-    private void remember(int level, double mean) {
-        if (age == Pyramid.length(level)) {
-            highBefore[level] = mean;
-            lowBefore[level] = mean;
-            high[level] = mean;
-            low[level] = mean;
-            highestEver[level] = mean;
-        } else if ((age & ((long) MEMORY_WINDOWS * Pyramid.length(level) - 1)) == 0) {
-            highBefore[level] = high[level];
-            lowBefore[level] = low[level];
-            high[level] = mean;
-            low[level] = mean;
+    private void remember(int octave, double mean) {
+        if (age == Pyramid.length(octave)) {
+            highBefore[octave] = mean;
+            lowBefore[octave] = mean;
+            high[octave] = mean;
+            low[octave] = mean;
+            highestEver[octave] = mean;
+        } else if ((age & ((long) MEMORY_WINDOWS * Pyramid.length(octave) - 1)) == 0) {
+            highBefore[octave] = high[octave];
+            lowBefore[octave] = low[octave];
+            high[octave] = mean;
+            low[octave] = mean;
         }
     }
 
-    private double highest(int level) {
-        return highBefore[level] > high[level] ? highBefore[level] : high[level];
+    private double highest(int octave) {
+        return highBefore[octave] > high[octave] ? highBefore[octave] : high[octave];
     }
 
-    private double lowest(int level) {
-        return lowBefore[level] < low[level] ? lowBefore[level] : low[level];
+    private double lowest(int octave) {
+        return lowBefore[octave] < low[octave] ? lowBefore[octave] : low[octave];
     }
 
-    private Turn look(int level, double mean, Noise noise) {
-        double small = Math.max(least * Math.abs(mean), NEVER_LESS * noise.white(level, mean));
-        if (direction >= 0 && isConfirmed(level, hasFallen(level, mean, small, noise))) {
+    private Turn look(int octave, double mean, Noise noise) {
+        double small = Math.max(least * Math.abs(mean), NEVER_LESS * noise.white(octave, mean));
+        if (direction >= 0 && isConfirmed(octave, hasFallen(octave, mean, small, noise))) {
             Turn turn = direction == 0 ? Turn.BEGAN_DOWN : Turn.DOWN;
             direction = -1;
             return turn;
         }
-        if (direction <= 0 && hasRisen(level, mean, small, noise)) {
+        if (direction <= 0 && hasRisen(octave, mean, small, noise)) {
             Turn turn = direction == 0 ? Turn.BEGAN_UP : Turn.UP;
             direction = 1;
             return turn;
@@ -184,8 +184,8 @@ final class TurnDetector {
         return Turn.NONE;
     }
 
-    private boolean isConfirmed(int level, boolean fallen) {
-        if (level > 0 || !confirms) {
+    private boolean isConfirmed(int octave, boolean fallen) {
+        if (octave > 0 || !confirms) {
             return fallen;
         }
         boolean twice = fallen && fellBefore;
@@ -193,50 +193,50 @@ final class TurnDetector {
         return twice;
     }
 
-    private boolean hasRisen(int level, double mean, double small, Noise noise) {
-        if (mean < low[level]) {
-            low[level] = mean;
+    private boolean hasRisen(int octave, double mean, double small, Noise noise) {
+        if (mean < low[octave]) {
+            low[octave] = mean;
         }
-        double change = mean - lowest(level);
-        return change > small && beyondEqual(level, change, mean, noise);
+        double change = mean - lowest(octave);
+        return change > small && beyondEqual(octave, change, mean, noise);
     }
 
-    private boolean hasFallen(int level, double mean, double small, Noise noise) {
-        double before = highest(level);
-        if (mean > highestEver[level]) {
-            roseAt[level] = mean > highestEver[level] + noise.white(level, mean) ? age : roseAt[level];
-            highestEver[level] = mean;
+    private boolean hasFallen(int octave, double mean, double small, Noise noise) {
+        double before = highest(octave);
+        if (mean > highestEver[octave]) {
+            roseAt[octave] = mean > highestEver[octave] + noise.white(octave, mean) ? age : roseAt[octave];
+            highestEver[octave] = mean;
         }
-        if (mean > high[level]) {
-            high[level] = mean;
+        if (mean > high[octave]) {
+            high[octave] = mean;
         }
         double change = before - mean;
-        if (change > small && beyondEqual(level, change, mean, noise)) {
+        if (change > small && beyondEqual(octave, change, mean, noise)) {
             return true;
         }
-        if (level + 1 >= levels || age <= Pyramid.length(level + 1)) {
+        if (octave + 1 >= octaves || age <= Pyramid.length(octave + 1)) {
             return false;
         }
-        double fromLonger = highest(level + 1) - mean;
-        return fromLonger > small && beyond(level, fromLonger, TWICE * quantile[level], mean, noise);
+        double fromLonger = highest(octave + 1) - mean;
+        return fromLonger > small && beyond(octave, fromLonger, TWICE * quantile[octave], mean, noise);
     }
 
-    private boolean beyondEqual(int level, double change, double mean, Noise noise) {
-        return beyond(level, change, EQUAL * (quantile[level] + MORE_OF_EQUAL), mean, noise);
+    private boolean beyondEqual(int octave, double change, double mean, Noise noise) {
+        return beyond(octave, change, EQUAL * (quantile[octave] + MORE_OF_EQUAL), mean, noise);
     }
 
-    private boolean beyond(int level, double change, double sigmas, double mean, Noise noise) {
-        return noise.seen() > ALWAYS && change > threshold(level, sigmas, mean, noise);
+    private boolean beyond(int octave, double change, double sigmas, double mean, Noise noise) {
+        return noise.seen() > ALWAYS && change > threshold(octave, sigmas, mean, noise);
     }
 
-    private double threshold(int level, double sigmas, double mean, Noise noise) {
-        long windows = Math.max(1, Math.min(2 * MEMORY_WINDOWS, (age - roseAt[level]) >> level));
+    private double threshold(int octave, double sigmas, double mean, Noise noise) {
+        long windows = Math.max(1, Math.min(2 * MEMORY_WINDOWS, (age - roseAt[octave]) >> octave));
         int doublings = Long.SIZE - 1 - Long.numberOfLeadingZeros(windows);
         double factor = sigmas + PER_DOUBLING * doublings;
-        return factor * noise.margin() * noise.white(level, mean)
+        return factor * noise.margin() * noise.white(octave, mean)
                 + noise.step()
-                + noise.slowest(level, mean)
-                + sway.within(blockSeconds * Pyramid.length(level));
+                + noise.slowest(octave, mean)
+                + sway.within(blockSeconds * Pyramid.length(octave));
     }
 
     /** 1 upwards, -1 downwards, 0 not known. */
@@ -247,8 +247,8 @@ final class TurnDetector {
     /** Blocks since the level last rose beyond what it was. */
     long blocksSinceRise() {
         long latest = 0;
-        for (int level = 0; level < levels; level++) {
-            latest = Math.max(latest, roseAt[level]);
+        for (int octave = 0; octave < octaves; octave++) {
+            latest = Math.max(latest, roseAt[octave]);
         }
         return age - latest;
     }

@@ -32,7 +32,7 @@ class NoiseTest {
     void whiteNoiseIsItsSigmaOverTheRootOfTheWindow(double sigma) {
         Gauss gauss = new Gauss(1);
         feed(4000, i -> 1 + sigma * gauss.next());
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
+        for (int level = 0; level < Pyramid.OCTAVES; level++) {
             assertEquals(sigma / Math.sqrt(1 << level), noise.white(level, 1), 0.2 * sigma / Math.sqrt(1 << level));
         }
     }
@@ -73,7 +73,7 @@ class NoiseTest {
     @Test
     void sigmaHoldsEverything() {
         feed(3000, i -> Math.rint(1000 * (1 + 0.004 * Math.sin(2 * Math.PI * 1.3 * BLOCK_SECONDS * i))) / 1000);
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
+        for (int level = 0; level < Pyramid.OCTAVES; level++) {
             double sum = noise.white(level, 1) + Math.sqrt(1 / 12.0) * 0.001 + 0.5 * noise.excess(level);
             assertEquals(sum, noise.sigma(level, 1), 1e-9);
         }

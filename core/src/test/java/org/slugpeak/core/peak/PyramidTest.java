@@ -26,7 +26,7 @@ class PyramidTest {
             @ForAll @Size(min = 1, max = 1100) double[] drawn, @ForAll @DoubleRange(min = -1, max = 1) double shift) {
         double[] blocks = Arrays.stream(drawn).map(v -> Math.tanh(v) + shift).toArray();
         Pyramid pyramid = of(blocks);
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
+        for (int level = 0; level < Pyramid.OCTAVES; level++) {
             int length = 1 << level;
             for (int windows = 1; windows <= 4 && pyramid.has(level, windows); windows++) {
                 int end = blocks.length - (windows - 1) * length;
@@ -40,7 +40,7 @@ class PyramidTest {
     @Law
     void theNewestMeanIsTheOneThatEndedJustNow(@ForAll @Size(min = 1, max = 600) double[] drawn) {
         Pyramid pyramid = of(Arrays.stream(drawn).map(Math::tanh).toArray());
-        for (int level = 0; level < Pyramid.LEVELS && pyramid.has(level, 1); level++) {
+        for (int level = 0; level < Pyramid.OCTAVES && pyramid.has(level, 1); level++) {
             assertEquals(pyramid.mean(level, 0), pyramid.mean(level));
         }
     }
