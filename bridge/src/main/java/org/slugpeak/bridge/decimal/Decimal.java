@@ -11,7 +11,7 @@ import com.fasterxml.jackson.core.io.NumberInput;
  */
 public final class Decimal {
 
-    /** What {@link #toNanos} gives for a time that does not fit. */
+    /** What {@link #toNanos} gives, in place of nanoseconds, for a time that does not fit. */
     public static final long OUT_OF_RANGE = Long.MIN_VALUE;
 
     /** Decimal exponent that turns seconds into nanoseconds. */
@@ -77,7 +77,8 @@ public final class Decimal {
     /**
      * The number as a double.
      *
-     * @return the nearest double, ties to even, exactly as {@link Double#parseDouble}; infinite beyond the range of doubles
+     * @return in the unit of the text, the nearest double, ties to even, exactly as {@link Double#parseDouble};
+     *     infinite beyond the range of doubles
      */
     public double toDouble() {
         if (allDigits && digits <= LARGEST_EXACT_INTEGER && Math.abs(exponent) < EXACT_POWERS.length) {

@@ -59,7 +59,7 @@ public final class LogReader implements Closeable {
         /**
          * A line was passed over.
          *
-         * @param line its number, from 1
+         * @param line its number, counted from 1
          * @param problem one line: what is wrong with it
          */
         void badLine(long line, String problem);

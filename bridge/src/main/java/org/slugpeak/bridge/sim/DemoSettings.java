@@ -6,7 +6,7 @@ import org.slugpeak.core.receiver.Fault;
 /**
  * How a demonstration is played. Immutable; any thread may use it.
  *
- * @param seed of hand, noise and meter: the same seed plays the same demonstration
+ * @param seed of hand, noise and meter, any number: the same seed plays the same demonstration
  * @param turner who turns the slugs
  * @param fault what is wrong with set or bench; empty for nothing
  */
@@ -23,7 +23,7 @@ public record DemoSettings(long seed, Turner turner, Optional<Fault> fault) {
     /**
      * A sound set and a simulated hand.
      *
-     * @param seed of hand, noise and meter
+     * @param seed of hand, noise and meter; any number
      * @return the usual settings
      */
     public static DemoSettings ofSeed(long seed) {

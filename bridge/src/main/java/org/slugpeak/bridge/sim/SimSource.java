@@ -41,7 +41,7 @@ public final class SimSource implements ReadingSource {
      * the same with the IF in order ({@code aligned}).
      *
      * @param name one of {@link #names()}; empty for the first
-     * @param seed of hand, noise and meter
+     * @param seed of hand, noise and meter; any number
      * @param pace how fast it runs
      * @return the source
      * @throws BadConfiguration if there is no bench of that name

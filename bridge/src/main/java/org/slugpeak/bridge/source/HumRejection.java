@@ -51,7 +51,7 @@ public final class HumRejection implements SourceListener {
     /**
      * What was found so far.
      *
-     * @return decibels; empty before two readings, and where nothing is left
+     * @return dB; empty before two readings, and where nothing is left
      */
     public OptionalDouble decibels() {
         double left = Math.sqrt(squares / count);

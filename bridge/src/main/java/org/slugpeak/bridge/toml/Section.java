@@ -98,7 +98,7 @@ public final class Section implements AutoCloseable {
      * A number that need not be there.
      *
      * @param key its name
-     * @return empty where it is not there or is no finite number
+     * @return in the unit that the key names; empty where it is not there or is no finite number
      */
     public OptionalDouble number(String key) {
         Object value = raw(key);
@@ -219,7 +219,7 @@ public final class Section implements AutoCloseable {
      * A number above zero that need not be there.
      *
      * @param key its name
-     * @return empty where it is not there or is no such number
+     * @return in the unit that the key names; empty where it is not there or is no such number
      */
     public OptionalDouble positive(String key) {
         OptionalDouble number = number(key);
@@ -234,7 +234,7 @@ public final class Section implements AutoCloseable {
      * A number above zero that must be there.
      *
      * @param key its name
-     * @return the number; 1 where it is missing or no such number, which has been noted
+     * @return the number, in the unit that the key names; 1 where it is missing or no such number, which has been noted
      */
     public double requiredPositive(String key) {
         return positive(key).orElseGet(() -> missing(key, "a number greater than 0", 1.0));

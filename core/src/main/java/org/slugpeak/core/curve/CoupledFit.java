@@ -16,12 +16,12 @@ import org.slugpeak.core.word.Refused;
  * @param transformers how many in cascade
  * @param centreHz resonance of all tanks, Hz
  * @param centreSigmaHz its standard uncertainty
- * @param q quality of each tank
- * @param qSigma its standard uncertainty
+ * @param q quality factor of each tank
+ * @param qSigma standard uncertainty of that factor
  * @param kappa coupling in units of the critical one
- * @param kappaSigma its standard uncertainty
- * @param scatter of the points about the fit, as a part of the highest level
- * @param scale highest level in terms of the model
+ * @param kappaSigma standard uncertainty of that, without unit
+ * @param scatter of the points about the fit, as a fraction of the highest level
+ * @param scale highest level in terms of the model, in the unit of the readings
  */
 public record CoupledFit(
         int transformers,

@@ -48,7 +48,7 @@ public final class CurveProgress implements RecordSink {
      * What came of one frequency.
      *
      * @param hz generator frequency, Hz
-     * @param level mean above rest; NaN where no reading could be trusted
+     * @param level mean above rest, in the unit of the readings; NaN where no reading could be trusted
      */
     public record Taken(double hz, double level) {}
 

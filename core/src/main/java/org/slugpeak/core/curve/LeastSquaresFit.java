@@ -35,8 +35,8 @@ public final class LeastSquaresFit {
         /**
          * The curve's value.
          *
-         * @param x abscissa
-         * @param parameters not to be changed
+         * @param x abscissa, in the unit of its axis
+         * @param parameters in the units of the curve; not to be changed
          * @return ordinate
          */
         double at(double x, double[] parameters);
@@ -54,9 +54,9 @@ public final class LeastSquaresFit {
      * Fits.
      *
      * @param form of the curve
-     * @param x abscissas, more of them than parameters
-     * @param y ordinates, as many
-     * @param start where to begin
+     * @param x abscissas in the unit of their axis, more of them than parameters
+     * @param y ordinates in the unit of their axis, as many
+     * @param start where to begin, in the units of the parameters
      * @return the fit
      * @throws Refused where the points do not determine the curve
      */
@@ -107,7 +107,7 @@ public final class LeastSquaresFit {
      * A fitted parameter.
      *
      * @param index as in the start
-     * @return its value
+     * @return its value, in its own unit
      */
     public double parameter(int index) {
         return parameters.getEntry(index);
@@ -117,7 +117,7 @@ public final class LeastSquaresFit {
      * How well a parameter is known.
      *
      * @param index as in the start
-     * @return one standard deviation
+     * @return one standard deviation, in the unit of the parameter
      */
     public double sigma(int index) {
         return sigmas.getEntry(index);
@@ -126,7 +126,7 @@ public final class LeastSquaresFit {
     /**
      * What the curve leaves unexplained.
      *
-     * @return sum of the squares of the residuals
+     * @return sum of the squares of the residuals, in the square of the unit of the ordinates
      */
     public double residualSumOfSquares() {
         return residualSumOfSquares;

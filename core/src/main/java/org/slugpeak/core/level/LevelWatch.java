@@ -61,7 +61,7 @@ public final class LevelWatch {
      * Takes one reading, before the finder does.
      *
      * @param tNanos when it was read
-     * @param value as read; ignored where the condition is not trusted
+     * @param value as read, in the unit of the readings; ignored where the condition is not trusted
      * @param condition how far it can be believed
      */
     public void accept(long tNanos, double value, Condition condition) {
@@ -155,8 +155,8 @@ public final class LevelWatch {
     /**
      * The scale on which the finder works.
      *
-     * @param value as read
-     * @return above rest, as if the generator had not been changed
+     * @param value as read, in the unit of the readings
+     * @return above rest, in the unit of the readings, as if the generator had not been changed
      */
     public double toFinder(double value) {
         return (value - rest) / generator.scale();
@@ -174,7 +174,7 @@ public final class LevelWatch {
     /**
      * Back from the finder's scale.
      *
-     * @param value from the finder
+     * @param value from the finder, in the unit of the readings
      * @return as it would be read now
      */
     public double fromFinder(double value) {

@@ -62,7 +62,7 @@ public final class PeakFinder {
      * Takes one reading.
      *
      * @param tNanos when it was read, nanoseconds on a monotonic axis
-     * @param value finite; ignored where the condition is not trusted
+     * @param value in one unit throughout, finite; ignored where the condition is not trusted
      * @param condition how far it can be believed
      */
     public void accept(long tNanos, double value, Condition condition) {

@@ -12,7 +12,7 @@ public interface PeakListener {
      * The reading has passed its maximum: turn back.
      *
      * @param tNanos time of the reading that decided it
-     * @param best the best value
+     * @param best the best value, in the unit of the readings
      * @param bestAtNanos when the best was reached
      * @param dropDb how far the reading has fallen since
      */
@@ -22,7 +22,7 @@ public interface PeakListener {
      * After a pass the reading is back at the best: stop turning.
      *
      * @param tNanos time of the reading that decided it
-     * @param value the smoothed reading
+     * @param value the smoothed reading, in the unit of the readings
      * @param lossDb what is still missing to the best
      */
     void returned(long tNanos, double value, double lossDb);
@@ -31,7 +31,7 @@ public interface PeakListener {
      * The reading has stayed at the best for the dwell time: record the adjuster.
      *
      * @param tNanos time of the reading that decided it
-     * @param value the smoothed reading
+     * @param value the smoothed reading, in the unit of the readings
      * @param lossDb what is still missing to the best
      */
     void held(long tNanos, double value, double lossDb);
@@ -40,7 +40,7 @@ public interface PeakListener {
      * Two maxima were seen in one travel.
      *
      * @param tNanos time of the reading that decided it
-     * @param first value at the first maximum
+     * @param first value at the first maximum, in the unit of the readings
      * @param second value at the second
      * @param dipDb depth of the dip between them, below the lower of the two
      */
@@ -59,7 +59,7 @@ public interface PeakListener {
      *
      * @param tNanos time of the reading that decided it
      * @param hint what
-     * @param amount see {@link Hint}
+     * @param amount in the unit that the {@link Hint} names
      */
     void hint(long tNanos, Hint hint, double amount);
 }

@@ -46,7 +46,7 @@ public record Damping(String winding, double ohms, boolean highTension) {
      * winding's Q falls to {@code Q' = Q (0.6/kappa)^2}; the resistor is what makes {@code Q' X} out of {@code Q X}.
      *
      * @param winding across which winding
-     * @param q quality of each winding, positive
+     * @param q quality factor of each winding, positive
      * @param kappa coupling in units of the critical one ({@code k Q}), above 0.6
      * @param reactanceOhms of the tank, {@code 1/(2 pi f C)}, ohm, positive
      * @return the next lower standard value
@@ -75,7 +75,7 @@ public record Damping(String winding, double ohms, boolean highTension) {
     /**
      * The coupling that is left with this resistor in place.
      *
-     * @param q quality of each winding
+     * @param q quality factor of each winding
      * @param kappa coupling without it, in units of the critical one
      * @param reactanceOhms of the tank, ohm
      * @return in units of the critical coupling

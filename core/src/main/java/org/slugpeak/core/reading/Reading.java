@@ -23,7 +23,7 @@ public record Reading(long tNanos, double value, Condition condition) {
      * A plain, trusted reading.
      *
      * @param tNanos time in nanoseconds
-     * @param value finite
+     * @param value in the unit of the measurand; finite
      * @return the reading
      */
     public static Reading of(long tNanos, double value) {

@@ -3,7 +3,7 @@ package org.slugpeak.core.receiver;
 /**
  * Audio amplifier and voice coil; clips symmetrically and softly. Immutable; any thread may use it.
  *
- * @param gain from detector to voice coil at the present volume setting; positive
+ * @param gain ratio of voltages, from detector to voice coil at the present volume setting; positive
  * @param clipVolts peak that the output stage cannot pass; positive
  * @param humVolts RMS across the voice coil without a signal; 0 or more
  */

@@ -10,8 +10,9 @@ public final class Backlash {
     /**
      * Both at the same place, the play half taken up.
      *
-     * @param play how far the driver moves after a reversal before anything follows; 0 or more
-     * @param position where both stand
+     * @param play how far, in turns or another unit of travel, the driver moves after a reversal before anything
+     *     follows; 0 or more
+     * @param position where both stand, in the unit of the play
      */
     public Backlash(double play, double position) {
         this.play = play;

@@ -27,8 +27,8 @@ public record CoupledPair(Tank primary, Tank secondary, double coupling) {
     /**
      * The coupling that gives the greatest output at the centre.
      *
-     * @param q1 of the primary; positive
-     * @param q2 of the secondary; positive
+     * @param q1 quality factor of the primary; positive
+     * @param q2 quality factor of the secondary; positive
      * @return the coefficient k
      */
     public static double criticalCoupling(double q1, double q2) {
@@ -39,8 +39,8 @@ public record CoupledPair(Tank primary, Tank secondary, double coupling) {
      * The coupling beyond which the response against frequency has a dip; the critical one where both Q are equal, more
      * where they are not: {@code sqrt((1/Q1^2 + 1/Q2^2)/2)}.
      *
-     * @param q1 of the primary; positive
-     * @param q2 of the secondary; positive
+     * @param q1 quality factor of the primary; positive
+     * @param q2 quality factor of the secondary; positive
      * @return the coefficient k
      */
     public static double transitionalCoupling(double q1, double q2) {
@@ -80,7 +80,7 @@ public record CoupledPair(Tank primary, Tank secondary, double coupling) {
     /**
      * The same transformer with another coupling.
      *
-     * @param newCoupling between 0 and 1
+     * @param newCoupling coefficient k, between 0 and 1
      * @return the transformer with it
      */
     public CoupledPair withCoupling(double newCoupling) {

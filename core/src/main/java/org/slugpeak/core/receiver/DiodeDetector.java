@@ -52,7 +52,7 @@ public record DiodeDetector(double saturationAmpere, double slopeVolts, double l
      * The audio across the load, by taking the DC law for each instant of the envelope.
      *
      * @param carrierPeakVolts unmodulated; 0 or more
-     * @param modulation depth, 0 to 1
+     * @param modulation depth as a fraction, 0 to 1
      * @return peak volts of the fundamental
      */
     public double audioPeakVolts(double carrierPeakVolts, double modulation) {

@@ -5,8 +5,8 @@ package org.slugpeak.core.receiver;
  * has the capacitance that tunes the signal coil there. Immutable; any thread may use it.
  *
  * @param signalHenry medium-wave signal coil; positive
- * @param aerialQ of the aerial circuit; positive
- * @param aerialGain voltage from aerial socket to converter grid at resonance; positive
+ * @param aerialQ quality factor of the aerial circuit; positive
+ * @param aerialGain ratio of voltages from aerial socket to converter grid at resonance; positive
  * @param oscillator medium wave, aligned
  * @param shortWaveFarad total capacitance of the short-wave oscillator circuit at the high end; positive
  * @param trimmerFaradPerTurn of all trimmers; positive

@@ -13,7 +13,7 @@ public final class ImageRatio {
     /**
      * Loss of one single-tuned circuit off its resonance: {@code 10 lg(1 + (Q y)^2)}, {@code y = f/f0 - f0/f}.
      *
-     * @param q quality of the circuit as it works (loaded), positive
+     * @param q quality factor of the circuit as it works (loaded), positive
      * @param resonanceHz f0, Hz, positive
      * @param otherHz f, Hz, positive
      * @return dB, 0 at resonance, never negative

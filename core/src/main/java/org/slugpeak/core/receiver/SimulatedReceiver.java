@@ -56,7 +56,7 @@ public final class SimulatedReceiver {
      *
      * @param design what it is
      * @param faults seeded in it; those that lie with the bench are ignored
-     * @param seed of its noise
+     * @param seed of its noise; any number
      */
     public SimulatedReceiver(ReceiverDesign design, Set<Fault> faults, long seed) {
         this.design = design;

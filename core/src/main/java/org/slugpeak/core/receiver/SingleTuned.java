@@ -52,7 +52,7 @@ public record SingleTuned(double resonanceHz, double q) {
      * {@code sqrt(2^(1/n) - 1)}.
      *
      * @param circuits how many; 1 or more
-     * @return 1 for one circuit, less for more
+     * @return ratio, 1 for one circuit, less for more
      */
     public static double shrinkage(int circuits) {
         return Math.sqrt(Math.pow(2, 1.0 / circuits) - 1);

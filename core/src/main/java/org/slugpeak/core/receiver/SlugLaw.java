@@ -26,8 +26,9 @@ public final class SlugLaw {
      * A law.
      *
      * @param turnsToFullDepth from just outside to fully inside; positive
-     * @param span inductance fully inside over that without a slug, less 1; positive
-     * @param workingDepth depth at which the coil has its nominal inductance, between 0 and 1
+     * @param span ratio of the inductance fully inside to that without a slug, less 1; positive
+     * @param workingDepth depth, as a fraction of the full one, at which the coil has its nominal inductance, between
+     *     0 and 1
      */
     public SlugLaw(double turnsToFullDepth, double span, double workingDepth) {
         this.turnsToFullDepth = turnsToFullDepth;

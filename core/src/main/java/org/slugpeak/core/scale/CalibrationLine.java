@@ -7,13 +7,13 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * The straight line through all known points by least squares, as a check on the whole dial: what a slipped pointer or a
  * common scale error leaves. Source: GUM, JCGM 100:2008, annex H.3. Immutable; any thread may use it.
  *
- * @param offset value at 0
- * @param offsetSigma its standard uncertainty
+ * @param offset value at 0, in the unit of the ordinates
+ * @param offsetSigma standard uncertainty of the offset, in the same unit
  * @param slope value per unit of the abscissa
- * @param slopeSigma its standard uncertainty
- * @param scatter standard deviation of the points about the line
- * @param meanX mean of the abscissas
- * @param sumSquaresX sum of squares of the abscissas about their mean
+ * @param slopeSigma standard uncertainty of the slope, in the same unit
+ * @param scatter standard deviation of the points about the line, in the unit of the ordinates
+ * @param meanX mean of the abscissas, in their unit
+ * @param sumSquaresX sum of squares of the abscissas about their mean, in the square of their unit
  * @param points how many points, 3 or more
  */
 public record CalibrationLine(
@@ -29,8 +29,8 @@ public record CalibrationLine(
     /**
      * Fits the line.
      *
-     * @param x abscissas
-     * @param y ordinates, as many
+     * @param x abscissas, in one unit
+     * @param y ordinates in one unit, as many
      * @return the line
      * @throws IllegalArgumentException for fewer than three points
      */
@@ -70,7 +70,7 @@ public record CalibrationLine(
     /**
      * The line's value.
      *
-     * @param x abscissa
+     * @param x abscissa, in the unit of the abscissas
      * @return ordinate
      */
     public double at(double x) {
@@ -80,7 +80,7 @@ public record CalibrationLine(
     /**
      * Standard uncertainty of the line's value.
      *
-     * @param x abscissa
+     * @param x abscissa, in the unit of the abscissas
      * @return in the unit of the ordinate
      */
     public double sigmaAt(double x) {

@@ -33,7 +33,7 @@ public record ReceiverDial(
     /**
      * What to do, the greatest effect first.
      *
-     * @param tolerance what is good enough, as a part of the frequency, for example 0.005
+     * @param tolerance what is good enough, as a fraction of the frequency, for example 0.005
      * @return empty where all three points are within the tolerance; a pointer that may have slipped comes first
      */
     public List<DialAdvice> advice(double tolerance) {

@@ -8,8 +8,8 @@ import org.slugpeak.core.word.Coded;
  * @param tNanos when, nanoseconds from the first reading
  * @param name of the adjuster
  * @param action what happens with it
- * @param before level before, as read; NaN if not known
- * @param after level after, as read; NaN if not known
+ * @param before level before, as read, in the unit of the readings; NaN if not known
+ * @param after level after, as read, in the unit of the readings; NaN if not known
  * @param gainDb what was gained, dB; NaN if not known
  */
 public record Adjuster(long tNanos, String name, Action action, double before, double after, double gainDb)

@@ -10,7 +10,7 @@ import org.slugpeak.core.reading.Reading;
  * @param smoothed in the unit; NaN before the first trusted reading
  * @param best in the unit; NaN until there is one
  * @param bestSigma one sigma of the best, in the unit; NaN if not known
- * @param ofBest smoothed over best; NaN until there is one, and for a zero
+ * @param ofBest ratio of smoothed to best; NaN until there is one, and for a zero
  * @param trend which way the magnitude goes
  */
 public record ReadingTaken(Reading reading, double smoothed, double best, double bestSigma, double ofBest, Trend trend)

@@ -4,7 +4,7 @@ package org.slugpeak.core.session;
  * Two maxima were seen in one travel. Immutable; any thread may use it.
  *
  * @param tNanos when, nanoseconds from the first reading
- * @param first value at the first maximum
+ * @param first value at the first maximum, in the unit of the readings
  * @param second value at the second
  * @param dipDb depth of the dip between them below the lower one, dB
  */

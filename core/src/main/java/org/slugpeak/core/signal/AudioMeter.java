@@ -119,7 +119,7 @@ public final class AudioMeter {
     /**
      * Takes a block of samples.
      *
-     * @param samples from -1 to 1
+     * @param samples as a fraction of full scale, -1 to 1
      * @param from index of the first
      * @param to index after the last
      */

@@ -69,7 +69,7 @@ public final class StepFinder {
      * Takes the value of the next step.
      *
      * @param tNanos when it came; only {@code bestAtNanos} makes use of it
-     * @param value finite
+     * @param value in one unit throughout, finite
      */
     public void accept(long tNanos, double value) {
         take(new Step(tNanos, value));
@@ -132,7 +132,7 @@ public final class StepFinder {
     /**
      * The best value so far.
      *
-     * @return as read; 0 for a zero that was crossed or read; NaN until there is one
+     * @return in the unit of the readings; 0 for a zero that was crossed or read; NaN until there is one
      */
     public double best() {
         return hunt.best();
@@ -150,7 +150,7 @@ public final class StepFinder {
     /**
      * The last value over the best.
      *
-     * @return NaN where there is none of either, and for a zero
+     * @return ratio; NaN where there is none of either, and for a zero
      */
     public double ofBest() {
         return hunt.ofBest();

@@ -13,7 +13,7 @@ public interface StepListener {
      * What is sought was passed: turn back.
      *
      * @param tNanos time of the reading that decided it
-     * @param best the best value read
+     * @param best the best value read, in the unit of the readings
      * @param bestAtNanos when it was read
      * @param dropDb how far the last reading is from it
      * @param back where the top lies
@@ -32,7 +32,7 @@ public interface StepListener {
      * After a pass the value is back at the best; as it has settled, the adjuster can be recorded.
      *
      * @param tNanos time of the reading that decided it
-     * @param value as read
+     * @param value as read, in the unit of the readings
      * @param lossDb what is missing to the top
      */
     void returned(long tNanos, double value, double lossDb);
@@ -50,7 +50,7 @@ public interface StepListener {
      *
      * @param tNanos time of the reading that decided it
      * @param hint what
-     * @param amount see {@link Hint}
+     * @param amount in the unit that the {@link Hint} names
      */
     void hint(long tNanos, Hint hint, double amount);
 }
