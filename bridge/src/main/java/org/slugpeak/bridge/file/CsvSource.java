@@ -1,6 +1,5 @@
 package org.slugpeak.bridge.file;
 
-import org.slugpeak.core.session.Link;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -15,6 +14,7 @@ import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.Link;
 
 /**
  * Readings from text: a CSV file, or lines on standard input.

@@ -1,7 +1,5 @@
 package org.slugpeak.bridge.log;
 
-import org.slugpeak.core.word.Refused;
-import org.slugpeak.core.word.Coded;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -11,6 +9,8 @@ import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Said;
+import org.slugpeak.core.word.Coded;
+import org.slugpeak.core.word.Refused;
 
 /**
  * How notes and instructions stand in a log: both are marks, told apart by how their text begins. A note that would be taken for an

@@ -1,6 +1,5 @@
 package org.slugpeak.bridge.log;
 
-import org.slugpeak.core.word.Refused;
 import static org.slugpeak.bridge.log.Column.count;
 import static org.slugpeak.bridge.log.Column.flag;
 import static org.slugpeak.bridge.log.Column.number;
@@ -40,6 +39,7 @@ import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 import org.slugpeak.core.steps.StepsBack;
+import org.slugpeak.core.word.Refused;
 
 /**
  * The format, version 1, kind by kind: whatever is written or read stands here and nowhere else. Kinds without a type of their own

@@ -1,9 +1,9 @@
 package org.slugpeak.bridge.log;
 
-import org.slugpeak.core.word.Coded;
 import com.fasterxml.jackson.core.SerializableString;
 import java.util.List;
 import java.util.Map;
+import org.slugpeak.core.word.Coded;
 
 /** The fields of one line, taken one after the other in the order of its form. One thread at a time. */
 final class Row {

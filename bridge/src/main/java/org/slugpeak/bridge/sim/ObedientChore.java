@@ -1,6 +1,5 @@
 package org.slugpeak.bridge.sim;
 
-import org.slugpeak.core.word.Coded;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +16,7 @@ import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
+import org.slugpeak.core.word.Coded;
 
 /**
  * Does what the session asks for: turns the adjuster that it begins, sets the generator to the frequency that it names, makes

@@ -4,11 +4,11 @@ import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.receiver.OutputPower;
 import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.signal.AudioMeter;
 import org.slugpeak.core.signal.AudioQuality;
 import org.slugpeak.core.signal.ClippingCause;
-import org.slugpeak.core.receiver.OutputPower;
 
 /**
  * Chooses what is worth saying of the audio, and says it when it changes and at most once a second.

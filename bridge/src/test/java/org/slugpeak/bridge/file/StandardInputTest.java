@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
-import org.slugpeak.core.session.Link;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.Link;
 
 @Timeout(60)
 class StandardInputTest {

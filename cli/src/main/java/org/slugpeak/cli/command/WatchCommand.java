@@ -1,6 +1,5 @@
 package org.slugpeak.cli.command;
 
-import org.slugpeak.core.word.Refused;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +23,7 @@ import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;

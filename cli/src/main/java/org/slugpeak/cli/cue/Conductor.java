@@ -1,8 +1,8 @@
 package org.slugpeak.cli.cue;
 
-import java.util.Optional;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;

@@ -1,6 +1,5 @@
 package org.slugpeak.cli.curve;
 
-import org.slugpeak.core.word.Refused;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +12,7 @@ import org.slugpeak.core.curve.Passband;
 import org.slugpeak.core.curve.ResponseCurve;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Rounded;
+import org.slugpeak.core.word.Refused;
 
 /** A response curve in words and tables. All methods are pure. */
 public final class CurveText {

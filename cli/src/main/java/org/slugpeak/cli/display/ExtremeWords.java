@@ -1,7 +1,7 @@
 package org.slugpeak.cli.display;
 
-import org.slugpeak.cli.words.RecordSentences;
 import java.util.Locale;
+import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.steps.StepsBack;
 
 /**
@@ -24,7 +24,8 @@ record ExtremeWords(String noun, String nearer, String side) implements SeekWord
     public String stepsBack(StepsBack back, double dropDb, String unit) {
         String coarse = Double.isNaN(back.topError()) ? ", or more: smaller steps find it" : "";
         String top = Figures.withError(back.top(), back.topError(), unit) + coarse;
-        return "past it: back " + RecordSentences.steps(back) + ", " + Figures.decibels(dropDb) + "; the " + noun + " is " + top;
+        return "past it: back " + RecordSentences.steps(back) + ", " + Figures.decibels(dropDb) + "; the " + noun
+                + " is " + top;
     }
 
     @Override

@@ -1,11 +1,11 @@
 package org.slugpeak.cli.open;
 
-import org.slugpeak.core.session.Instruction;
 import java.util.List;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.core.session.Instruction;
 
 /**
  * What a session is to be made of. Nothing is open yet: {@link SessionRunner} opens it, and it alone closes it.

@@ -1,12 +1,12 @@
 package org.slugpeak.cli.scale;
 
-import org.slugpeak.cli.program.Version;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import org.slugpeak.bridge.log.SessionLog;
 import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.cli.program.Version;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;

@@ -1,7 +1,7 @@
 package org.slugpeak.core.level;
 
-import org.slugpeak.core.word.Coded;
 import java.util.Locale;
+import org.slugpeak.core.word.Coded;
 
 /**
  * The checks of the trade that take one or two moves of the user. Each move changes one thing; the tool asks in one line, waits

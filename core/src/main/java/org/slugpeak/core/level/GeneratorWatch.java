@@ -1,6 +1,7 @@
 package org.slugpeak.core.level;
 
 import org.slugpeak.core.decibel.Decibels;
+
 /**
  * Asks for less generator before the reading leaves its window, sees the user's cut, and says by what the readings that follow
  * must be multiplied to go on where the earlier ones ended. Works on magnitudes above rest. One thread at a time.

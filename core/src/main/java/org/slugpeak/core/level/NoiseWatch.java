@@ -1,6 +1,5 @@
 package org.slugpeak.core.level;
 
-
 /** Says when there is too little signal over noise to place a peak within 0.1 dB. One thread at a time. */
 final class NoiseWatch {
 

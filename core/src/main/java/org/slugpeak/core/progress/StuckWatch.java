@@ -1,6 +1,7 @@
 package org.slugpeak.core.progress;
 
 import org.slugpeak.core.decibel.Decibels;
+
 /**
  * Notices that an adjuster was told to turn back or to stop, that nothing moves any more, and that it was not held all the same:
  * the user waits for a word that cannot come, because the best is out of reach or the hand stopped short of it. One thread at

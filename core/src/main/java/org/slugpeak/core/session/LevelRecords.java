@@ -18,7 +18,8 @@ final class LevelRecords implements LevelListener {
 
     @Override
     public void overload(long tNanos, Condition condition) {
-        sink.take(new Overload(tNanos, Coded.find(Overload.Cause.class, condition.code()).orElseThrow(), Double.NaN));
+        sink.take(new Overload(
+                tNanos, Coded.find(Overload.Cause.class, condition.code()).orElseThrow(), Double.NaN));
     }
 
     @Override

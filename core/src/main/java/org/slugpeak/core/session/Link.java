@@ -6,13 +6,7 @@ import org.slugpeak.core.word.Coded;
  * What happens between the instrument and the tool. Immutable; any thread may use it.
  */
 public sealed interface Link extends SessionRecord
-        permits Link.Changed,
-                Link.Broken,
-                Link.NotAReading,
-                Link.LeftOut,
-                Link.LowBattery,
-                Link.UnitTold,
-                Link.LogGap {
+        permits Link.Changed, Link.Broken, Link.NotAReading, Link.LeftOut, Link.LowBattery, Link.UnitTold, Link.LogGap {
 
     @Override
     default <R> R matchFamily(Families<R> families) {

@@ -89,7 +89,8 @@ class ExtremeTest {
             cross(1, 1);
             follow(6, t -> below(1 + 1.5 * t));
             assertEquals(List.of("passed", "wrong-way"), told.words());
-            double late = (told.first("wrong-way").tNanos() - told.first("passed").tNanos()) / 1e9;
+            double late =
+                    (told.first("wrong-way").tNanos() - told.first("passed").tNanos()) / 1e9;
             assertTrue(late > 1.2 && late < 2.5, "after " + late + " s");
         }
 
