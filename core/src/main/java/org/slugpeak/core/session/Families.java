@@ -11,7 +11,7 @@ public interface Families<R> {
      * For a record of a family that is not taken.
      *
      * @param it the record
-     * @return what the caller of {@link SessionRecord#match} gets
+     * @return what the caller of {@link SessionRecord#matchFamily} gets
      */
     R other(SessionRecord it);
 

@@ -195,12 +195,12 @@ class FrontTest {
     @CsvSource({"0.01, 0", "0.03, 0", "0.05, 1", "0.35, 4", "1.5, 6", "9, 8"})
     void theLongestMeanWithinATimeIsFound(double withinSeconds, int level) {
         rest(50, 300, 1);
-        assertEquals(level, front.level(withinSeconds));
+        assertEquals(level, front.octave(withinSeconds));
     }
 
     @Test
     void aMeanThatIsNotFilledIsNotFound() {
         rest(50, 100, 1);
-        assertEquals(6, front.level(9));
+        assertEquals(6, front.octave(9));
     }
 }

@@ -58,7 +58,7 @@ class SlowNoiseTest {
     @ValueSource(doubles = {0.000_5, 0.001, 0.002})
     void flickerReachesFarAndInMeansOfEveryLength(double anOctave) {
         feed(FAST_SECONDS, 400, 0, flicker(anOctave));
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
+        for (int level = 0; level < Pyramid.OCTAVES; level++) {
             assertTrue(reach(level) >= 8 * anOctave && reach(level) <= 24 * anOctave, level + ": " + reach(level));
         }
     }
@@ -67,7 +67,7 @@ class SlowNoiseTest {
     @ValueSource(doubles = {0.000_2, 0.005})
     void whiteNoiseHasNoFlicker(double white) {
         feed(FAST_SECONDS, 200, white, i -> 1);
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
+        for (int level = 0; level < Pyramid.OCTAVES; level++) {
             assertEquals(3 * excess(level), reach(level), 1e-12);
             assertTrue(excess(level) < 0.3 * white, level + ": " + excess(level));
         }
@@ -78,7 +78,7 @@ class SlowNoiseTest {
     @ValueSource(doubles = {1.3, 3})
     void aBeatHasNoFlicker(double hertz) {
         feed(FAST_SECONDS, 100, 0, wave(0.002, hertz, FAST_SECONDS));
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
+        for (int level = 0; level < Pyramid.OCTAVES; level++) {
             assertEquals(3 * excess(level), reach(level), 1e-12);
         }
         assertTrue(reach(1) > 0.002, "as far as it goes: " + reach(1));
@@ -121,7 +121,7 @@ class SlowNoiseTest {
     @Test
     void aHandThatStartsAndStopsHasNone() {
         feed(FAST_SECONDS, 120, 0, i -> 1 + 0.01 * (i / 200 + Math.min(1, (i % 200) / 100.0)));
-        for (int level = 0; level < Pyramid.LEVELS; level++) {
+        for (int level = 0; level < Pyramid.OCTAVES; level++) {
             assertTrue(excess(level) < 0.000_15, level + ": " + excess(level));
         }
     }
@@ -129,7 +129,7 @@ class SlowNoiseTest {
     @Test
     void aHandThatTurnsFarHasNone() {
         feed(FAST_SECONDS, 60, 0, i -> 1 / Math.hypot(1, (i - 1500) / 150.0));
-        for (int level = 2; level < Pyramid.LEVELS; level++) {
+        for (int level = 2; level < Pyramid.OCTAVES; level++) {
             assertTrue(excess(level) < 0.001, level + ": " + excess(level));
         }
     }
