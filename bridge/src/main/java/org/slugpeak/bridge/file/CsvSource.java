@@ -19,7 +19,7 @@ import org.slugpeak.core.session.Link;
 /**
  * Readings from text: a CSV file, or lines on standard input.
  *
- * <p><b>The text.</b> ASCII, UTF-8 or Latin-1, with or without a byte order mark, files also in UTF-16; lines end with LF, CR
+ * <p><b>The text.</b> ASCII, UTF-8, UTF-16 or Latin-1, with or without a byte order mark; lines end with LF, CR
  * or both and are no longer than 4096 bytes. Blank lines and lines that begin with {@code #} are skipped. Columns are
  * separated by commas, semicolons, tabs or blanks; fields may stand in double quotes (RFC 4180). The table is found by its
  * rows of numbers ({@link Survey}), in a file among its first {@value #HEAD_LINES} lines; titles above it are passed over.
@@ -127,7 +127,7 @@ public final class CsvSource implements ReadingSource {
 
     private static CsvSource live(String name, PumpedFeed.Opener opener, CsvOptions options, Ticker ticker) {
         OptionalDouble rate = options.readingsPerSecond();
-        PumpedFeed feed = new PumpedFeed(opener, ticker);
+        PumpedFeed feed = new PumpedFeed(() -> NarrowedInput.ofLive(opener.open()), ticker);
         if (options.stepped()) { // whoever types takes the time that it takes
             Timing timing = Timing.even(rate.orElse(STEPS_PER_SECOND));
             return new CsvSource(name, feed, CsvDecoder.ofTyped(name, options, timing), Optional.empty());

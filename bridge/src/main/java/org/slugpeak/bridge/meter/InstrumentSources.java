@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.slugpeak.bridge.instrument.CarrierProvider;
 import org.slugpeak.bridge.instrument.InstrumentDescription;
 import org.slugpeak.bridge.instrument.Instruments;
@@ -67,9 +68,22 @@ public final class InstrumentSources {
                     : description.hint();
             throw new PortUnavailable(address + ": no reading from '" + description.name() + "'"
                     + (carriers.hasSettings() ? " at " + link.baud() + " baud" : "")
-                    + source.trouble().map(trouble -> "; " + trouble).orElse(": " + hint));
+                    + source.trouble().map(trouble -> "; " + trouble).orElse(": " + hint)
+                    + otherSpeeds(carriers, link, options));
         }
         return source;
+    }
+
+    /** A described instrument is not tried at speeds that nobody named; which are worth a try is said. */
+    private static String otherSpeeds(CarrierProvider carriers, LinkSettings link, InstrumentOptions options) {
+        return carriers.hasSettings() && options.baud().isEmpty()
+                ? " (usual beside " + link.baud() + ": "
+                        + SPEEDS_TRIED.stream()
+                                .filter(speed -> speed != link.baud())
+                                .map(String::valueOf)
+                                .collect(Collectors.joining(", "))
+                        + ")"
+                : "";
     }
 
     private static InstrumentSource heard(

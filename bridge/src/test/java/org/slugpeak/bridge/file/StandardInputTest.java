@@ -17,6 +17,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.core.reading.Measurand;
@@ -129,6 +131,32 @@ class StandardInputTest {
         type("40,1\n");
         pollUntil(2);
         assertEquals(List.of(), heard.remarks);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-16", "UTF-16LE", "UTF-16BE", "x-UTF-16LE-BOM"})
+    void utf16IsReadAsInAFileAndLineByLine(String charset) throws Exception {
+        keyboard.write("seconds,volts\n0.5,1.25\n".getBytes(charset));
+        keyboard.flush();
+        pollUntil(1);
+        assertEquals(Measurand.DC_VOLTS.unit(), source.measurand().unit());
+        boolean little = charset.contains("LE");
+        keyboard.write("0.75,1.5\n".getBytes(little ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE));
+        keyboard.flush();
+        pollUntil(2);
+        assertEquals(List.of(1.25, 1.5), heard.values());
+        assertEquals(List.of(), heard.garbled);
+    }
+
+    @Test
+    void utf16MayComeByteByByte() throws Exception {
+        for (byte each : "\uFEFF1.25\n1.5\n".getBytes(StandardCharsets.UTF_16LE)) {
+            keyboard.write(each);
+            keyboard.flush();
+            source.poll(1_000_000, heard);
+        }
+        pollUntil(2);
+        assertEquals(List.of(1.25, 1.5), heard.values());
     }
 
     @Test
