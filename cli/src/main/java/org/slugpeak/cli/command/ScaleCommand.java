@@ -25,6 +25,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** {@code slugpeak scale}: corrects dials from known points. */
 @Command(
@@ -63,11 +64,10 @@ public final class ScaleCommand implements Runnable {
     int generator(
             @Option(
                             names = "--point",
-                            converter = DialPoint.Converter.class,
                             paramLabel = "DIAL:TRUE",
                             description = "a mark and what a counter says there, kHz, for example 400:397.2")
                     @Nullable
-                    List<DialPoint> typed,
+                    List<String> typed,
             @Option(
                             names = "--beat",
                             converter = DialBeat.Converter.class,
@@ -81,7 +81,7 @@ public final class ScaleCommand implements Runnable {
             @Option(names = "--points", paramLabel = "FILE", description = "more points, one a line: dial,true in kHz")
                     @Nullable
                     Path file,
-            @Option(names = "--decimal-comma", description = "numbers in the file are written 1,25")
+            @Option(names = "--decimal-comma", description = "points, typed or in the file, are written 1,25")
                     boolean decimalComma,
             @Option(names = "--save", paramLabel = "FILE", description = "write all points to a file for the next time")
                     @Nullable
@@ -146,8 +146,8 @@ public final class ScaleCommand implements Runnable {
         return 0;
     }
 
-    private static List<KnownPoint> gather(
-            @Nullable List<DialPoint> typed,
+    private List<KnownPoint> gather(
+            @Nullable List<String> typed,
             @Nullable List<DialBeat> beats,
             @Nullable Path file,
             double knownToHz,
@@ -158,12 +158,23 @@ public final class ScaleCommand implements Runnable {
             points.addAll(PointFile.read(file, knownToHz, decimalComma));
         }
         if (typed != null) {
-            typed.forEach(each -> points.add(new KnownPoint(each.dialHz(), each.trueHz(), knownToHz)));
+            points.addAll(known(typed, decimalComma, knownToHz));
         }
         if (beats != null) {
             beats.forEach(each -> points.add(each.note().at(each.dialHz(), knownToHz)));
         }
         return points;
+    }
+
+    private List<KnownPoint> known(List<String> typed, boolean decimalComma, double knownToHz) {
+        try {
+            return typed.stream()
+                    .map(text -> DialPoint.parse(text, decimalComma))
+                    .map(each -> new KnownPoint(each.dialHz(), each.trueHz(), knownToHz))
+                    .toList();
+        } catch (TypeConversionException e) {
+            throw new ParameterException(spec.commandLine(), "--point: " + e.getMessage(), e);
+        }
     }
 
     private DialScale scale(List<KnownPoint> points, double readToHz) {
@@ -212,11 +223,11 @@ public final class ScaleCommand implements Runnable {
             @Option(
                             names = "--point",
                             required = true,
-                            converter = DialPoint.Converter.class,
                             paramLabel = "DIAL:TRUE",
                             description =
                                     "where a signal of known frequency is heard; three of them, for example 582:600")
-                    List<DialPoint> typed,
+                    List<String> typed,
+            @Option(names = "--decimal-comma", description = "points are written 600,5:598,2") boolean decimalComma,
             @Option(
                             names = "--low-end",
                             converter = LowEnd.class,
@@ -243,7 +254,7 @@ public final class ScaleCommand implements Runnable {
         if (after && log == null) {
             throw new ParameterException(spec.commandLine(), "--after says how --log FILE is meant: give both");
         }
-        ReceiverDial dial = receiverDial(typed, intermediateHz, lowEnd);
+        ReceiverDial dial = receiverDial(known(typed, decimalComma, 0), intermediateHz, lowEnd);
         if (!(percent > 0 && percent <= 5)) {
             throw new ParameterException(spec.commandLine(), "--tolerance is above 0 and at most 5 per cent");
         }
@@ -256,16 +267,11 @@ public final class ScaleCommand implements Runnable {
         return kept ? 0 : 1;
     }
 
-    private ReceiverDial receiverDial(List<DialPoint> typed, double intermediateHz, LowEndPart lowEnd) {
+    private ReceiverDial receiverDial(List<KnownPoint> typed, double intermediateHz, LowEndPart lowEnd) {
         if (typed.size() != 3) {
             throw new ParameterException(spec.commandLine(), "give three points: low end, middle and high end");
         }
-        List<KnownPoint> points = scale(
-                        typed.stream()
-                                .map(each -> new KnownPoint(each.dialHz(), each.trueHz(), 0))
-                                .toList(),
-                        0)
-                .points();
+        List<KnownPoint> points = scale(typed, 0).points();
         return new ReceiverDial(intermediateHz, points.get(0), points.get(1), points.get(2), lowEnd);
     }
 }

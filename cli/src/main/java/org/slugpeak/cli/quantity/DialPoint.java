@@ -1,6 +1,5 @@
 package org.slugpeak.cli.quantity;
 
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /**
@@ -11,21 +10,24 @@ import picocli.CommandLine.TypeConversionException;
  */
 public record DialPoint(double dialHz, double trueHz) {
 
-    /** Reads {@code 400:397.2}. */
-    public static final class Converter implements ITypeConverter<DialPoint> {
-
-        /** Called by the command-line library. */
-        public Converter() {}
-
-        @Override
-        public DialPoint convert(String text) {
-            String[] parts = text.split(":", -1);
-            if (parts.length != 2) {
-                throw new TypeConversionException(
-                        "'" + text + "' is no point: give dial and true frequency, for example 400:397.2");
-            }
-            Frequency frequency = new Frequency();
-            return new DialPoint(frequency.convert(parts[0]), frequency.convert(parts[1]));
+    /**
+     * Reads {@code 400:397.2}.
+     *
+     * @param text as typed
+     * @param decimalComma whether numbers are written {@code 397,2}, whatever else they might mean
+     * @return the point
+     * @throws TypeConversionException where it is no point, or may mean two
+     */
+    public static DialPoint parse(String text, boolean decimalComma) {
+        String[] parts = text.split(":", -1);
+        if (parts.length != 2) {
+            throw new TypeConversionException(
+                    "'" + text + "' is no point: give dial and true frequency, for example 400:397.2");
         }
+        return new DialPoint(hz(parts[0], decimalComma), hz(parts[1], decimalComma));
+    }
+
+    private static double hz(String text, boolean decimalComma) {
+        return new Frequency().convert(DecimalComma.withPoint(text, decimalComma));
     }
 }

@@ -26,6 +26,17 @@ class ScaleCommandTest {
     }
 
     @Test
+    void decimalCommasAreReadWhereTheyCanMeanNothingElseOrWhereToldSo() {
+        String dial = " --dial 450";
+        String points = ask(THREE + dial).out();
+        assertEquals(points, ask(THREE.replace('.', ',') + dial).out());
+        assertEquals(
+                points, ask(THREE.replace('.', ',') + dial + " --decimal-comma").out());
+        assertSays("generator --point 1,234:1,230 --point 2:2 --decimal-comma --dial 2", "gives 2.00 kHz");
+        assertSays("receiver --point 582,5:600,5 --point 1016:1000 --point 1438:1400", "582.50 600.50");
+    }
+
+    @Test
     void tellsWhatToSetTheDialTo() {
         assertSays(
                 THREE + " --get 455 --known-to 0.1",
@@ -81,6 +92,8 @@ class ScaleCommandTest {
                 "generator --point 400:397 --point 500:503 --dial 390 | outside the known points",
                 "generator --point 400:397 --point 500:250 | harmonic",
                 "generator --point 400 | is no point",
+                "generator --point 1,234:1,230 --point 2:3 | '1,234' may be 1234, or 1.234 with a decimal comma",
+                "generator --decimal-comma --point 400:397.2 --point 2:3 | '397.2' has a point, but --decimal-comma",
                 "generator --beat 1000:999:120:high --point 400:399 | cannot be heard",
                 "generator --beat 1000:999:120Hz:up --point 400:399 | neither high nor low",
                 "generator --beat 1000:999 --point 400:399 | is no beat",
