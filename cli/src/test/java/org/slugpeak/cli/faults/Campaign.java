@@ -36,6 +36,7 @@ public final class Campaign {
                 new KillOverPipe(),
                 new KillOverTerminal(),
                 new Replug(),
+                new NetworkLost(),
                 new SignalAnywhere(),
                 new TerminalClosed(),
                 new FullOutput(),
@@ -44,6 +45,7 @@ public final class Campaign {
                 new MutatedFile(),
                 new BusyMachine(),
                 new LongRun()));
+        trials.addAll(HostileInstrument.all());
         trials.addAll(MutatedBytes.all());
         List<Row> rows = new ArrayList<>();
         for (Trial trial : trials) {

@@ -98,15 +98,8 @@ final class LongRun implements Trial {
             }
         }
 
-        private void look() throws IOException {
-            Path status = Path.of("/proc", Long.toString(tool.pid()), "status");
-            try (Stream<String> lines = Files.lines(status)) {
-                lines.filter(line -> line.startsWith("VmRSS:"))
-                        .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
-                        .forEach(kilobytes -> mostKilobytes = Math.max(mostKilobytes, kilobytes));
-            } catch (IOException | java.io.UncheckedIOException ended) {
-                return;
-            }
+        private void look() {
+            mostKilobytes = Math.max(mostKilobytes, Memory.kilobytes(tool.pid()));
         }
     }
 }

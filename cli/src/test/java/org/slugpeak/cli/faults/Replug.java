@@ -11,7 +11,10 @@ import org.slugpeak.bridge.testkit.BenchPort;
 import org.slugpeak.bridge.testkit.LineAdc;
 import org.slugpeak.cli.tool.PackagedTool;
 
-/** The plug is pulled and put back ten times in one session: neither descriptors nor threads become more. */
+/**
+ * The plug is pulled and put back ten times in one session, two hundred times in all: neither descriptors nor threads nor memory become
+ * more.
+ */
 final class Replug implements Trial {
 
     private static final int TIMES = 10;
@@ -19,6 +22,9 @@ final class Replug implements Trial {
 
     /** What a session may open for good after the first replug, such as the program's own log file. */
     private static final long SLACK = 2;
+
+    /** The heap, whose limit is 96 MB, is filled before it is cleared: what leaked at each plug would show beside that. */
+    private static final long SLACK_KILOBYTES = 40_000;
 
     @Override
     public String name() {
@@ -45,6 +51,7 @@ final class Replug implements Trial {
         tool.lineWith("\"type\":\"reading\"");
         long descriptors = 0;
         long threads = 0;
+        long kilobytes = 0;
         for (int i = 0; i <= TIMES; i++) {
             for (int more = random.nextInt(MOST_READINGS_BETWEEN); more > 0; more--) {
                 tool.lineWith("\"type\":\"reading\"");
@@ -56,13 +63,20 @@ final class Replug implements Trial {
             if (i == 0) {
                 descriptors = count(tool, "fd");
                 threads = count(tool, "task");
+                kilobytes = Memory.kilobytes(tool.process().pid());
             }
         }
         Trial.require(
                 count(tool, "fd") <= descriptors + SLACK, descriptors + " descriptors became " + count(tool, "fd"));
         Trial.require(count(tool, "task") <= threads + SLACK, threads + " threads became " + count(tool, "task"));
+        long last = Memory.kilobytes(tool.process().pid());
+        Trial.require(last <= kilobytes + SLACK_KILOBYTES, kilobytes + " kB became " + last);
         return String.format(
-                Locale.ROOT, "%d descriptors, %d threads after the last plug", count(tool, "fd"), count(tool, "task"));
+                Locale.ROOT,
+                "%d descriptors, %d threads, %d MB more after the last plug",
+                count(tool, "fd"),
+                count(tool, "task"),
+                (last - kilobytes) / 1000);
     }
 
     /** A board that talks by itself, ten readings a second apart enough for any machine. */

@@ -66,7 +66,8 @@ final class PromisesTest {
         while (scripts.find()) {
             assertTrue(Files.exists(ROOT.resolve(scripts.group(1))), scripts.group(1));
         }
-        String campaign = sources("(Kill|Replug|Signal|Terminal|Full|Few|Mutated|Busy|Long)\\w*\\.java");
+        String campaign =
+                sources("(Kill|Replug|Network|Hostile|Signal|Terminal|Full|Few|Mutated|Busy|Long)\\w*\\.java");
         List<String> missing = FAULT.matcher(page())
                 .results()
                 .map(match -> match.group(1))
