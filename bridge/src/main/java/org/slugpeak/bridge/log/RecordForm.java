@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.log;
 
 import com.fasterxml.jackson.core.io.SerializedString;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -26,7 +27,8 @@ record RecordForm<T>(SerializedString type, List<Column<T>> columns, Maker<T> ma
 
     @SafeVarargs
     static <T> RecordForm<T> of(String type, Maker<T> maker, Column<T>... columns) {
-        return new RecordForm<>(new SerializedString(type), List.of(columns), maker);
+        return new RecordForm<>(
+                new SerializedString(type), Arrays.stream(columns).toList(), maker);
     }
 
     LineWriter write(LineWriter line, T from) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.cli.words.SafetyWords;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.SafetyAnswers;
 import picocli.CommandLine;
@@ -75,8 +76,8 @@ public final class SafetyOptions {
 
     private List<String> lines(SafetyAnswers answers) throws BadConfiguration {
         if (!answers.dangers().isEmpty() && reason.isEmpty()) {
-            throw new BadConfiguration(
-                    "DANGER: " + String.join("; ", answers.dangers()) + "; or --decline REASON, which is recorded");
+            throw new BadConfiguration("DANGER: " + String.join("; ", SafetyWords.dangers(answers))
+                    + "; or --decline REASON, which is recorded");
         }
         return SafetyQuestions.lines(answers, reason);
     }

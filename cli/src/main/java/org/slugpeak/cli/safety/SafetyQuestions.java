@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.cli.display.Console;
+import org.slugpeak.cli.words.SafetyWords;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.SafetyAnswers;
 
@@ -70,10 +71,10 @@ public final class SafetyQuestions {
         if (answers.dangers().isEmpty()) {
             return lines(answers, Optional.empty());
         }
-        answers.dangers().forEach(danger -> out.println("DANGER: " + danger));
+        SafetyWords.dangers(answers).forEach(danger -> out.println("DANGER: " + danger));
         String reason = line("Go on all the same? Give your reason for the record, or press Enter to stop: ");
         if (reason.isEmpty()) {
-            throw new BadConfiguration("not begun: " + String.join("; ", answers.dangers()));
+            throw new BadConfiguration("not begun: " + String.join("; ", SafetyWords.dangers(answers)));
         }
         return lines(answers, Optional.of(reason));
     }
@@ -103,8 +104,8 @@ public final class SafetyQuestions {
 
     /** Answers, what danger is left, and the reason to go on all the same, as they stand in the record. */
     static List<String> lines(SafetyAnswers answers, Optional<String> reason) {
-        List<String> lines = new ArrayList<>(answers.lines());
-        answers.dangers().forEach(danger -> lines.add("danger not removed: " + danger));
+        List<String> lines = new ArrayList<>(SafetyWords.lines(answers));
+        SafetyWords.dangers(answers).forEach(danger -> lines.add("danger not removed: " + danger));
         reason.ifPresent(why -> lines.add(declined(why)));
         return lines;
     }

@@ -180,7 +180,18 @@ enum Phrase {
     LEFT_ON_TABLE,
     SEEDED_SAID,
     SEEDED_MISSED,
-    ALSO_SAID;
+    ALSO_SAID,
+    LIVE_CHASSIS,
+    EARTHED_LEAD,
+    OPEN_LEADS,
+    BLOCKING_CAPACITOR,
+    Y1_CAPACITORS,
+    ANSWER_CHASSIS,
+    ANSWER_ISOLATED,
+    ANSWER_EARTHED,
+    ANSWER_LEADS,
+    YES,
+    NO;
 
     /** The sentence, with its gaps filled. */
     String of(Object... gaps) {

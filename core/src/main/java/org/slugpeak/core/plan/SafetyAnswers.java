@@ -16,53 +16,42 @@ import java.util.List;
  */
 public record SafetyAnswers(Chassis chassis, boolean isolationTransformer, boolean earthed, boolean leadsFitted) {
 
-    private static final String BOTH =
-            "blocking capacitor in the generator lead, divider or resistor in the meter lead";
+    /** What may stand between a person and the work. */
+    public enum Danger {
+        /** The chassis may stand at full mains. */
+        LIVE_CHASSIS,
+        /** A lead ties a chassis that may be live to earth. */
+        EARTHED_LEAD,
+        /** High tension may come out of the leads. */
+        OPEN_LEADS
+    }
 
     /**
      * What must be put right first.
      *
-     * @return one line each; empty where nothing speaks against beginning
+     * @return in order; empty where nothing speaks against beginning
      */
-    public List<String> dangers() {
-        List<String> dangers = new ArrayList<>();
-        if (chassis != Chassis.TRANSFORMER && !isolationTransformer) {
-            dangers.add("the chassis may stand at full mains: put the set alone on an isolation transformer");
+    public List<Danger> dangers() {
+        List<Danger> dangers = new ArrayList<>();
+        if (mayBeLive() && !isolationTransformer) {
+            dangers.add(Danger.LIVE_CHASSIS);
         }
-        if (chassis != Chassis.TRANSFORMER && earthed) {
-            dangers.add(
-                    "an earthed lead undoes the isolation, and shorts the mains without it: computer behind an isolated"
-                            + " port or on its battery; generator on a battery, or Y1 capacitors in both its wires;"
-                            + " never take off a mains earth");
+        if (mayBeLive() && earthed) {
+            dangers.add(Danger.EARTHED_LEAD);
         }
         if (!leadsFitted) {
-            dangers.add("high tension may reach generator or meter: put " + capacitor()
-                    + " into the generator lead, and a" + " divider or resistor into the meter lead");
+            dangers.add(Danger.OPEN_LEADS);
         }
         return List.copyOf(dangers);
     }
 
-    /** On a chassis that may be live the capacitor stands between the mains and a person, so its leakage is limited, too. */
-    private String capacitor() {
-        return chassis == Chassis.TRANSFORMER
-                ? "a blocking capacitor of 400 V or more"
-                : "capacitors of class Y1 (IEC 60384-14), 4.7 nF together at most, in both wires,";
-    }
-
     /**
-     * The answers for the record.
+     * Whether the chassis may be tied to the mains. There the capacitor in the generator's lead stands between the mains and a
+     * person, so its leakage is limited, too (IEC 60384-14: class Y).
      *
-     * @return one line each
+     * @return false behind a mains transformer only
      */
-    public List<String> lines() {
-        return List.of(
-                "chassis: " + chassis.code(),
-                "isolation transformer: " + yesNo(isolationTransformer),
-                "a lead earths the set: " + yesNo(earthed),
-                BOTH + ": " + yesNo(leadsFitted));
-    }
-
-    private static String yesNo(boolean yes) {
-        return yes ? "yes" : "no";
+    public boolean mayBeLive() {
+        return chassis != Chassis.TRANSFORMER;
     }
 }
