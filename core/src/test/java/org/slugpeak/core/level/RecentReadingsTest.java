@@ -107,7 +107,7 @@ class RecentReadingsTest {
         RecentReadings many = new RecentReadings(10);
         SplittableRandom random = new SplittableRandom(3);
         for (int i = 0; i < 500; i++) {
-            many.add(10 * i * MILLI, slope * i + (i < 250 ? 0 : step) + 0.02 * random.nextGaussian());
+            many.add(10L * i * MILLI, slope * i + (i < 250 ? 0 : step) + 0.02 * random.nextGaussian());
         }
         assertEquals(0.02, many.noise(), 0.003);
     }
