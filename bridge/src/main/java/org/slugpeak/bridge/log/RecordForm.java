@@ -1,7 +1,7 @@
 package org.slugpeak.bridge.log;
 
 import com.fasterxml.jackson.core.io.SerializedString;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -27,8 +27,11 @@ record RecordForm<T>(SerializedString type, List<Column<T>> columns, Maker<T> ma
 
     @SafeVarargs
     static <T> RecordForm<T> of(String type, Maker<T> maker, Column<T>... columns) {
-        return new RecordForm<>(
-                new SerializedString(type), Arrays.stream(columns).toList(), maker);
+        List<Column<T>> inOrder = new ArrayList<>();
+        for (Column<T> column : columns) {
+            inOrder.add(column);
+        }
+        return new RecordForm<>(new SerializedString(type), inOrder, maker);
     }
 
     LineWriter write(LineWriter line, T from) {

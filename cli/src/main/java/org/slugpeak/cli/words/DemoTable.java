@@ -14,8 +14,6 @@ import org.slugpeak.core.session.Caution;
 /** The table of what a demonstration came to. All methods are pure. */
 public final class DemoTable {
 
-    private static final String ROW = "%-28s %10s %14s";
-
     private DemoTable() {}
 
     /**
@@ -92,7 +90,7 @@ public final class DemoTable {
     }
 
     private static String head(Phrase what, Phrase first, Phrase second) {
-        return String.format(Locale.ROOT, ROW, what.of(), first.of(), second.of());
+        return String.format(Locale.ROOT, "%-28s %10s %14s", what.of(), first.of(), second.of());
     }
 
     private static String row(Phrase what, double from, double to) {
