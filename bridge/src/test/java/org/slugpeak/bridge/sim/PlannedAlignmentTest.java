@@ -208,7 +208,7 @@ class PlannedAlignmentTest {
 
     private static boolean warnsOfCoupling(SessionRecord record) {
         return record instanceof Guard.LateGain
-                || record instanceof Work.RoundEnded end && end.verdict() == RoundVerdict.CREEPING;
+                || (record instanceof Work.RoundEnded end && end.verdict() == RoundVerdict.CREEPING);
     }
 
     private static long warned(double kappa, int firstSeed, int sets) throws BridgeException {

@@ -29,23 +29,23 @@ import org.slugpeak.core.session.Manner;
 class SafeSentencesTest {
 
     private static final String WIDE = """
-        name = "wide"
-        if-kHz = 455
-        [[stage]]
-        name = "IF"
-        generator-kHz = "IF"
-        inject = "converter grid"
-        meter = "detector"
-        accept = "skirts"
-        [[stage.step]]
-        adjust = "T1 top"
-        damp = "T1 bottom"
-        damp-ohm = 22000
-        [[stage.step]]
-        adjust = "T1 bottom"
-        damp = "T1 top"
-        damp-ohm = 22000
-        damp-ht = false
+            name = "wide"
+            if-kHz = 455
+            [[stage]]
+            name = "IF"
+            generator-kHz = "IF"
+            inject = "converter grid"
+            meter = "detector"
+            accept = "skirts"
+            [[stage.step]]
+            adjust = "T1 top"
+            damp = "T1 bottom"
+            damp-ohm = 22000
+            [[stage.step]]
+            adjust = "T1 bottom"
+            damp = "T1 top"
+            damp-ohm = 22000
+            damp-ht = false
             """;
 
     private static final RecordSentences WORDS = new RecordSentences();
