@@ -120,7 +120,7 @@ class SlowNoiseTest {
     /** A hand that turns a little, rests, and turns on: the corners are no noise. */
     @Test
     void aHandThatStartsAndStopsHasNone() {
-        feed(FAST_SECONDS, 120, 0, i -> 1 + 0.01 * (i / 200 + Math.min(1, (i % 200) / 100.0)));
+        feed(FAST_SECONDS, 120, 0, i -> 1 + 0.01 * (Math.floorDiv(i, 200) + Math.min(1, (i % 200) / 100.0)));
         for (int level = 0; level < Pyramid.OCTAVES; level++) {
             assertTrue(excess(level) < 0.000_15, level + ": " + excess(level));
         }
