@@ -17,7 +17,7 @@ final class PlainWords {
 
     private static final List<Mistake> MISTAKES = List.of(
             mistake(
-                    "Unexpected (.+?), expected ', \", '''.*",
+                    "Unexpected (.+?), expected a value",
                     "after the '=' comes text in quotes, a number, true, false" + " or a list in brackets, not $1"),
             mistake(
                     "Unexpected end of (?:line|input), expected [\"'].* or a character",
