@@ -99,7 +99,7 @@ final class FrameDecoder implements Decoder {
     }
 
     /** Says what a frame holds; gives whether it is one. */
-    private final class Telling implements Frame.Matcher<Boolean> {
+    private final class Telling implements MeterFrame.Matcher<Boolean> {
 
         private final byte[] window;
         private final long nowNanos;
@@ -112,7 +112,7 @@ final class FrameDecoder implements Decoder {
         }
 
         @Override
-        public Boolean volts(Frame.Volts frame) {
+        public Boolean volts(MeterFrame.Volts frame) {
             if (taken() || otherCoupling(frame.alternating())) {
                 return true;
             }
@@ -129,7 +129,7 @@ final class FrameDecoder implements Decoder {
         }
 
         @Override
-        public Boolean beyond(Frame.Beyond frame) {
+        public Boolean beyond(MeterFrame.Beyond frame) {
             if (!taken() && !otherCoupling(frame.alternating())) {
                 out.reading(Reading.without(nowNanos, frame.over() ? Condition.OVER_RANGE : Condition.NO_VALUE));
             }
@@ -137,7 +137,7 @@ final class FrameDecoder implements Decoder {
         }
 
         @Override
-        public Boolean other(Frame.Other frame) {
+        public Boolean other(MeterFrame.Other frame) {
             if (!taken()) {
                 setOtherwise("the meter reads " + frame.words() + ", not volts: turn it to "
                         + setting.function().name() + " volts");
@@ -146,7 +146,7 @@ final class FrameDecoder implements Decoder {
         }
 
         @Override
-        public Boolean refused(Frame.Refused frame) {
+        public Boolean refused(MeterFrame.Refused frame) {
             if (frame.framed()) {
                 out.garbled(Garble.MALFORMED, "a damaged frame: " + frame.why());
             }

@@ -19,21 +19,21 @@ final class FrameReader {
     }
 
     /** Reads bytes of any number. */
-    Frame read(byte[] bytes) {
+    MeterFrame read(byte[] bytes) {
         Optional<byte[]> data =
                 format.parity().isPresent() ? format.parity().get().data(bytes) : Optional.of(bytes);
         if (bytes.length != format.pattern().length()
                 || data.isEmpty()
                 || !format.pattern().fits(data.get())) {
-            return new Frame.Refused(false, "no frame");
+            return new MeterFrame.Refused(false, "no frame");
         }
         if (format.checksum().isPresent() && !format.checksum().get().isRight(data.get())) {
-            return new Frame.Refused(true, "its checksum is wrong");
+            return new MeterFrame.Refused(true, "its checksum is wrong");
         }
         return framed(data.get());
     }
 
-    private Frame framed(byte[] frame) {
+    private MeterFrame framed(byte[] frame) {
         Set<FrameMark> marks = EnumSet.noneOf(FrameMark.class);
         format.flags().forEach((bits, mark) -> {
             if (bits.of(frame) != 0) {
@@ -43,14 +43,14 @@ final class FrameReader {
         for (Lookup table : format.tables()) {
             Optional<Meaning> meaning = table.isScale() ? Optional.of(Meaning.NONE) : table.of(frame);
             if (meaning.isEmpty()) {
-                return new Frame.Refused(true, "'" + table.place().of(frame) + "' is not in its table");
+                return new MeterFrame.Refused(true, "'" + table.place().of(frame) + "' is not in its table");
             }
             marks.addAll(meaning.get().marks());
         }
         Optional<String> shown = format.number().shown(frame);
         Optional<String> conflict = conflict(marks);
         if (conflict.isPresent() || shown.isEmpty()) {
-            return new Frame.Refused(true, conflict.orElse("a digit has no known shape"));
+            return new MeterFrame.Refused(true, conflict.orElse("a digit has no known shape"));
         }
         return measured(frame, marks, shown.get());
     }
@@ -66,19 +66,19 @@ final class FrameReader {
         return marks.contains(FrameMark.IMPOSSIBLE) ? Optional.of("a bit is set that never is") : Optional.empty();
     }
 
-    private Frame measured(byte[] frame, Set<FrameMark> marks, String shown) {
+    private MeterFrame measured(byte[] frame, Set<FrameMark> marks, String shown) {
         boolean digitsMeanNothing = marks.contains(FrameMark.VOLTS)
                 && !of(marks, FrameMark.Group.LEVEL).isEmpty();
         if (!digitsMeanNothing && !format.number().mayBeShown(shown)) {
-            return new Frame.Refused(true, "'" + shown + "' is no number");
+            return new MeterFrame.Refused(true, "'" + shown + "' is no number");
         }
         Set<FrameMark> modes = of(marks, FrameMark.Group.MODE);
         if (!modes.isEmpty()) {
-            return new Frame.Other(modes.iterator().next().words());
+            return new MeterFrame.Other(modes.iterator().next().words());
         }
         if (!marks.contains(FrameMark.VOLTS)) {
             Set<FrameMark> units = of(marks, FrameMark.Group.UNIT);
-            return new Frame.Other(
+            return new MeterFrame.Other(
                     units.isEmpty()
                             ? "something without a unit"
                             : units.iterator().next().words());
@@ -87,22 +87,22 @@ final class FrameReader {
         boolean alternating = marks.contains(FrameMark.AC);
         if (!levels.isEmpty() || format.number().isOverload(shown)) {
             boolean over = levels.isEmpty() || levels.contains(FrameMark.OVERLOAD);
-            return new Frame.Beyond(over, alternating);
+            return new MeterFrame.Beyond(over, alternating);
         }
         if (of(marks, FrameMark.Group.COUPLING).isEmpty()) {
-            return new Frame.Refused(true, "neither DC nor AC");
+            return new MeterFrame.Refused(true, "neither DC nor AC");
         }
         return format.number().isNumber(shown)
                 ? volts(frame, marks, shown)
-                : new Frame.Refused(true, "'" + shown + "' is no number");
+                : new MeterFrame.Refused(true, "'" + shown + "' is no number");
     }
 
-    private Frame volts(byte[] frame, Set<FrameMark> marks, String shown) {
+    private MeterFrame volts(byte[] frame, Set<FrameMark> marks, String shown) {
         BigDecimal volts = new BigDecimal(shown);
         for (Lookup table : format.tables()) {
             Optional<Meaning> meaning = table.isScale() ? table.of(frame) : Optional.of(Meaning.NONE);
             if (meaning.isEmpty()) {
-                return new Frame.Refused(true, "range '" + table.place().of(frame) + "' does not exist for volts");
+                return new MeterFrame.Refused(true, "range '" + table.place().of(frame) + "' does not exist for volts");
             }
             volts = volts.multiply(BigDecimal.valueOf(meaning.get().factor()));
         }
@@ -113,7 +113,7 @@ final class FrameReader {
                 .map(FrameMark::words)
                 .findFirst()
                 .orElse("");
-        return new Frame.Volts(
+        return new MeterFrame.Volts(
                 (marks.contains(FrameMark.MINUS) ? volts.negate() : volts).doubleValue(),
                 marks.contains(FrameMark.AC),
                 doubt,

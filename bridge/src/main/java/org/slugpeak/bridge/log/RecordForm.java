@@ -18,7 +18,7 @@ record RecordForm<T>(SerializedString type, List<Column<T>> columns, Maker<T> ma
     /** Makes a record from the fields of a line, taking them in order. */
     @FunctionalInterface
     interface Maker<T> {
-        T make(Row row) throws BadLine;
+        T make(FieldRow row) throws BadLine;
     }
 
     RecordForm {
@@ -43,7 +43,7 @@ record RecordForm<T>(SerializedString type, List<Column<T>> columns, Maker<T> ma
     }
 
     T read(JsonObject line) throws BadLine {
-        return maker.make(new Row(columns, line));
+        return maker.make(new FieldRow(columns, line));
     }
 
     /** The sentence that a line keeps beside its figures; empty where the form has none. */

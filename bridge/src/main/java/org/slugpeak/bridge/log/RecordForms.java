@@ -242,7 +242,7 @@ final class RecordForms {
                 end);
     }
 
-    private static SessionStart start(Row row) throws BadLine {
+    private static SessionStart start(FieldRow row) throws BadLine {
         long version = row.count();
         if (version > SessionStart.CURRENT_VERSION) {
             throw new NewerVersion("is in record version " + version + ", and this slugpeak reads up to version "
@@ -258,7 +258,7 @@ final class RecordForms {
                 row.flag());
     }
 
-    private static Seek seek(Row row) throws BadLine {
+    private static Seek seek(FieldRow row) throws BadLine {
         try {
             return Seek.ofCode(row.text());
         } catch (Refused e) {
@@ -266,7 +266,7 @@ final class RecordForms {
         }
     }
 
-    private static Duration dwell(Row row) throws BadLine {
+    private static Duration dwell(FieldRow row) throws BadLine {
         if (row.hasNext()) {
             Duration dwell = Duration.ofNanos(row.nanos());
             if (dwell.isNegative() || dwell.isZero()) {
@@ -278,7 +278,7 @@ final class RecordForms {
         return PeakSettings.defaults().dwell();
     }
 
-    private static ReadingTaken reading(Row row) throws BadLine {
+    private static ReadingTaken reading(FieldRow row) throws BadLine {
         long tNanos = row.nanos();
         double value = row.number();
         double smoothed = row.number();
@@ -298,20 +298,20 @@ final class RecordForms {
         return it.back().isPresent();
     }
 
-    private static Optional<StepsBack> stepsBack(Row row) throws BadLine {
+    private static Optional<StepsBack> stepsBack(FieldRow row) throws BadLine {
         return row.hasNext()
                 ? Optional.of(new StepsBack(row.number(), row.number(), row.number(), row.number()))
                 : Optional.empty();
     }
 
     /** The slope stands in the sentence only. */
-    private static Overload overload(Row row) throws BadLine {
+    private static Overload overload(FieldRow row) throws BadLine {
         Overload overload = new Overload(row.nanos(), row.coded(Overload.Cause.class), Double.NaN);
         row.text();
         return overload;
     }
 
-    private static Weak weak(Row row) throws BadLine {
+    private static Weak weak(FieldRow row) throws BadLine {
         Weak weak = new Weak(row.nanos(), row.number());
         row.text();
         return weak;

@@ -33,7 +33,7 @@ final class Audition implements Decoder {
     private static final int UNREADABLE_UNTIL_HOPELESS = 3;
 
     private final List<Candidate> talkers;
-    private final Families families;
+    private final HeardFamilies families;
     private final Candidate asker;
     private final long silenceNanos;
     private Optional<Decoder> found = Optional.empty();
@@ -45,7 +45,7 @@ final class Audition implements Decoder {
     private long begunNanos;
 
     /** The talkers in the order of preference, the families, the one that asks, and how long silence is borne. */
-    Audition(List<Decoder> talkers, Families families, Decoder asker, long silenceNanos) {
+    Audition(List<Decoder> talkers, HeardFamilies families, Decoder asker, long silenceNanos) {
         this.talkers = talkers.stream().map(Candidate::new).toList();
         this.families = families;
         this.asker = new Candidate(asker);

@@ -128,7 +128,7 @@ public final class InstrumentSources {
         MeterSetting withoutRange = new MeterSetting(options.setting().function(), OptionalDouble.empty());
         return new Audition(
                 talkers,
-                Families.of(families, withoutRange),
+                HeardFamilies.of(families, withoutRange),
                 instruments.find("generic-scpi").decoders().create(options.setting()),
                 first ? Audition.FIRST_SILENCE_NANOS : Audition.NEXT_SILENCE_NANOS);
     }

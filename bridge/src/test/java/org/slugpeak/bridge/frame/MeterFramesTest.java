@@ -41,9 +41,9 @@ class MeterFramesTest {
     @ParameterizedTest
     @MethodSource("rows")
     void meanWhatTheTableSays(WorkedFrame row) throws BadConfiguration {
-        Frame frame = new FrameReader(decoder(row, MeterSetting.DEFAULT).format()).read(row.bytes());
+        MeterFrame frame = new FrameReader(decoder(row, MeterSetting.DEFAULT).format()).read(row.bytes());
         assertEquals(row.meaning().matches("[-0-9.]+") ? "volts" : row.meaning(), kind(frame), frame.toString());
-        if (frame instanceof Frame.Volts volts) {
+        if (frame instanceof MeterFrame.Volts volts) {
             double expected = Double.parseDouble(row.meaning());
             assertEquals(expected, volts.volts(), SHARE * Math.max(1, Math.abs(expected)));
             assertEquals(row.mayBeUsed(), volts.doubt().isEmpty(), volts.doubt());
@@ -120,26 +120,26 @@ class MeterFramesTest {
         return all.toByteArray();
     }
 
-    private static String kind(Frame frame) {
-        return frame.match(new Frame.Matcher<>() {
+    private static String kind(MeterFrame frame) {
+        return frame.match(new MeterFrame.Matcher<>() {
             @Override
-            public String volts(Frame.Volts it) {
+            public String volts(MeterFrame.Volts it) {
                 return "volts";
             }
 
             @Override
-            public String beyond(Frame.Beyond it) {
+            public String beyond(MeterFrame.Beyond it) {
                 return "OL";
             }
 
             @Override
-            public String other(Frame.Other it) {
+            public String other(MeterFrame.Other it) {
                 assertFalse(it.words().isEmpty());
                 return "not-volts";
             }
 
             @Override
-            public String refused(Frame.Refused it) {
+            public String refused(MeterFrame.Refused it) {
                 return "refuse";
             }
         });

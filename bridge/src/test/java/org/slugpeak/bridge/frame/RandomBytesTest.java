@@ -61,7 +61,7 @@ class RandomBytesTest {
         byte[] frame = new byte[format.pattern().length()];
         for (int i = 0; i < FRAMES; i++) {
             random.nextBytes(frame);
-            passed += reader.read(format.pattern().imposedOn(frame)) instanceof Frame.Volts volts
+            passed += reader.read(format.pattern().imposedOn(frame)) instanceof MeterFrame.Volts volts
                             && volts.doubt().isEmpty()
                     ? 1
                     : 0;

@@ -37,7 +37,7 @@ class AuditionTest {
     void holdAnAudition() throws BadConfiguration {
         audition = new Audition(
                 List.of(decoder("slugpeak-adc"), decoder("generic-line")),
-                Families.of(Instruments.create().familiesHeard(), MeterSetting.DEFAULT),
+                HeardFamilies.of(Instruments.create().familiesHeard(), MeterSetting.DEFAULT),
                 decoder("generic-scpi"),
                 Audition.FIRST_SILENCE_NANOS);
         source = new InstrumentSource(carrier, audition, ticker);

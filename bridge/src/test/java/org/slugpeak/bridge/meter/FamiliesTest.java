@@ -99,7 +99,7 @@ class FamiliesTest {
                 .toList();
         audition = new Audition(
                 List.of(instruments.find("generic-line").decoders().create(MeterSetting.DEFAULT)),
-                Families.of(families, MeterSetting.DEFAULT),
+                HeardFamilies.of(families, MeterSetting.DEFAULT),
                 instruments.find("generic-scpi").decoders().create(MeterSetting.DEFAULT),
                 Audition.FIRST_SILENCE_NANOS);
         for (int i = 1; i <= 6; i++) {

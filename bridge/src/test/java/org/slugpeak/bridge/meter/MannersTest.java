@@ -139,7 +139,7 @@ class MannersTest {
         Decoder asker = instruments.find("generic-scpi").decoders().create(setting);
         audition = new Audition(
                 List.of(instruments.find("generic-line").decoders().create(MeterSetting.DEFAULT)),
-                Families.of(List.of(), MeterSetting.DEFAULT),
+                HeardFamilies.of(List.of(), MeterSetting.DEFAULT),
                 asker,
                 Audition.FIRST_SILENCE_NANOS);
         return new InstrumentSource(carrier, audition, ticker);

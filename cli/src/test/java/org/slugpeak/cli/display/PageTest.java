@@ -139,8 +139,8 @@ class PageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"40,12", "80,24", "200,60"})
-    void overloadFillsWholeRowsAndSaysWhatToDo(int width, int height) {
+    @CsvSource({"40,12,0", "80,24,2", "200,60,5"})
+    void overloadFillsWholeRowsAndSaysWhatToDo(int width, int height, int scale) {
         Scene scene = scene(
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
@@ -153,8 +153,10 @@ class PageTest {
                         && grid.styleAt(row, grid.width() - 1) == Grid.Style.ALERT)
                 .count();
         assertTrue(alertRows >= 2, "the banner and the verdict");
-        int scale = width / 36;
-        assertTrue(BlockText.stands(grid, "OVER", Math.min(scale, 5)));
+        boolean small = grid.lines().stream().anyMatch(line -> line.strip().equals("OVER"));
+        assertTrue(
+                scale == 0 ? small : BlockText.stands(grid, "OVER", scale),
+                "what to do is whole, and then as large as fits");
     }
 
     @Test

@@ -13,10 +13,10 @@ package org.slugpeak.core.level;
  */
 public record CheckFigures(double figure, double upDb, double downDb) {
 
-    /** A level that follows the generator by less than this is believed in nothing. */
+    /** A level that follows the generator by less than this ratio of decibels is believed in nothing. */
     public static final double REFUSE_SLOPE = 0.5;
 
-    /** One that follows it by more is too weak, or meets the square law of the detector. */
+    /** One that follows it by more than this ratio of decibels is too weak, or meets the square law of the detector. */
     public static final double WEAK_SLOPE = 1.3;
 
     /** Skirts that differ by less fall alike, dB. */
@@ -25,7 +25,7 @@ public record CheckFigures(double figure, double upDb, double downDb) {
     /**
      * Of a check with one figure.
      *
-     * @param figure as above
+     * @param figure in the unit of the check, as above
      * @return the figures
      */
     public static CheckFigures of(double figure) {

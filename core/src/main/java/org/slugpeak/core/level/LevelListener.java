@@ -60,7 +60,7 @@ public interface LevelListener {
      *
      * @param tNanos when
      * @param suspicion what
-     * @param amount the figure that gave it away; NaN where there is none
+     * @param amount the figure that gave it away, in the unit that its check counts in; NaN where there is none
      */
     void suspected(long tNanos, Suspicion suspicion, double amount);
 

@@ -1,5 +1,7 @@
 package org.slugpeak.core.level;
 
+import org.slugpeak.core.decibel.Decibels;
+
 /** Says when there is too little signal over noise to place a peak within 0.1 dB. One thread at a time. */
 final class NoiseWatch {
 
@@ -40,7 +42,7 @@ final class NoiseWatch {
         if (!said && errorDb > PEAK_ERROR_DB && tNanos - saidNanos > BETWEEN_NANOS) {
             said = true;
             saidNanos = tNanos;
-            listener.weak(tNanos, 20 * Math.log10(level / noise));
+            listener.weak(tNanos, Decibels.of(level / noise));
         } else if (errorDb < GOOD_AGAIN_DB) {
             said = false;
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Queue;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -304,7 +305,7 @@ public final class AlignmentProgress implements RecordSink {
         if (nowNanos - phaseNanos < LEAVE_NANOS + COMPARE_NANOS) {
             return;
         }
-        double changeDb = 20 * Math.log10(lastSecond.mean() / withHand);
+        double changeDb = Decibels.of(lastSecond.mean() / withHand);
         if (Math.abs(changeDb) > HAND_DB && route.step().goal() != Goal.ZERO) {
             say(at -> new Work.HandEffect(at, changeDb));
         }

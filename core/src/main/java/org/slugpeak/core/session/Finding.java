@@ -92,7 +92,7 @@ public sealed interface Finding extends SessionRecord
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param hint what
-     * @param amount see {@link Hint}; NaN where there is none
+     * @param amount in the unit that {@link Hint} names; NaN where there is none
      */
     record Hinted(long tNanos, Hint hint, double amount) implements Finding {
 

@@ -6,7 +6,7 @@ package org.slugpeak.core.session;
  *
  * @param tNanos when, nanoseconds from the first reading
  * @param topic what it was about, as far as the log tells
- * @param amount the figure that the log has; NaN where there is none
+ * @param amount the figure that the log has, in the unit of its topic; NaN where there is none
  */
 public record Logged(long tNanos, Topic topic, double amount) implements SessionRecord {
 

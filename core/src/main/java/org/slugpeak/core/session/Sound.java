@@ -185,7 +185,7 @@ public sealed interface Sound extends SessionRecord
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param sinadDb signal, noise and distortion over noise and distortion, dB
-     * @param distortion harmonics over the tone, 0 to 1
+     * @param distortion ratio of harmonics to tone, 0 to 1
      * @param humBelowDb how far the hum is below the tone, dB; NaN where none is seen
      */
     record Purity(long tNanos, double sinadDb, double distortion, double humBelowDb) implements Sound {
@@ -205,7 +205,7 @@ public sealed interface Sound extends SessionRecord
      * The tone is distorted so much that the set may be overdriven.
      *
      * @param tNanos when, nanoseconds from the first reading
-     * @param distortion harmonics over the tone, 0 to 1
+     * @param distortion ratio of harmonics to tone, 0 to 1
      */
     record Distorted(long tNanos, double distortion) implements Sound {
 

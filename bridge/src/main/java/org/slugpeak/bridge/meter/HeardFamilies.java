@@ -11,7 +11,7 @@ import org.slugpeak.bridge.source.BadConfiguration;
  * The families of meters that send frames and have no name to be asked for: each tries to understand all that comes, and one is
  * found only where several frames in a row leave no other. One thread at a time.
  */
-final class Families {
+final class HeardFamilies {
 
     /** By chance, or by a frame of another family, so many in a row do not happen. */
     private static final int FRAMES_ENOUGH = 4;
@@ -26,16 +26,16 @@ final class Families {
         }
     }
 
-    private Families(List<Family> all) {
+    private HeardFamilies(List<Family> all) {
         this.all = all;
     }
 
-    static Families of(List<InstrumentDescription> descriptions, MeterSetting setting) throws BadConfiguration {
+    static HeardFamilies of(List<InstrumentDescription> descriptions, MeterSetting setting) throws BadConfiguration {
         List<Family> all = new java.util.ArrayList<>();
         for (InstrumentDescription each : descriptions) {
             all.add(new Family(each, new Candidate(each.decoders().create(setting))));
         }
-        return new Families(List.copyOf(all));
+        return new HeardFamilies(List.copyOf(all));
     }
 
     /** To be fed with what comes. */

@@ -6,13 +6,13 @@ import java.util.Map;
 import org.slugpeak.core.word.Coded;
 
 /** The fields of one line, taken one after the other in the order of its form. One thread at a time. */
-final class Row {
+final class FieldRow {
 
     private final List<? extends Column<?>> columns;
     private final JsonObject line;
     private int next;
 
-    Row(List<? extends Column<?>> columns, JsonObject line) {
+    FieldRow(List<? extends Column<?>> columns, JsonObject line) {
         this.columns = columns;
         this.line = line;
     }

@@ -1,7 +1,7 @@
 package org.slugpeak.bridge.frame;
 
 /** What one frame says. Immutable. */
-sealed interface Frame {
+sealed interface MeterFrame {
 
     /** One case for each kind. */
     <T> T match(Matcher<T> matcher);
@@ -26,7 +26,7 @@ sealed interface Frame {
      * @param doubt why it is no live reading, in words behind "the meter"; empty where it is one
      * @param lowBattery whether the battery is low
      */
-    record Volts(double volts, boolean alternating, String doubt, boolean lowBattery) implements Frame {
+    record Volts(double volts, boolean alternating, String doubt, boolean lowBattery) implements MeterFrame {
         @Override
         public <T> T match(Matcher<T> matcher) {
             return matcher.volts(this);
@@ -39,7 +39,7 @@ sealed interface Frame {
      * @param over whether it is over the range; else under it, or else not to be had
      * @param alternating whether it is AC
      */
-    record Beyond(boolean over, boolean alternating) implements Frame {
+    record Beyond(boolean over, boolean alternating) implements MeterFrame {
         @Override
         public <T> T match(Matcher<T> matcher) {
             return matcher.beyond(this);
@@ -51,7 +51,7 @@ sealed interface Frame {
      *
      * @param words what
      */
-    record Other(String words) implements Frame {
+    record Other(String words) implements MeterFrame {
         @Override
         public <T> T match(Matcher<T> matcher) {
             return matcher.other(this);
@@ -64,7 +64,7 @@ sealed interface Frame {
      * @param framed whether its fixed bytes were right
      * @param why one line
      */
-    record Refused(boolean framed, String why) implements Frame {
+    record Refused(boolean framed, String why) implements MeterFrame {
         @Override
         public <T> T match(Matcher<T> matcher) {
             return matcher.refused(this);
