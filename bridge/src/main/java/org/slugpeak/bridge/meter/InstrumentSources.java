@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.meter;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
@@ -63,27 +64,31 @@ public final class InstrumentSources {
         Decoder decoder = description.decoders().create(options.setting());
         InstrumentSource source = new InstrumentSource(carriers.open(address, link, ticker), decoder, ticker);
         if (!settle(source)) {
-            String hint = description.hint().isEmpty()
-                    ? "is it switched on, is the cable right, is --baud its speed?"
-                    : description.hint();
-            throw new PortUnavailable(address + ": no reading from '" + description.name() + "'"
-                    + (carriers.hasSettings() ? " at " + link.baud() + " baud" : "")
-                    + source.trouble().map(trouble -> "; " + trouble).orElse(": " + hint)
-                    + otherSpeeds(carriers, link, options));
+            OptionalInt baud = carriers.hasSettings() ? OptionalInt.of(link.baud()) : OptionalInt.empty();
+            throw new PortUnavailable(
+                    address + unheard(description, baud, options.baud().isPresent(), source.trouble()));
         }
         return source;
     }
 
-    /** A described instrument is not tried at speeds that nobody named; which are worth a try is said. */
-    private static String otherSpeeds(CarrierProvider carriers, LinkSettings link, InstrumentOptions options) {
-        return carriers.hasSettings() && options.baud().isEmpty()
-                ? " (usual beside " + link.baud() + ": "
-                        + SPEEDS_TRIED.stream()
-                                .filter(speed -> speed != link.baud())
-                                .map(String::valueOf)
-                                .collect(Collectors.joining(", "))
-                        + ")"
-                : "";
+    /** Why a described instrument is not read; it is not tried at speeds that nobody named, but which are worth a try is said. */
+    static String unheard(
+            InstrumentDescription description, OptionalInt baud, boolean speedWasGiven, Optional<String> trouble) {
+        String usual = baud.isPresent()
+                ? "is it switched on, is the cable right, is --baud its speed?"
+                : "is it switched on, and does it listen there?";
+        String hint = description.hint().isEmpty() ? usual : description.hint();
+        return ": no reading from '" + description.name() + "'"
+                + (baud.isPresent() ? " at " + baud.getAsInt() + " baud" : "")
+                + trouble.map(it -> "; " + it).orElse(": " + hint)
+                + (baud.isPresent() && !speedWasGiven ? otherSpeeds(baud.getAsInt()) : "");
+    }
+
+    private static String otherSpeeds(int baud) {
+        return SPEEDS_TRIED.stream()
+                .filter(speed -> speed != baud)
+                .map(String::valueOf)
+                .collect(Collectors.joining(", ", " (usual beside " + baud + ": ", ")"));
     }
 
     private static InstrumentSource heard(
