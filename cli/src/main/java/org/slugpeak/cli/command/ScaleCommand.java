@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slugpeak.bridge.scale.PointFile;
 import org.slugpeak.bridge.source.BadInput;
@@ -12,6 +13,7 @@ import org.slugpeak.cli.arithmetic.ScaleText;
 import org.slugpeak.cli.quantity.DialBeat;
 import org.slugpeak.cli.quantity.DialPoint;
 import org.slugpeak.cli.quantity.Frequency;
+import org.slugpeak.cli.quantity.FrequencyList;
 import org.slugpeak.cli.quantity.LowEnd;
 import org.slugpeak.cli.scale.DialLog;
 import org.slugpeak.core.scale.CalibrationLine;
@@ -70,18 +72,20 @@ public final class ScaleCommand implements Runnable {
                     List<String> typed,
             @Option(
                             names = "--beat",
-                            converter = DialBeat.Converter.class,
                             paramLabel = "DIAL:CARRIER:PITCH:high|low[:HARMONIC]",
                             description =
                                     "a beat against a carrier of known frequency, for example 1000:999:120Hz:high;"
                                             + " high: the note rises when the generator is nudged up. HARMONIC of the generator,"
                                             + " for example 455:910:300Hz:low:2")
                     @Nullable
-                    List<DialBeat> beats,
+                    List<String> beats,
             @Option(names = "--points", paramLabel = "FILE", description = "more points, one a line: dial,true in kHz")
                     @Nullable
                     Path file,
-            @Option(names = "--decimal-comma", description = "points, typed or in the file, are written 1,25")
+            @Option(
+                            names = "--decimal-comma",
+                            description =
+                                    "numbers are written 1,25; a semicolon is between those of --get and --dial then")
                     boolean decimalComma,
             @Option(names = "--save", paramLabel = "FILE", description = "write all points to a file for the next time")
                     @Nullable
@@ -100,20 +104,11 @@ public final class ScaleCommand implements Runnable {
                             paramLabel = "F",
                             description = "how well the dial can be read and set (default: ${DEFAULT-VALUE})")
                     double readToHz,
-            @Option(
-                            names = "--get",
-                            split = ",",
-                            converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "what must the dial be set to, to get these?")
-                    double @Nullable [] wantedHz,
-            @Option(
-                            names = "--dial",
-                            split = ",",
-                            converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "what do these dial settings give?")
-                    double @Nullable [] dialsHz,
+            @Option(names = "--get", paramLabel = "F", description = "what must the dial be set to, to get these?")
+                    @Nullable
+                    List<String> wanted,
+            @Option(names = "--dial", paramLabel = "F", description = "what do these dial settings give?") @Nullable
+                    List<String> dials,
             @Option(
                             names = "--table",
                             converter = Frequency.class,
@@ -124,7 +119,9 @@ public final class ScaleCommand implements Runnable {
             throws BadInput {
         List<KnownPoint> points = gather(typed, beats, file, knownToHz, decimalComma);
         DialScale scale = scale(points, readToHz);
-        refuseOutside(scale, orNone(wantedHz), orNone(dialsHz));
+        List<Double> wantedHz = frequencies("--get", wanted, decimalComma);
+        List<Double> dialsHz = frequencies("--dial", dials, decimalComma);
+        refuseOutside(scale, wantedHz, dialsHz);
         PrintWriter out = spec.commandLine().getOut();
         out.println(ScaleText.points(scale.points()));
         if (points.size() >= 3) {
@@ -134,11 +131,11 @@ public final class ScaleCommand implements Runnable {
             out.println();
             out.println(ScaleText.corrections(scale, stepHz));
         }
-        for (double dial : orNone(dialsHz)) {
+        for (double dial : dialsHz) {
             scale.trueAt(dial).ifPresent(it -> out.println(ScaleText.reading(dial, it)));
         }
-        for (double wanted : orNone(wantedHz)) {
-            scale.dialFor(wanted).ifPresent(it -> out.println(ScaleText.setting(wanted, it)));
+        for (double hz : wantedHz) {
+            scale.dialFor(hz).ifPresent(it -> out.println(ScaleText.setting(hz, it)));
         }
         if (save != null) {
             PointFile.write(save, scale.points());
@@ -148,7 +145,7 @@ public final class ScaleCommand implements Runnable {
 
     private List<KnownPoint> gather(
             @Nullable List<String> typed,
-            @Nullable List<DialBeat> beats,
+            @Nullable List<String> beats,
             @Nullable Path file,
             double knownToHz,
             boolean decimalComma)
@@ -161,20 +158,40 @@ public final class ScaleCommand implements Runnable {
             points.addAll(known(typed, decimalComma, knownToHz));
         }
         if (beats != null) {
-            beats.forEach(each -> points.add(each.note().at(each.dialHz(), knownToHz)));
+            points.addAll(heard(beats, decimalComma, knownToHz));
         }
         return points;
     }
 
-    private List<KnownPoint> known(List<String> typed, boolean decimalComma, double knownToHz) {
+    private List<KnownPoint> heard(List<String> beats, boolean decimalComma, double knownToHz) {
+        return typed(
+                "--beat",
+                () -> beats.stream()
+                        .map(text -> DialBeat.parse(text, decimalComma))
+                        .map(each -> each.note().at(each.dialHz(), knownToHz))
+                        .toList());
+    }
+
+    private List<Double> frequencies(String option, @Nullable List<String> lists, boolean decimalComma) {
+        return lists == null ? List.of() : typed(option, () -> FrequencyList.parse(lists, decimalComma));
+    }
+
+    /** What was typed behind an option that is read only when all options are known. */
+    private <T> T typed(String option, Supplier<T> reader) {
         try {
-            return typed.stream()
-                    .map(text -> DialPoint.parse(text, decimalComma))
-                    .map(each -> new KnownPoint(each.dialHz(), each.trueHz(), knownToHz))
-                    .toList();
+            return reader.get();
         } catch (TypeConversionException e) {
-            throw new ParameterException(spec.commandLine(), "--point: " + e.getMessage(), e);
+            throw new ParameterException(spec.commandLine(), option + ": " + e.getMessage(), e);
         }
+    }
+
+    private List<KnownPoint> known(List<String> points, boolean decimalComma, double knownToHz) {
+        return typed(
+                "--point",
+                () -> points.stream()
+                        .map(text -> DialPoint.parse(text, decimalComma))
+                        .map(each -> new KnownPoint(each.dialHz(), each.trueHz(), knownToHz))
+                        .toList());
     }
 
     private DialScale scale(List<KnownPoint> points, double readToHz) {
@@ -185,7 +202,7 @@ public final class ScaleCommand implements Runnable {
         }
     }
 
-    private void refuseOutside(DialScale scale, double[] wantedHz, double[] dialsHz) {
+    private void refuseOutside(DialScale scale, List<Double> wantedHz, List<Double> dialsHz) {
         KnownPoint first = scale.points().get(0);
         KnownPoint last = scale.points().get(scale.points().size() - 1);
         for (double wanted : wantedHz) {
@@ -200,10 +217,6 @@ public final class ScaleCommand implements Runnable {
                         spec.commandLine(), ScaleText.outside(dial, first.dialHz(), last.dialHz(), "dial"));
             }
         }
-    }
-
-    private static double[] orNone(double @Nullable [] values) {
-        return values == null ? new double[0] : values;
     }
 
     @Command(

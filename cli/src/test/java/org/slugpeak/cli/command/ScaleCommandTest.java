@@ -33,6 +33,9 @@ class ScaleCommandTest {
         assertEquals(
                 points, ask(THREE.replace('.', ',') + dial + " --decimal-comma").out());
         assertSays("generator --point 1,234:1,230 --point 2:2 --decimal-comma --dial 2", "gives 2.00 kHz");
+        assertSays(THREE.replace('.', ',') + " --get 455,5;460 --decimal-comma", "to get 455.50 kHz");
+        assertSays(THREE.replace('.', ',') + " --dial 450;455,5 --decimal-comma", "dial 455.50 kHz gives");
+        assertSays("generator --beat 1000,5:999,5:120Hz:high --point 400:399 --dial 400", "gives 399.00 kHz");
         assertSays("receiver --point 582,5:600,5 --point 1016:1000 --point 1438:1400", "582.50 600.50");
     }
 
@@ -94,6 +97,9 @@ class ScaleCommandTest {
                 "generator --point 400 | is no point",
                 "generator --point 1,234:1,230 --point 2:3 | '1,234' may be 1234, or 1.234 with a decimal comma",
                 "generator --decimal-comma --point 400:397.2 --point 2:3 | '397.2' has a point, but --decimal-comma",
+                "generator --point 400:399 --point 500:498 --get 455,x | --get: 'x' is no frequency",
+                "generator --decimal-comma --point 400:399 --point 500:498 --get 455.5 | '455.5' has a point",
+                "generator --beat 1,234:1230:120Hz:high --point 400:399 | '1,234' may be 1234, or 1.234",
                 "generator --beat 1000:999:120:high --point 400:399 | cannot be heard",
                 "generator --beat 1000:999:120Hz:up --point 400:399 | neither high nor low",
                 "generator --beat 1000:999 --point 400:399 | is no beat",
