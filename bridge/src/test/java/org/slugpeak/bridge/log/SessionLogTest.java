@@ -43,6 +43,15 @@ class SessionLogTest {
     }
 
     @Test
+    void aLogInWhichNothingWasWrittenIsNotInTheWayOfTheNextTry() throws Exception {
+        Path file = folder.resolve("refused.jsonl");
+        SessionLog.create(file, new TestWords(), warnings::add).close();
+        assertFalse(Files.exists(file));
+        SessionLog.create(file, new TestWords(), warnings::add).close();
+        assertEquals(List.of(), warnings);
+    }
+
+    @Test
     void linesOfOnePassAreWrittenAtOnce() {
         FullDisk disk = new FullDisk(1 << 20);
         try (SessionLog log = log(disk)) {

@@ -53,7 +53,9 @@ public final class NumberedAdjusters implements Guide {
 
     @Override
     public void take(SessionRecord record) {
-        advance.take(record);
+        if (goesOn) {
+            advance.take(record);
+        }
     }
 
     @Override

@@ -53,7 +53,7 @@ public final class SessionRun implements SessionControl {
         this.outputs = List.copyOf(outputs);
         this.guide = guide;
         this.analysis = new Analysis(settings, this::give);
-        this.feed = new AnalysisFeed(analysis, () -> begin(start), this::afterReading, this::typed);
+        this.feed = new AnalysisFeed(analysis, () -> begin(start), this::lead, this::typed);
     }
 
     /**
@@ -86,7 +86,7 @@ public final class SessionRun implements SessionControl {
         }
     }
 
-    private void afterReading() {
+    private void lead() {
         guide.lead(analysis, this);
     }
 
@@ -161,7 +161,7 @@ public final class SessionRun implements SessionControl {
             outputs.forEach(SessionOutput::flush);
         }
         outputs.forEach(output -> output.serve(this));
-        guide.lead(analysis, this);
+        lead();
     }
 
     private void finish() {

@@ -64,6 +64,7 @@ class AutoAdvanceTest {
         advance.take(reading(20, 0.9, 1.0, Trend.FALLING));
         advance.take(reading(20.1, 0.9, 1.0, Trend.FALLING));
         advance.take(new Adjuster(seconds(20.1), "adjuster 2", Adjuster.Action.BEGIN, 0.9, Double.NaN, Double.NaN));
+        assertFalse(advance.isDue(), "it has just begun: whoever asks again before the next reading begins no third");
         advance.take(reading(20.2, 0.8, 0.9, Trend.FALLING));
         advance.take(reading(20.3, 0.7, 0.9, Trend.FALLING));
         assertFalse(advance.isDue());

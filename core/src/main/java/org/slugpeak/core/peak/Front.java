@@ -99,7 +99,7 @@ final class Front {
         return behind;
     }
 
-    /** The level of the longest window that is filled and not longer than this. */
+    /** The octave of the longest window that is filled and not longer than this. */
     int octave(double seconds) {
         int octave = 0;
         while (octave + 1 < Pyramid.OCTAVES

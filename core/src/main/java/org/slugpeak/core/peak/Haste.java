@@ -3,12 +3,13 @@ package org.slugpeak.core.peak;
 /**
  * Whether the hand comes back to the best too fast to stop there, and how long it needs for that.
  *
- * <p><b>Definition.</b> An overshoot is a pass within {@value #OVERSHOT_SECONDS} s of a return. A hand needs {@value Hunt#REACTION_SECONDS} s to stop, and as much more for each
- * time that it overshot although it came slowly enough for that. It hurries where so long before the best more is missing than a return may miss. Whoever
- * has overshot once and hurries is told to turn slower, before the best, once on each way back.
+ * <p><b>Definition.</b> An overshoot is a pass within {@value #OVERSHOT_SECONDS} s of a return. A hand needs
+ * {@value Hunt#REACTION_SECONDS} s to stop, and as much more for each time that it overshot although it came slowly enough for
+ * that. It hurries where so long before the best more is missing than a return may miss. Whoever has overshot once and hurries is
+ * told to turn slower, before the best, once on each way back.
  *
- * <p><b>Algorithm.</b> What is missing a given time before a top goes as the square of the speed: so the factor is the root of what is missing over what
- * may be.
+ * <p><b>Algorithm.</b> What is missing a given time before a top goes as the square of the speed: so the factor is the root of
+ * what is missing over what may be.
  *
  * <p><b>Threads.</b> One at a time.
  */
