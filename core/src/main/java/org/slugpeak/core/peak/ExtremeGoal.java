@@ -131,7 +131,7 @@ final class ExtremeGoal implements HuntGoal {
         boolean asGood = tops.isTheSame(best, missing);
         boolean passed = same || asGood || !before;
         if (passed) {
-            pass(tNanos, asGood ? Math.min(best.value(), best.top().value()) : best.value());
+            pass(tNanos, asGood && !same ? best.top().value() : best.value());
         } else if (tops.lower(tNanos, best, bottom)) {
             travel.passed(tNanos);
         }
@@ -139,7 +139,7 @@ final class ExtremeGoal implements HuntGoal {
         return passed;
     }
 
-    /** The hand shall come back to a level that it has reached just now: in a set that drifts the best of the passes before is gone. */
+    /** The hand shall come back to a level that it has reached just now. */
     private void pass(long tNanos, double backTo) {
         haste.passed(tNanos);
         bestAtPass = best.value();
