@@ -92,7 +92,10 @@ final class PlanWords {
 
     /** While the gang is rocked the pointer cannot stay where it is: the greatest sweep counts, wherever it is met. */
     private static String rocking(Goal goal) {
-        return goal == Goal.ON_DIAL ? Phrase.ROCK_NEAR_MARK.of() : Phrase.ROCK.of();
+        return switch (goal) {
+            case ON_DIAL -> Phrase.ROCK_NEAR_MARK.of();
+            case PEAK, DIP, ZERO -> Phrase.ROCK.of();
+        };
     }
 
     private static String damp(Damping damping) {

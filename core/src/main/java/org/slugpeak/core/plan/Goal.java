@@ -2,23 +2,28 @@ package org.slugpeak.core.plan;
 
 import org.slugpeak.core.peak.Seek;
 
-/** What an adjuster is turned for. Immutable; any thread may use it. */
+/**
+ * What an adjuster is turned for, and what follows from it for the progress of a plan. Another goal is one more constant, with an
+ * answer to everything that is asked here. Immutable; any thread may use it.
+ */
 public enum Goal {
     /** The greatest reading. */
-    PEAK("peak", Seek.PEAK),
+    PEAK("peak", Seek.PEAK, true),
     /** The smallest reading: wave traps. */
-    DIP("dip", Seek.DIP),
+    DIP("dip", Seek.DIP, false),
     /** The zero between two signs: discriminators and ratio detectors. */
-    ZERO("zero", Seek.ZERO),
+    ZERO("zero", Seek.ZERO, false),
     /** The greatest reading while the pointer stays on its mark: the oscillator. */
-    ON_DIAL("on-dial", Seek.PEAK);
+    ON_DIAL("on-dial", Seek.PEAK, false);
 
     private final String code;
     private final Seek seek;
+    private final boolean ofCoupledPair;
 
-    Goal(String code, Seek seek) {
+    Goal(String code, Seek seek, boolean ofCoupledPair) {
         this.code = code;
         this.seek = seek;
+        this.ofCoupledPair = ofCoupledPair;
     }
 
     /**
@@ -37,5 +42,34 @@ public enum Goal {
      */
     public Seek seek() {
         return seek;
+    }
+
+    /**
+     * Whether the adjuster may belong to a transformer with two coupled circuits, each brought to the same maximum: what it gains in a later
+     * round tells of their coupling.
+     *
+     * @return true where it may
+     */
+    public boolean isOfCoupledPair() {
+        return ofCoupledPair;
+    }
+
+    /**
+     * Whether levels can be compared in decibels: around a zero there is no ratio.
+     *
+     * @return false where the sign of a reading counts
+     */
+    public boolean hasDecibels() {
+        return !seek.signCounts();
+    }
+
+    /**
+     * What an adjuster has gained for its goal.
+     *
+     * @param riseDb by how much the reading has risen, dB; NaN if not known
+     * @return dB, positive where it is better than before: less is more in a dip; NaN if not known
+     */
+    public double gainDb(double riseDb) {
+        return hasDecibels() ? seek.better(riseDb, 0) : riseDb;
     }
 }

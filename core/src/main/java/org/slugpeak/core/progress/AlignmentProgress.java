@@ -10,7 +10,6 @@ import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.plan.Acceptance;
-import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Position;
@@ -306,7 +305,7 @@ public final class AlignmentProgress implements RecordSink {
             return;
         }
         double changeDb = Decibels.of(lastSecond.mean() / withHand);
-        if (Math.abs(changeDb) > HAND_DB && route.step().goal() != Goal.ZERO) {
+        if (Math.abs(changeDb) > HAND_DB && route.step().goal().hasDecibels()) {
             say(at -> new Work.HandEffect(at, changeDb));
         }
         endStep(Adjuster.Action.DONE);
@@ -358,7 +357,7 @@ public final class AlignmentProgress implements RecordSink {
             route.back();
         } else {
             boolean skirts = route.stage().steps().stream().anyMatch(each -> each.acceptance() == Acceptance.SKIRTS);
-            double gainDb = it.action() == Adjuster.Action.DONE ? gainDb(step.goal(), it.gainDb()) : 0;
+            double gainDb = it.action() == Adjuster.Action.DONE ? step.goal().gainDb(it.gainDb()) : 0;
             int round = route.here().round();
             if (coupling.ended(route.stage(), step, round, it.action(), gainDb)) {
                 say(at -> new Guard.LateGain(at, step.adjuster(), round, gainDb));
@@ -370,10 +369,6 @@ public final class AlignmentProgress implements RecordSink {
         }
         begunAgain = false;
         goOn();
-    }
-
-    private static double gainDb(Goal goal, double recordedDb) {
-        return goal == Goal.DIP ? -recordedDb : recordedDb;
     }
 
     private void roundEnd(Route.RoundEnd end, boolean skirts) {

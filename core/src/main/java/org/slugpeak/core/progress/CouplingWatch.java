@@ -2,7 +2,6 @@ package org.slugpeak.core.progress;
 
 import java.util.HashSet;
 import java.util.Set;
-import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Stage;
@@ -60,7 +59,7 @@ final class CouplingWatch {
         Setup first = stage.steps().get(0).setup();
         return stage.steps().size() > 1
                 && stage.steps().stream()
-                        .allMatch(step -> step.goal() == Goal.PEAK
+                        .allMatch(step -> step.goal().isOfCoupledPair()
                                 && step.damping().isEmpty()
                                 && step.setup().equals(first));
     }
