@@ -26,10 +26,6 @@ final class Connections {
         return setUp.isPresent() && !setUp.get().equals(step.setup());
     }
 
-    boolean isDamped() {
-        return fitted.isPresent();
-    }
-
     /** Everything for a step. From here on it counts as done. */
     Preparation goTo(PlanStep step) {
         Setup wanted = step.setup();

@@ -1,6 +1,7 @@
 package org.slugpeak.core.progress;
 
 import java.util.Optional;
+import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Position;
@@ -20,11 +21,12 @@ final class Route {
     private Position here = Position.START;
     private double roundGainDb;
     private double roundChangeDb;
-    private double lastRoundGainDb = Double.NaN;
+    private double lastRoundGainDb;
+    private boolean unsettled;
     private boolean over;
 
-    /** How a round ended. */
-    record RoundEnd(String stage, int round, double gainDb, RoundVerdict verdict) {}
+    /** How a round ended; {@code wantsSkirts}: the stage is over with it, and is judged by its skirts too. */
+    record RoundEnd(String stage, int round, double gainDb, RoundVerdict verdict, boolean wantsSkirts) {}
 
     Route(Plan plan) {
         this.plan = plan;
@@ -48,7 +50,7 @@ final class Route {
 
     /** What the present step gained in all is not known: the round does not count as the last one. */
     void unsettled() {
-        roundChangeDb += stage().repeat().belowDb();
+        unsettled = true;
     }
 
     /** Goes on after a step; the end of a round is told. */
@@ -57,16 +59,19 @@ final class Route {
             roundGainDb += gainDb;
             roundChangeDb += Math.abs(gainDb);
         }
+        if (unsettled) {
+            roundChangeDb += stage().repeat().belowDb();
+            unsettled = false;
+        }
         if (here.step() + 1 < stage().steps().size()) {
             here = new Position(here.stage(), here.round(), here.step() + 1);
             return Optional.empty();
         }
-        RoundEnd end = new RoundEnd(stage().name(), here.round(), roundGainDb, verdict());
-        boolean again = end.verdict().goesOn();
-        lastRoundGainDb = again ? roundGainDb : Double.NaN;
+        RoundEnd end = roundEnd(verdict());
+        lastRoundGainDb = roundGainDb;
         roundGainDb = 0;
         roundChangeDb = 0;
-        if (again) {
+        if (end.verdict().goesOn()) {
             here = new Position(here.stage(), here.round() + 1, 0);
         } else if (here.stage() + 1 < plan.stages().size()) {
             here = new Position(here.stage() + 1, 1, 0);
@@ -74,6 +79,11 @@ final class Route {
             over = true;
         }
         return Optional.of(end);
+    }
+
+    private RoundEnd roundEnd(RoundVerdict verdict) {
+        boolean skirts = stage().steps().stream().anyMatch(each -> each.acceptance() == Acceptance.SKIRTS);
+        return new RoundEnd(stage().name(), here.round(), roundGainDb, verdict, skirts && !verdict.goesOn());
     }
 
     private RoundVerdict verdict() {
@@ -91,6 +101,7 @@ final class Route {
 
     /** One step back, within the round or into the stage before; at the very beginning it stays. */
     void back() {
+        unsettled = false;
         if (here.step() > 0) {
             here = new Position(here.stage(), here.round(), here.step() - 1);
         } else if (here.round() > 1) {

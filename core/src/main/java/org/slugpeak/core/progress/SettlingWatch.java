@@ -26,10 +26,10 @@ final class SettlingWatch {
     private static final double OFF_SHARE = 0.05;
 
     private final SteadyWatch standing = new SteadyWatch(STAND_NANOS, STAND_DB);
-    private double levelBefore = Double.NaN;
-    private long sinceNanos;
+    private final double levelBefore;
+    private final long sinceNanos;
+    private final boolean handInSet;
     private boolean mustChange;
-    private boolean handInSet;
 
     /**
      * Something has been asked for.
@@ -38,12 +38,11 @@ final class SettlingWatch {
      * @param showsInReading whether it is likely to change the reading
      * @param inSet whether a hand goes into the set for it
      */
-    void begin(long tNanos, double levelNow, boolean showsInReading, boolean inSet) {
-        standing.forget();
+    SettlingWatch(long tNanos, double levelNow, boolean showsInReading, boolean inSet) {
         levelBefore = levelNow;
         sinceNanos = tNanos;
-        mustChange = showsInReading;
         handInSet = inSet;
+        mustChange = showsInReading;
     }
 
     /** Whether it is done; {@code seeksZero}: a small reading is what is wanted, and does not tell that the set is off. */

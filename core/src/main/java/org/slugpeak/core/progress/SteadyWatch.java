@@ -12,7 +12,7 @@ final class SteadyWatch {
     private final long lengthNanos;
     private final double spreadDb;
     private final Deque<Level> levels = new ArrayDeque<>();
-    private long sinceNanos = Long.MIN_VALUE;
+    private long sinceNanos;
 
     /**
      * A watch.
@@ -26,7 +26,7 @@ final class SteadyWatch {
     }
 
     void see(long tNanos, double value) {
-        if (sinceNanos == Long.MIN_VALUE) {
+        if (levels.isEmpty()) {
             sinceNanos = tNanos;
         }
         levels.addLast(new Level(tNanos, Math.abs(value)));
@@ -37,7 +37,6 @@ final class SteadyWatch {
 
     void forget() {
         levels.clear();
-        sinceNanos = Long.MIN_VALUE;
     }
 
     boolean isSteady() {

@@ -1,11 +1,9 @@
 package org.slugpeak.core.progress;
 
-import org.slugpeak.core.decibel.Decibels;
-
 /**
  * Notices that an adjuster was told to turn back or to stop, that nothing moves any more, and that it was not held all the same:
- * the user waits for a word that cannot come, because the best is out of reach or the hand stopped short of it. One thread at
- * a time.
+ * the user waits for a word that cannot come, because the best is out of reach or the hand stopped short of it. One for each
+ * time that an adjuster is begun. One thread at a time.
  */
 final class StuckWatch {
 
@@ -31,32 +29,20 @@ final class StuckWatch {
     private final SteadyWatch atLength = new SteadyWatch(FORGET_NANOS, MOVES_DB);
     private boolean heard;
     private boolean told;
-    private double missingDb = Double.NaN;
-
-    /** Another adjuster, or the same one begun again. */
-    void begin() {
-        heard = false;
-        moved();
-    }
 
     /** The finder has said to turn back, or to stop. */
     void verdict() {
         heard = true;
-        moved();
-    }
-
-    private void moved() {
         told = false;
         shortly.forget();
         atLength.forget();
     }
 
-    /** A trusted reading of an adjuster that is not held; {@code ofBest} may be NaN. */
-    Finding see(long tNanos, double smoothed, double ofBest) {
+    /** A trusted reading of an adjuster that is not held. */
+    Finding see(long tNanos, double smoothed) {
         if (!heard) {
             return Finding.NOTHING;
         }
-        missingDb = Math.abs(Decibels.of(ofBest));
         shortly.see(tNanos, smoothed);
         atLength.see(tNanos, smoothed);
         if (atLength.isSteady()) {
@@ -67,10 +53,5 @@ final class StuckWatch {
             return Finding.TELL;
         }
         return Finding.NOTHING;
-    }
-
-    /** What is missing to the best, dB; not finite where that is not known. */
-    double missingDb() {
-        return missingDb;
     }
 }

@@ -61,10 +61,6 @@ final class SweepMeter {
         return Decibels.of(greatest / best);
     }
 
-    double best() {
-        return best;
-    }
-
     boolean isAtOptimum() {
         return passed && backInARow >= IN_A_ROW;
     }

@@ -1,0 +1,37 @@
+package org.slugpeak.core.progress;
+
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Work;
+
+/** An adjuster is begun, and its end is not ordered yet: to the keys all of this is one. */
+sealed interface AtAdjuster extends Phase permits InHand, Choosing, HandsOff {
+
+    /** What all phases share. */
+    Job job();
+
+    /** Begins the adjuster of the present step. */
+    static InHand begin(Job job) {
+        PlanStep step = job.route().step();
+        job.order(new Order.Begin(step.adjuster(), step.goal().seek()));
+        job.say(at -> new Request.Turn(at, step));
+        return step.rock() ? Rocking.begin(job) : Turning.begin(job);
+    }
+
+    @Override
+    default Phase next() {
+        return Ending.order(job(), Adjuster.Action.DONE);
+    }
+
+    @Override
+    default Phase skip() {
+        return Ending.order(job(), Adjuster.Action.SKIP);
+    }
+
+    @Override
+    default Phase back() {
+        job().say(Work.WentBack::new);
+        return skip();
+    }
+}

@@ -1,0 +1,92 @@
+package org.slugpeak.core.progress;
+
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.TwoPeaks;
+import org.slugpeak.core.session.Work;
+
+/**
+ * What a record means for the work, and which phase comes of it.
+ *
+ * @param phase the present one
+ */
+record Hearing(Job job, Phase phase) implements Families<Phase>, Finding.Matcher<Phase> {
+
+    @Override
+    public Phase other(SessionRecord it) {
+        return phase;
+    }
+
+    @Override
+    public Phase frame(Frame it) {
+        if (it instanceof ReadingTaken taken
+                && taken.reading().condition().isTrusted()
+                && !Double.isNaN(taken.smoothed())) {
+            job.see(taken);
+            return phase.reading(taken);
+        }
+        return phase;
+    }
+
+    @Override
+    public Phase work(Work it) {
+        if (it instanceof Adjuster adjuster) {
+            return phase.adjuster(adjuster);
+        }
+        return it instanceof Work.WentBack ? phase.wentBack() : phase;
+    }
+
+    @Override
+    public Phase request(Request it) {
+        return it instanceof Request.CheckOver ? phase.checkOver() : phase;
+    }
+
+    @Override
+    public Phase finding(Finding it) {
+        return it.match(this);
+    }
+
+    @Override
+    public Phase passed(Passed it) {
+        return phase.verdict();
+    }
+
+    @Override
+    public Phase returned(Returned it) {
+        return phase.verdict();
+    }
+
+    @Override
+    public Phase held(Held it) {
+        return phase.held();
+    }
+
+    @Override
+    public Phase twoPeaks(TwoPeaks it) {
+        return phase.twoPeaks(it);
+    }
+
+    @Override
+    public Phase noPeak(NoPeak it) {
+        return phase.noPeak(it.reason());
+    }
+
+    @Override
+    public Phase hinted(Finding.Hinted it) {
+        return phase;
+    }
+
+    @Override
+    public Phase furtherPast(Finding.FurtherPast it) {
+        return phase;
+    }
+}

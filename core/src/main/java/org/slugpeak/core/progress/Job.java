@@ -1,0 +1,81 @@
+package org.slugpeak.core.progress;
+
+import java.util.ArrayDeque;
+import java.util.Optional;
+import java.util.Queue;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Untimed;
+
+/**
+ * What all phases of the work share: where it is, what is connected, how the reading has stood of late, and what is still to be
+ * ordered. One thread at a time.
+ */
+final class Job {
+
+    /** The reading of one second before the hand leaves is compared with one second after. */
+    static final long COMPARE_NANOS = 1_000_000_000L;
+
+    /** While a hand leaves, the reading moves less than this, dB. */
+    private static final double STAND_DB = 0.5;
+
+    private final Route route;
+    private final Connections connections = new Connections();
+    private final CouplingWatch coupling = new CouplingWatch();
+    private final SteadyWatch lastSecond = new SteadyWatch(COMPARE_NANOS, STAND_DB);
+    private final Queue<Order> orders = new ArrayDeque<>();
+    private long nowNanos;
+
+    Job(Plan plan) {
+        route = new Route(plan);
+    }
+
+    /** Time comes with the records. */
+    void at(long tNanos) {
+        nowNanos = tNanos;
+    }
+
+    long nowNanos() {
+        return nowNanos;
+    }
+
+    /** A trusted reading. */
+    void see(ReadingTaken it) {
+        lastSecond.see(nowNanos, it.smoothed());
+    }
+
+    Route route() {
+        return route;
+    }
+
+    Connections connections() {
+        return connections;
+    }
+
+    CouplingWatch coupling() {
+        return coupling;
+    }
+
+    /** How the reading has stood for the last second. */
+    SteadyWatch lastSecond() {
+        return lastSecond;
+    }
+
+    void order(Order order) {
+        orders.add(order);
+    }
+
+    void say(Untimed what) {
+        order(new Order.Say(what));
+    }
+
+    Optional<Order> nextOrder() {
+        return Optional.ofNullable(orders.poll());
+    }
+
+    /** Nothing of what came before is still to be done, and nothing is known to be connected. */
+    void startAfresh() {
+        orders.clear();
+        connections.forget();
+    }
+}

@@ -1,0 +1,25 @@
+package org.slugpeak.core.progress;
+
+import org.slugpeak.core.session.Adjuster;
+
+/**
+ * A log tells what was done: every end of an adjuster in it was ordered.
+ *
+ * @param ending what the next end leads to
+ */
+record Resuming(Ending ending) implements Phase {
+
+    static Resuming from(Job job) {
+        return new Resuming(new Ending(job, false));
+    }
+
+    @Override
+    public Phase wentBack() {
+        return new Resuming(ending.wentBack());
+    }
+
+    @Override
+    public Phase adjuster(Adjuster it) {
+        return ending.adjuster(it).equals(ending) ? this : from(ending.job());
+    }
+}

@@ -1,0 +1,34 @@
+package org.slugpeak.core.progress;
+
+import java.util.OptionalDouble;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Work;
+
+/**
+ * The adjuster is turned while the gang is swept to and fro: no single maximum counts, but the greatest sweep.
+ *
+ * @param sweeps compares the sweeps
+ */
+record Rocking(Job job, SweepMeter sweeps) implements InHand {
+
+    static Rocking begin(Job job) {
+        return new Rocking(job, new SweepMeter());
+    }
+
+    @Override
+    public Phase reading(ReadingTaken it) {
+        OptionalDouble sweep = sweeps.see(it.reading().value());
+        return sweep.isPresent() ? swept(sweeps.belowBestDb(sweep.getAsDouble())) : this;
+    }
+
+    private Phase swept(double belowDb) {
+        job.say(at -> new Work.Swept(at, belowDb));
+        if (!sweeps.isAtOptimum()) {
+            return this;
+        }
+        job.say(at -> new Request.HandsOff(at, true));
+        return Ending.order(job, Adjuster.Action.DONE);
+    }
+}

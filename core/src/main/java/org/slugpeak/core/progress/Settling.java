@@ -1,0 +1,64 @@
+package org.slugpeak.core.progress;
+
+import java.util.Optional;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Work;
+
+/**
+ * Generator, dial, leads and damping are to be as the step wants them.
+ *
+ * @param watch tells when they are; empty until the first reading, before which nothing is asked for
+ */
+record Settling(Job job, Optional<SettlingWatch> watch) implements Phase {
+
+    /** Goes on where the route leads: to the next step, or to the end of the plan. */
+    static Phase next(Job job) {
+        return job.route().isOver() ? Over.tell(job) : new Settling(job, Optional.empty());
+    }
+
+    @Override
+    public Phase reading(ReadingTaken it) {
+        if (watch.isEmpty()) {
+            return ask(it.smoothed()).reading(it);
+        }
+        boolean seeksZero = job.route().step().goal().seek().signCounts();
+        return watch.get().isDone(job.nowNanos(), it.smoothed(), seeksZero) ? AtAdjuster.begin(job) : this;
+    }
+
+    private Settling ask(double level) {
+        PlanStep step = job.route().step();
+        boolean differs = job.connections().changesFor(step);
+        Preparation preparation = job.connections().goTo(step);
+        boolean handInSet = preparation.isAtTerminals();
+        if (!preparation.isNothing()) {
+            job.say(at -> new Request.SetUp(at, preparation));
+        }
+        return new Settling(
+                job, Optional.of(new SettlingWatch(job.nowNanos(), level, differs || handInSet, handInSet)));
+    }
+
+    @Override
+    public Phase restFirst() {
+        return Checking.begin(job, CheckKind.REST);
+    }
+
+    @Override
+    public Phase next() {
+        return AtAdjuster.begin(job);
+    }
+
+    @Override
+    public Phase skip() {
+        return AtAdjuster.begin(job).skip();
+    }
+
+    @Override
+    public Phase back() {
+        job.say(Work.WentBack::new);
+        return skip();
+    }
+}

@@ -1,0 +1,57 @@
+package org.slugpeak.core.progress;
+
+import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.session.Guard;
+import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.TwoPeaks;
+
+/**
+ * The adjuster is turned until the finder says that it is held.
+ *
+ * @param stuck notices that nobody turns any more
+ * @param twoPeaks whether this travel had two maxima
+ */
+record Turning(Job job, StuckWatch stuck, boolean twoPeaks) implements InHand {
+
+    static Turning begin(Job job) {
+        return new Turning(job, new StuckWatch(), false);
+    }
+
+    @Override
+    public Phase reading(ReadingTaken it) {
+        return switch (stuck.see(job.nowNanos(), it.smoothed())) {
+            case NOTHING -> this;
+            case TELL -> stillShort(it.ofBest());
+            case BEGIN_AGAIN -> beginAgain();
+        };
+    }
+
+    private Phase stillShort(double ofBest) {
+        double missingDb = Math.abs(Decibels.of(ofBest));
+        job.say(at -> new Guard.StillShort(at, Double.isFinite(missingDb) ? missingDb : Double.NaN));
+        return this;
+    }
+
+    private Phase beginAgain() {
+        job.route().unsettled();
+        job.say(Guard.BegunAgain::new);
+        return AtAdjuster.begin(job);
+    }
+
+    @Override
+    public Turning verdict() {
+        stuck.verdict();
+        return this;
+    }
+
+    @Override
+    public Phase held() {
+        return twoPeaks ? Choosing.begin(this) : HandsOff.begin(job);
+    }
+
+    @Override
+    public Phase twoPeaks(TwoPeaks it) {
+        job.say(at -> new Guard.TwoMaxima(at, it.dipDb()));
+        return new Turning(job, stuck, true);
+    }
+}
