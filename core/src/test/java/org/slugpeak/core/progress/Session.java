@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Position;
+import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Guard;
@@ -46,6 +49,16 @@ final class Session implements Order.Matcher {
 
     Session(Plan plan) {
         this(new AlignmentProgress(plan));
+    }
+
+    /** The first adjuster is begun. */
+    static Session started(Plan plan) {
+        return new Session(plan).stand(1, 2);
+    }
+
+    /** The order of a check. */
+    static Instruction check(CheckKind kind) {
+        return new Instruction.Level(LevelCommand.check(kind));
     }
 
     /** The reading stands at a level for some time. */
@@ -161,6 +174,11 @@ final class Session implements Order.Matcher {
     /** What was said of one kind, in order. */
     <T> List<T> said(Class<T> kind) {
         return log.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** What was asked to be set up, in order. */
+    List<Preparation> prepared() {
+        return said(Request.SetUp.class).stream().map(Request.SetUp::what).toList();
     }
 
     /** What a person was told to judge, in order. */

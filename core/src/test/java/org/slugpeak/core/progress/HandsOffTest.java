@@ -1,0 +1,25 @@
+package org.slugpeak.core.progress;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.slugpeak.core.session.Work;
+
+class HandsOffTest {
+
+    @Test
+    void changeIsReportedWithItsSign() {
+        Session session = Session.started(Plans.plan(Plans.slugs("T1")));
+        session.held().stand(0.95, 3);
+        double changeDb = session.said(Work.HandEffect.class).get(0).changeDb();
+        assertEquals(20 * Math.log10(0.95), changeDb, 0.01);
+    }
+
+    @Test
+    void smallChangeIsNot() {
+        Session session = Session.started(Plans.plan(Plans.slugs("T1")));
+        session.held().stand(0.99, 3);
+        assertTrue(session.said(Work.HandEffect.class).isEmpty());
+    }
+}

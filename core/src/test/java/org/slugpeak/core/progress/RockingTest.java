@@ -1,0 +1,51 @@
+package org.slugpeak.core.progress;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.slugpeak.core.plan.Acceptance;
+import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.RepeatRule;
+import org.slugpeak.core.session.Work;
+
+class RockingTest {
+
+    /** The padder goes through its optimum and back while the gang is swept to and fro, four seconds a sweep. */
+    @Test
+    void endsAtTheGreatestSweep() {
+        PlanStep padder = Plans.with(Plans.step("C3"), Goal.ON_DIAL, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+        Session session = Session.started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), padder)));
+        double[] padders = {-2, -1.4, -0.8, -0.3, 0.1, 0.6, 1.1, 1.5, 0.9, 0.4, 0.1, 0.05, 0.02, 0};
+        double last = 0;
+        for (double position : padders) {
+            if (session.isFinished()) {
+                break;
+            }
+            last = position;
+            sweep(session, 1 / Math.sqrt(1 + position * position));
+        }
+        assertTrue(session.isFinished());
+        double lossDb = 10 * Math.log10(1 + last * last);
+        assertTrue(lossDb < 0.1, "left " + lossDb + " dB from the optimum");
+    }
+
+    @Test
+    void doesNotEndWhereThePadderWasNeverMoved() {
+        PlanStep padder = Plans.with(Plans.step("C3"), Goal.ON_DIAL, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+        Session session = Session.started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), padder)));
+        for (int i = 0; i < 10; i++) {
+            sweep(session, 1);
+        }
+        assertFalse(session.isFinished());
+        assertTrue(session.said(Work.Swept.class).size() >= 9);
+    }
+
+    private void sweep(Session session, double greatest) {
+        for (int i = -20; i <= 20; i++) {
+            double x = i / 8.0;
+            session.read(greatest / Math.sqrt(1 + x * x));
+        }
+    }
+}
