@@ -7,13 +7,12 @@ import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
-import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.Work;
 
@@ -91,7 +90,7 @@ public final class LogSource implements ReadingSource {
                 end(hears);
                 return Progress.ENDED;
             }
-            entry.get().record().matchFamily(new Playing(hears));
+            entry.get().record().tellFamily(new Playing(hears));
         }
         return Progress.MORE;
     }
@@ -119,8 +118,8 @@ public final class LogSource implements ReadingSource {
         }
     }
 
-    /** What came from outside is played again; whether it is any of this is given only because the matcher wants a value. */
-    private final class Playing implements Families<Boolean> {
+    /** What came from outside is played again. */
+    private final class Playing implements FamilyListener {
 
         private final SourceListener hears;
 
@@ -129,46 +128,37 @@ public final class LogSource implements ReadingSource {
         }
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
-        }
-
-        @Override
-        public Boolean frame(Frame it) {
+        public void frame(Frame it) {
             if (it instanceof ReadingTaken taken) {
                 hears.reading(taken.reading());
             } else if (it instanceof SessionEnd end) {
                 endReason = end.reason();
             }
-            return true;
         }
 
         @Override
-        public Boolean link(Link it) {
+        public void link(Link it) {
             if (it instanceof Link.Changed changed) {
                 hears.link(changed.tNanos(), changed.state(), changed.detail());
             } else if (it instanceof Link.Broken broken) {
                 hears.notice(broken.tNanos(), broken.notice(), broken.detail());
             }
-            return true;
         }
 
         @Override
-        public Boolean said(Said it) {
+        public void said(Said it) {
             if (it instanceof Said.Note note) {
                 hears.note(note.text());
             } else if (it instanceof Said.Command command) {
                 hears.command(command.instruction());
             }
-            return true;
         }
 
         @Override
-        public Boolean work(Work it) {
+        public void work(Work it) {
             if (it instanceof Adjuster adjuster) {
                 adjuster(adjuster);
             }
-            return true;
         }
 
         private void adjuster(Adjuster it) {

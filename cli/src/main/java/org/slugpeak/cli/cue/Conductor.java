@@ -8,7 +8,7 @@ import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Drift;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Guard;
@@ -67,7 +67,7 @@ final class Conductor implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        record.matchFamily(listener);
+        record.tellFamily(listener);
     }
 
     private void aim(Aim newAim) {
@@ -168,259 +168,258 @@ final class Conductor implements RecordSink {
         };
     }
 
-    /** What each kind of record does; whether anything is played is given only because the matcher wants a value. */
-    private final class Listener implements Families<Boolean>, Frame.Matcher<Boolean>, Finding.Matcher<Boolean> {
+    private void look(SessionRecord it) {
+        alarm(Event.LOOK, it.tNanos());
+    }
 
+    /** What each family of records does. */
+    private final class Listener implements FamilyListener, Frame.Matcher<Runnable> {
+
+        private final Findings findings = new Findings();
         private final Cautions cautions = new Cautions();
         private final Requests requests = new Requests();
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
+        public void frame(Frame it) {
+            it.match(this).run();
         }
 
         @Override
-        public Boolean frame(Frame it) {
-            return it.match(this);
+        public void finding(Finding it) {
+            it.match(findings).run();
         }
 
         @Override
-        public Boolean finding(Finding it) {
-            return it.match(this);
+        public void caution(Caution it) {
+            it.match(cautions).run();
         }
 
         @Override
-        public Boolean caution(Caution it) {
-            return it.match(cautions);
+        public void request(Request it) {
+            it.match(requests).ifPresent(target::play);
         }
 
         @Override
-        public Boolean request(Request it) {
-            return it.match(requests);
+        public Runnable sessionStart(SessionStart it) {
+            return () -> {
+                seek = it.settings().seek();
+                announceSeek();
+            };
         }
 
         @Override
-        public Boolean sessionStart(SessionStart it) {
-            seek = it.settings().seek();
-            announceSeek();
-            return true;
+        public Runnable readingTaken(ReadingTaken it) {
+            return () -> reading(it);
         }
 
         @Override
-        public Boolean readingTaken(ReadingTaken it) {
-            reading(it);
-            return true;
+        public Runnable sessionEnd(SessionEnd it) {
+            return () -> aim(aim.silenced());
         }
 
         @Override
-        public Boolean sessionEnd(SessionEnd it) {
-            aim(aim.silenced());
-            return true;
+        public void guard(Guard it) {
+            target.play(Event.LOOK);
         }
 
         @Override
-        public Boolean passed(Passed it) {
-            return play(Event.PASSED);
-        }
-
-        @Override
-        public Boolean furtherPast(Finding.FurtherPast it) {
-            return play(Event.PASSED);
-        }
-
-        @Override
-        public Boolean returned(Returned it) {
-            return play(Event.RETURNED);
-        }
-
-        @Override
-        public Boolean held(Held it) {
-            done = true;
-            return play(Event.HELD);
-        }
-
-        @Override
-        public Boolean twoPeaks(TwoPeaks it) {
-            return look(it);
-        }
-
-        @Override
-        public Boolean noPeak(NoPeak it) {
-            return look(it);
-        }
-
-        @Override
-        public Boolean hinted(Finding.Hinted it) {
-            return it.manner() == Manner.VERDICT && look(it);
-        }
-
-        @Override
-        public Boolean guard(Guard it) {
-            return play(Event.LOOK);
-        }
-
-        @Override
-        public Boolean work(Work it) {
+        public void work(Work it) {
             if (it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
                 begin(it.tNanos());
             }
-            return it.manner() == Manner.ALARM && play(Event.LOOK);
-        }
-
-        @Override
-        public Boolean link(Link it) {
-            return it instanceof Link.Changed changed && linked(changed.state());
-        }
-
-        private boolean linked(Link.State state) {
-            if (state == Link.State.RESUMED) {
-                return play(Event.LINK_BACK);
+            if (it.manner() == Manner.ALARM) {
+                target.play(Event.LOOK);
             }
-            aim(aim.silenced());
-            return play(Event.LINK_LOST);
         }
 
         @Override
-        public Boolean said(Said it) {
+        public void link(Link it) {
+            if (it instanceof Link.Changed changed) {
+                linked(changed.state());
+            }
+        }
+
+        private void linked(Link.State state) {
+            if (state == Link.State.RESUMED) {
+                target.play(Event.LINK_BACK);
+            } else {
+                aim(aim.silenced());
+                target.play(Event.LINK_LOST);
+            }
+        }
+
+        @Override
+        public void said(Said it) {
             if (it instanceof Said.Command given
                     && given.instruction() instanceof Instruction.Find wanted
                     && wanted.seek() != seek) {
                 seek = wanted.seek();
                 announceSeek();
             }
-            return true;
         }
     }
 
-    private boolean play(Event event) {
-        target.play(event);
-        return true;
+    /** What is done about each finding. */
+    private final class Findings implements Finding.Matcher<Runnable> {
+
+        @Override
+        public Runnable passed(Passed it) {
+            return () -> target.play(Event.PASSED);
+        }
+
+        @Override
+        public Runnable furtherPast(Finding.FurtherPast it) {
+            return () -> target.play(Event.PASSED);
+        }
+
+        @Override
+        public Runnable returned(Returned it) {
+            return () -> target.play(Event.RETURNED);
+        }
+
+        @Override
+        public Runnable held(Held it) {
+            return () -> {
+                done = true;
+                target.play(Event.HELD);
+            };
+        }
+
+        @Override
+        public Runnable twoPeaks(TwoPeaks it) {
+            return () -> look(it);
+        }
+
+        @Override
+        public Runnable noPeak(NoPeak it) {
+            return () -> look(it);
+        }
+
+        @Override
+        public Runnable hinted(Finding.Hinted it) {
+            return it.manner() == Manner.VERDICT ? () -> look(it) : () -> {};
+        }
     }
 
-    private boolean look(SessionRecord it) {
-        alarm(Event.LOOK, it.tNanos());
-        return true;
-    }
-
-    /** What is heard of the signal. */
-    private final class Cautions implements Caution.Matcher<Boolean> {
+    /** What is done about each caution. */
+    private final class Cautions implements Caution.Matcher<Runnable> {
 
         @Override
-        public Boolean overload(Overload it) {
-            overloaded = true;
-            alarm(Event.OVERLOAD, it.tNanos());
-            aim(aim.silenced());
-            return true;
+        public Runnable overload(Overload it) {
+            return () -> {
+                overloaded = true;
+                alarm(Event.OVERLOAD, it.tNanos());
+                aim(aim.silenced());
+            };
         }
 
         @Override
-        public Boolean overloadCleared(OverloadCleared it) {
-            overloaded = false;
-            return true;
+        public Runnable overloadCleared(OverloadCleared it) {
+            return () -> overloaded = false;
         }
 
         @Override
-        public Boolean weak(Weak it) {
-            return look(it);
+        public Runnable weak(Weak it) {
+            return () -> look(it);
         }
 
         @Override
-        public Boolean drift(Drift it) {
-            return false;
+        public Runnable suspected(Caution.Suspected it) {
+            return () -> target.play(Event.LOOK);
         }
 
         @Override
-        public Boolean settled(Caution.Settled it) {
-            return false;
+        public Runnable drift(Drift it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean suspected(Caution.Suspected it) {
-            return play(Event.LOOK);
+        public Runnable settled(Caution.Settled it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean noLongerSuspected(Caution.NoLongerSuspected it) {
-            return false;
+        public Runnable noLongerSuspected(Caution.NoLongerSuspected it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean widePeak(Caution.WidePeak it) {
-            return false;
+        public Runnable widePeak(Caution.WidePeak it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean restMissing(Caution.RestMissing it) {
-            return false;
+        public Runnable restMissing(Caution.RestMissing it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean slowReadings(Caution.SlowReadings it) {
-            return false;
+        public Runnable slowReadings(Caution.SlowReadings it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean checked(Caution.Checked it) {
-            return false;
+        public Runnable checked(Caution.Checked it) {
+            return () -> {};
         }
     }
 
     /** What asks for something must be read by the eyes; what begins an adjuster or follows its end has been heard already. */
-    private final class Requests implements Request.Matcher<Boolean> {
+    private static final class Requests implements Request.Matcher<Optional<Event>> {
 
         @Override
-        public Boolean asked(Request.Asked it) {
-            return play(Event.LOOK);
+        public Optional<Event> asked(Request.Asked it) {
+            return Optional.of(Event.LOOK);
         }
 
         @Override
-        public Boolean cutGenerator(Request.CutGenerator it) {
-            return play(Event.LOOK);
+        public Optional<Event> cutGenerator(Request.CutGenerator it) {
+            return Optional.of(Event.LOOK);
         }
 
         @Override
-        public Boolean generatorChanged(Request.GeneratorChanged it) {
-            return false;
+        public Optional<Event> generatorChanged(Request.GeneratorChanged it) {
+            return Optional.empty();
         }
 
         @Override
-        public Boolean generatorUnchanged(Request.GeneratorUnchanged it) {
-            return false;
+        public Optional<Event> generatorUnchanged(Request.GeneratorUnchanged it) {
+            return Optional.empty();
         }
 
         @Override
-        public Boolean checkOver(Request.CheckOver it) {
-            return play(Event.BEGIN);
+        public Optional<Event> checkOver(Request.CheckOver it) {
+            return Optional.of(Event.BEGIN);
         }
 
         @Override
-        public Boolean checkDropped(Request.CheckDropped it) {
-            return play(Event.LOOK);
+        public Optional<Event> checkDropped(Request.CheckDropped it) {
+            return Optional.of(Event.LOOK);
         }
 
         @Override
-        public Boolean setUp(Request.SetUp it) {
-            return play(Event.LOOK);
+        public Optional<Event> setUp(Request.SetUp it) {
+            return Optional.of(Event.LOOK);
         }
 
         @Override
-        public Boolean undamp(Request.Undamp it) {
-            return play(Event.LOOK);
+        public Optional<Event> undamp(Request.Undamp it) {
+            return Optional.of(Event.LOOK);
         }
 
         @Override
-        public Boolean turn(Request.Turn it) {
-            return false;
+        public Optional<Event> turn(Request.Turn it) {
+            return Optional.empty();
         }
 
         @Override
-        public Boolean handsOff(Request.HandsOff it) {
-            return false;
+        public Optional<Event> handsOff(Request.HandsOff it) {
+            return Optional.empty();
         }
 
         @Override
-        public Boolean setGenerator(Request.SetGenerator it) {
-            return false;
+        public Optional<Event> setGenerator(Request.SetGenerator it) {
+            return Optional.empty();
         }
     }
 }

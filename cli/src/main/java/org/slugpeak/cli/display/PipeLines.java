@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.ReadingTaken;
@@ -50,7 +50,7 @@ public final class PipeLines implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         keeper.take(record);
-        record.matchFamily(counting);
+        record.tellFamily(counting);
         boolean opens = record instanceof SessionStart || record instanceof Adjuster;
         boolean failsUnopened =
                 !opened && record instanceof SessionEnd end && end.reason().equals("failed");
@@ -97,49 +97,42 @@ public final class PipeLines implements RecordSink {
         }
     }
 
-    /** Counts the steps of an adjuster; whether it is any of this is given only because the matcher wants a value. */
-    private final class Counting implements Families<Boolean>, Frame.Matcher<Boolean> {
+    /** Counts the steps of an adjuster. */
+    private final class Counting implements FamilyListener, Frame.Matcher<Runnable> {
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
+        public void frame(Frame it) {
+            it.match(this).run();
         }
 
         @Override
-        public Boolean frame(Frame it) {
-            return it.match(this);
+        public Runnable sessionStart(SessionStart it) {
+            return () -> stepped = it.stepped();
         }
 
         @Override
-        public Boolean sessionStart(SessionStart it) {
-            stepped = it.stepped();
-            return true;
+        public Runnable readingTaken(ReadingTaken it) {
+            return () -> {
+                steps++;
+                lastStepNanos = it.tNanos();
+            };
         }
 
         @Override
-        public Boolean readingTaken(ReadingTaken it) {
-            steps++;
-            lastStepNanos = it.tNanos();
-            return true;
+        public Runnable sessionEnd(SessionEnd it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean sessionEnd(SessionEnd it) {
-            return false;
-        }
-
-        @Override
-        public Boolean work(Work it) {
+        public void work(Work it) {
             boolean begins = it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN;
             steps = begins ? 0 : steps;
-            return begins;
         }
 
         @Override
-        public Boolean said(Said it) {
+        public void said(Said it) {
             boolean back = it instanceof Said.Command given && given.instruction() instanceof Instruction.TakeBack;
             steps = back ? Math.max(0, steps - 1) : steps;
-            return back;
         }
     }
 }

@@ -5,7 +5,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
@@ -59,33 +59,26 @@ public final class CsvExport implements RecordSink {
      */
     @Override
     public void take(SessionRecord record) {
-        record.matchFamily(writing);
+        record.tellFamily(writing);
     }
 
-    /** What is exported; whether it is any of this is given only because the matcher wants a value. */
-    private final class Writing implements Families<Boolean> {
+    /** What is exported. */
+    private final class Writing implements FamilyListener {
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
-        }
-
-        @Override
-        public Boolean frame(Frame it) {
+        public void frame(Frame it) {
             if (it instanceof ReadingTaken taken) {
                 reading(taken);
             }
-            return true;
         }
 
         @Override
-        public Boolean work(Work it) {
+        public void work(Work it) {
             if (it instanceof Adjuster change) {
                 adjuster = change.action() == Adjuster.Action.BEGIN ? quoted(change.name()) : "";
             } else if (it instanceof Work.DialNoted noted) {
                 dial(noted);
             }
-            return true;
         }
     }
 

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.report;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
@@ -9,7 +10,6 @@ import org.slugpeak.core.session.Families;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Held;
-import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.NoPeak;
@@ -27,336 +27,309 @@ import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 import org.slugpeak.core.session.Work;
 
-/** What each line adds; whether it adds any is given only because the matcher wants a value. */
-final class StoryLine
-        implements Families<Boolean>,
-                Frame.Matcher<Boolean>,
-                Finding.Matcher<Boolean>,
-                Said.Matcher<Boolean>,
-                Request.Matcher<Boolean>,
-                Work.Matcher<Boolean> {
+/**
+ * In which words a report tells of a record; empty for what it shows in other ways, or not at all. Immutable.
+ *
+ * @param text words of the line of the log
+ * @param present the adjuster that is being set; empty where none is
+ */
+record StoryLine(String text, String present)
+        implements Families<Optional<String>>,
+                Frame.Matcher<Optional<String>>,
+                Finding.Matcher<Optional<String>>,
+                Said.Matcher<Optional<String>>,
+                Request.Matcher<Optional<String>>,
+                Work.Matcher<Optional<String>> {
 
-    private final StoryTeller story;
-    private final String word;
-    private final String text;
-
-    StoryLine(StoryTeller story, String word, String text) {
-        this.story = story;
-        this.word = word;
-        this.text = text;
-    }
-
-    /** Told in the words of the log. */
-    private boolean told(SessionRecord it) {
-        return add(it, text + at());
-    }
-
-    private boolean add(SessionRecord it, String words) {
-        story.notice(it.tNanos(), word.replace('-', ' '), words);
-        return true;
+    /** In the words of the log. */
+    private Optional<String> told() {
+        return Optional.of(text + at());
     }
 
     private String at() {
-        return story.present().isEmpty() ? "" : " (" + story.present() + ")";
+        return present.isEmpty() ? "" : " (" + present + ")";
     }
 
     @Override
-    public Boolean other(SessionRecord it) {
-        return told(it);
+    public Optional<String> other(SessionRecord it) {
+        return told();
     }
 
     @Override
-    public Boolean logged(Logged it) {
+    public Optional<String> logged(Logged it) {
         return switch (it.topic()) {
-            case ASKED, TURN, HANDS_OFF, SET_GENERATOR, DAMAGED -> false;
-            case TOLD -> told(it);
+            case ASKED, TURN, HANDS_OFF, SET_GENERATOR, DAMAGED -> Optional.empty();
+            case TOLD -> told();
         };
     }
 
     @Override
-    public Boolean frame(Frame it) {
+    public Optional<String> frame(Frame it) {
         return it.match(this);
     }
 
     @Override
-    public Boolean finding(Finding it) {
+    public Optional<String> finding(Finding it) {
         return it.match(this);
     }
 
     @Override
-    public Boolean said(Said it) {
+    public Optional<String> said(Said it) {
         return it.match(this);
     }
 
     @Override
-    public Boolean request(Request it) {
+    public Optional<String> request(Request it) {
         return it.match(this);
     }
 
     @Override
-    public Boolean work(Work it) {
+    public Optional<String> work(Work it) {
         return it.match(this);
     }
 
     @Override
-    public Boolean curveWork(CurveWork it) {
-        if (it instanceof CurveWork.PointTaken point) {
-            story.point(new CurvePoint(point.hz(), point.level()));
-            return true;
-        }
-        return it instanceof CurveWork.PointLeftOut && told(it);
+    public Optional<String> curveWork(CurveWork it) {
+        return it instanceof CurveWork.PointLeftOut ? told() : Optional.empty();
     }
 
     @Override
-    public Boolean caution(Caution it) {
+    public Optional<String> caution(Caution it) {
         return it.match(new Cautions());
     }
 
     @Override
-    public Boolean link(Link it) {
+    public Optional<String> link(Link it) {
         if (it instanceof Link.Changed changed) {
             String detail = changed.detail().isEmpty() ? "" : ": " + changed.detail();
-            return add(it, changed.state().code() + detail);
+            return Optional.of(changed.state().code() + detail);
         }
-        return told(it);
+        return told();
     }
 
     @Override
-    public Boolean sessionStart(SessionStart it) {
-        return false;
+    public Optional<String> sessionStart(SessionStart it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean readingTaken(ReadingTaken it) {
-        story.reading(it);
-        return true;
+    public Optional<String> readingTaken(ReadingTaken it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean sessionEnd(SessionEnd it) {
-        return false;
+    public Optional<String> sessionEnd(SessionEnd it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean passed(Passed it) {
-        return false;
+    public Optional<String> passed(Passed it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean returned(Returned it) {
-        return false;
+    public Optional<String> returned(Returned it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean held(Held it) {
-        return false;
+    public Optional<String> held(Held it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean twoPeaks(TwoPeaks it) {
-        return add(
-                it, String.format(Locale.ROOT, "two maxima in one travel, %.1f dB between them%s", it.dipDb(), at()));
+    public Optional<String> twoPeaks(TwoPeaks it) {
+        return Optional.of(
+                String.format(Locale.ROOT, "two maxima in one travel, %.1f dB between them%s", it.dipDb(), at()));
     }
 
     @Override
-    public Boolean noPeak(NoPeak it) {
-        return add(it, it.reason().code().replace('-', ' ') + at());
+    public Optional<String> noPeak(NoPeak it) {
+        return Optional.of(it.reason().code().replace('-', ' ') + at());
     }
 
     @Override
-    public Boolean hinted(Finding.Hinted it) {
-        return told(it);
+    public Optional<String> hinted(Finding.Hinted it) {
+        return told();
     }
 
     @Override
-    public Boolean furtherPast(Finding.FurtherPast it) {
-        return told(it);
+    public Optional<String> furtherPast(Finding.FurtherPast it) {
+        return told();
     }
 
     @Override
-    public Boolean note(Said.Note it) {
-        return add(it, it.text());
+    public Optional<String> note(Said.Note it) {
+        return Optional.of(it.text());
     }
 
     @Override
-    public Boolean command(Said.Command it) {
-        if (it.instruction() instanceof Instruction.TakeBack) {
-            story.takeBack();
-        }
-        return true;
+    public Optional<String> command(Said.Command it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean answer(Said.Answer it) {
-        story.safety(it.text());
-        return true;
+    public Optional<String> answer(Said.Answer it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean asked(Request.Asked it) {
-        return false;
+    public Optional<String> asked(Request.Asked it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean cutGenerator(Request.CutGenerator it) {
-        return told(it);
+    public Optional<String> cutGenerator(Request.CutGenerator it) {
+        return told();
     }
 
     @Override
-    public Boolean generatorChanged(Request.GeneratorChanged it) {
-        return told(it);
+    public Optional<String> generatorChanged(Request.GeneratorChanged it) {
+        return told();
     }
 
     @Override
-    public Boolean generatorUnchanged(Request.GeneratorUnchanged it) {
-        return told(it);
+    public Optional<String> generatorUnchanged(Request.GeneratorUnchanged it) {
+        return told();
     }
 
     @Override
-    public Boolean checkOver(Request.CheckOver it) {
-        return false;
+    public Optional<String> checkOver(Request.CheckOver it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean checkDropped(Request.CheckDropped it) {
-        return told(it);
+    public Optional<String> checkDropped(Request.CheckDropped it) {
+        return told();
     }
 
     @Override
-    public Boolean setUp(Request.SetUp it) {
-        return told(it);
+    public Optional<String> setUp(Request.SetUp it) {
+        return told();
     }
 
     @Override
-    public Boolean undamp(Request.Undamp it) {
-        return told(it);
+    public Optional<String> undamp(Request.Undamp it) {
+        return told();
     }
 
     @Override
-    public Boolean turn(Request.Turn it) {
-        return false;
+    public Optional<String> turn(Request.Turn it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean handsOff(Request.HandsOff it) {
-        return false;
+    public Optional<String> handsOff(Request.HandsOff it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean setGenerator(Request.SetGenerator it) {
-        return false;
+    public Optional<String> setGenerator(Request.SetGenerator it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean adjuster(Adjuster it) {
-        story.adjuster(it);
-        return true;
+    public Optional<String> adjuster(Adjuster it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean planBegun(Work.PlanBegun it) {
-        story.plan(it.name());
-        return true;
+    public Optional<String> planBegun(Work.PlanBegun it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean handEffect(Work.HandEffect it) {
-        return told(it);
+    public Optional<String> handEffect(Work.HandEffect it) {
+        return told();
     }
 
     @Override
-    public Boolean swept(Work.Swept it) {
-        return told(it);
+    public Optional<String> swept(Work.Swept it) {
+        return told();
     }
 
     @Override
-    public Boolean roundEnded(Work.RoundEnded it) {
-        return told(it);
+    public Optional<String> roundEnded(Work.RoundEnded it) {
+        return told();
     }
 
     @Override
-    public Boolean wentBack(Work.WentBack it) {
-        return false;
+    public Optional<String> wentBack(Work.WentBack it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean planOver(Work.PlanOver it) {
-        return false;
+    public Optional<String> planOver(Work.PlanOver it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean dialNoted(Work.DialNoted it) {
-        story.dial(new DialError(it.signalHz(), it.errorHz(), it.after()));
-        return true;
+    public Optional<String> dialNoted(Work.DialNoted it) {
+        return Optional.empty();
     }
 
     @Override
-    public Boolean nothingToTakeBack(Work.NothingToTakeBack it) {
-        return told(it);
+    public Optional<String> nothingToTakeBack(Work.NothingToTakeBack it) {
+        return told();
     }
 
     /** What was to be known of the signal. */
-    private final class Cautions implements Caution.Matcher<Boolean> {
+    private final class Cautions implements Caution.Matcher<Optional<String>> {
 
         @Override
-        public Boolean overload(Overload it) {
-            return add(it, it.cause().code().replace('-', ' ') + ": " + text + at());
+        public Optional<String> overload(Overload it) {
+            return Optional.of(it.cause().code().replace('-', ' ') + ": " + text + at());
         }
 
         @Override
-        public Boolean overloadCleared(OverloadCleared it) {
-            return false;
+        public Optional<String> overloadCleared(OverloadCleared it) {
+            return Optional.empty();
         }
 
         @Override
-        public Boolean weak(Weak it) {
-            return told(it);
+        public Optional<String> weak(Weak it) {
+            return told();
         }
 
         @Override
-        public Boolean drift(Drift it) {
-            return add(
-                    it,
-                    String.format(
-                            Locale.ROOT,
-                            "the reading moves by %+.2g %s/min with nothing turned",
-                            it.perMinute(),
-                            it.unit()));
+        public Optional<String> drift(Drift it) {
+            return Optional.of(String.format(
+                    Locale.ROOT, "the reading moves by %+.2g %s/min with nothing turned", it.perMinute(), it.unit()));
         }
 
         @Override
-        public Boolean settled(Caution.Settled it) {
-            return told(it);
+        public Optional<String> settled(Caution.Settled it) {
+            return told();
         }
 
         @Override
-        public Boolean suspected(Caution.Suspected it) {
-            return told(it);
+        public Optional<String> suspected(Caution.Suspected it) {
+            return told();
         }
 
         @Override
-        public Boolean noLongerSuspected(Caution.NoLongerSuspected it) {
-            return told(it);
+        public Optional<String> noLongerSuspected(Caution.NoLongerSuspected it) {
+            return told();
         }
 
         @Override
-        public Boolean widePeak(Caution.WidePeak it) {
-            return told(it);
+        public Optional<String> widePeak(Caution.WidePeak it) {
+            return told();
         }
 
         @Override
-        public Boolean restMissing(Caution.RestMissing it) {
-            return told(it);
+        public Optional<String> restMissing(Caution.RestMissing it) {
+            return told();
         }
 
         @Override
-        public Boolean slowReadings(Caution.SlowReadings it) {
-            return told(it);
+        public Optional<String> slowReadings(Caution.SlowReadings it) {
+            return told();
         }
 
         @Override
-        public Boolean checked(Caution.Checked it) {
-            return told(it);
+        public Optional<String> checked(Caution.Checked it) {
+            return told();
         }
     }
 }

@@ -9,8 +9,15 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.FamilyListener;
+import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Said;
+import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.Work;
 
 /** Gathers the records of one session for a report. One thread at a time. */
 public final class StoryTeller {
@@ -27,6 +34,7 @@ public final class StoryTeller {
     private final Map<Double, CurvePoint> curve = new TreeMap<>();
     private final List<DialError> dials = new ArrayList<>();
     private final Map<String, Integer> rounds = new HashMap<>();
+    private final Gathering gathering = new Gathering();
     private String plan = "";
     private String present = "";
     private Optional<Adjuster> begun = Optional.empty();
@@ -51,7 +59,10 @@ public final class StoryTeller {
      * @param entry with its words
      */
     public void take(LogEntry entry) {
-        entry.record().matchFamily(new StoryLine(this, entry.word(), entry.text()));
+        SessionRecord record = entry.record();
+        record.tellFamily(gathering);
+        record.matchFamily(new StoryLine(entry.text(), present))
+                .ifPresent(words -> notice(record.tNanos(), entry.word().replace('-', ' '), words));
     }
 
     /**
@@ -100,29 +111,54 @@ public final class StoryTeller {
     }
 
     /** Something that the report tells by itself; the same again is counted. */
-    void notice(long tNanos, String kind, String text) {
+    private void notice(long tNanos, String kind, String text) {
         boolean tooMany = notices.size() >= MOST_NOTICES && !notices.containsKey(kind + text);
         Notice notice =
                 tooMany ? new Notice(tNanos, "more", "not told one by one", 1) : new Notice(tNanos, kind, text, 1);
         notices.merge(notice.kind() + notice.text(), notice, (old, same) -> old.again());
     }
 
-    /** The adjuster that is being set, for what is said meanwhile; empty where none is. */
-    String present() {
-        return present;
+    /** What the report shows in tables and drawings. */
+    private final class Gathering implements FamilyListener {
+
+        @Override
+        public void frame(Frame it) {
+            if (it instanceof ReadingTaken taken) {
+                levels.take(taken);
+                bestSoFar = taken.best();
+                bestSigma = taken.bestSigma();
+            }
+        }
+
+        @Override
+        public void said(Said it) {
+            if (it instanceof Said.Answer answer) {
+                safety.add(answer.text());
+            } else if (it instanceof Said.Command given && given.instruction() instanceof Instruction.TakeBack) {
+                levels.takeBack();
+            }
+        }
+
+        @Override
+        public void curveWork(CurveWork it) {
+            if (it instanceof CurveWork.PointTaken point) {
+                curve.put(point.hz(), new CurvePoint(point.hz(), point.level()));
+            }
+        }
+
+        @Override
+        public void work(Work it) {
+            if (it instanceof Adjuster change) {
+                adjuster(change);
+            } else if (it instanceof Work.PlanBegun begins) {
+                plan = begins.name();
+            } else if (it instanceof Work.DialNoted noted) {
+                dials.add(new DialError(noted.signalHz(), noted.errorHz(), noted.after()));
+            }
+        }
     }
 
-    void reading(ReadingTaken it) {
-        levels.take(it);
-        bestSoFar = it.best();
-        bestSigma = it.bestSigma();
-    }
-
-    void takeBack() {
-        levels.takeBack();
-    }
-
-    void adjuster(Adjuster it) {
+    private void adjuster(Adjuster it) {
         if (it.action() == Adjuster.Action.BEGIN) {
             closeOpenTurn();
             begun = Optional.of(it);
@@ -133,21 +169,5 @@ public final class StoryTeller {
             Adjuster from = begun.orElse(it);
             addTurn(from, Optional.of(it.action()), it.after(), it.gainDb());
         }
-    }
-
-    void plan(String name) {
-        plan = name;
-    }
-
-    void safety(String answer) {
-        safety.add(answer);
-    }
-
-    void point(CurvePoint point) {
-        curve.put(point.hz(), point);
-    }
-
-    void dial(DialError point) {
-        dials.add(point);
     }
 }

@@ -3,7 +3,7 @@ package org.slugpeak.cli.run;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Held;
@@ -40,45 +40,37 @@ public final class AutoAdvance implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        record.matchFamily(watching);
+        record.tellFamily(watching);
     }
 
-    /** What arms it and what counts; whether it is any of this is given only because the matcher wants a value. */
-    private final class Watching implements Families<Boolean> {
+    /** What arms it and what counts. */
+    private final class Watching implements FamilyListener {
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
-        }
-
-        @Override
-        public Boolean finding(Finding it) {
+        public void finding(Finding it) {
             if (it instanceof Held held) {
                 armed = true;
                 heldAt = held.value();
                 zero = Double.isNaN(held.lossDb());
                 departed = 0;
             }
-            return armed;
         }
 
         @Override
-        public Boolean work(Work it) {
+        public void work(Work it) {
             if (it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
                 armed = false;
                 swing = 0;
                 departed = 0;
             }
-            return armed;
         }
 
         @Override
-        public Boolean frame(Frame it) {
+        public void frame(Frame it) {
             if (it instanceof ReadingTaken taken && !Double.isNaN(taken.smoothed())) {
                 swing = Math.max(swing, Math.abs(taken.smoothed()));
                 departed = armed && taken.trend() != Trend.STEADY && isAway(taken.smoothed()) ? departed + 1 : 0;
             }
-            return armed;
         }
     }
 

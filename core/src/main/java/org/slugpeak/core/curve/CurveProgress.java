@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.session.Caution;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
@@ -184,39 +184,31 @@ public final class CurveProgress implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         nowNanos = record.tNanos();
-        record.matchFamily(hearing);
+        record.tellFamily(hearing);
     }
 
-    /** What moves the curve on; whether it is any of this is given only because the matcher wants a value. */
-    private final class Hearing implements Families<Boolean> {
+    /** What moves the curve on. */
+    private final class Hearing implements FamilyListener {
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
-        }
-
-        @Override
-        public Boolean frame(Frame it) {
+        public void frame(Frame it) {
             if (it instanceof ReadingTaken taken) {
                 reading(taken);
             }
-            return true;
         }
 
         @Override
-        public Boolean caution(Caution it) {
+        public void caution(Caution it) {
             if (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST) {
                 rest = checked.figures().figure();
             }
-            return true;
         }
 
         @Override
-        public Boolean request(Request it) {
+        public void request(Request it) {
             if (phase == Phase.RESTING && it instanceof Request.CheckOver) {
                 phase = Phase.SETTING;
             }
-            return true;
         }
     }
 

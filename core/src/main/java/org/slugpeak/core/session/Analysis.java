@@ -166,51 +166,46 @@ public final class Analysis {
      */
     public void command(Instruction instruction) {
         sink.take(new Said.Command(lastNanos, instruction));
-        instruction.match(obeying);
+        instruction.match(obeying).run();
     }
 
-    private boolean toLevelWatch(LevelCommand command) {
+    private void toLevelWatch(LevelCommand command) {
         if (stepping.isEmpty()) {
             level.command(lastNanos, command);
         }
-        return stepping.isEmpty();
     }
 
-    private boolean takeBack() {
-        boolean nothing = stepping.isPresent() && !stepping.get().undo();
-        if (nothing) {
+    private void takeBack() {
+        if (stepping.isPresent() && !stepping.get().undo()) {
             sink.take(new Work.NothingToTakeBack(lastNanos));
         }
-        return !nothing;
     }
 
     /** From here on something else is sought; the finder starts anew, since a peak says nothing of a dip. */
-    private boolean seek(Seek wanted) {
-        boolean other = wanted != settings.seek();
-        if (other) {
+    private void seek(Seek wanted) {
+        if (wanted != settings.seek()) {
             settings = settings.withSeek(wanted);
             finder = PeakFinder.create(settings, found);
             stepping.ifPresent(steps -> steps.seek(wanted));
         }
-        return other;
     }
 
-    /** What each kind of instruction does; whether it did anything is given only because the matcher wants a value. */
-    private final class Obeying implements Instruction.Matcher<Boolean> {
+    /** What each kind of instruction makes it do. */
+    private final class Obeying implements Instruction.Matcher<Runnable> {
 
         @Override
-        public Boolean level(Instruction.Level it) {
-            return toLevelWatch(it.command());
+        public Runnable level(Instruction.Level it) {
+            return () -> toLevelWatch(it.command());
         }
 
         @Override
-        public Boolean find(Instruction.Find it) {
-            return seek(it.seek());
+        public Runnable find(Instruction.Find it) {
+            return () -> seek(it.seek());
         }
 
         @Override
-        public Boolean takeBack(Instruction.TakeBack it) {
-            return Analysis.this.takeBack();
+        public Runnable takeBack(Instruction.TakeBack it) {
+            return Analysis.this::takeBack;
         }
     }
 

@@ -25,6 +25,11 @@ public sealed interface Caution extends SessionRecord
         return families.caution(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.caution(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

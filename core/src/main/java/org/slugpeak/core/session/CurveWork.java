@@ -11,6 +11,11 @@ public sealed interface CurveWork extends SessionRecord
         return families.curveWork(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.curveWork(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

@@ -14,6 +14,11 @@ public sealed interface Finding extends SessionRecord
         return families.finding(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.finding(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

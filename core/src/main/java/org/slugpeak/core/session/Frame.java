@@ -10,6 +10,11 @@ public sealed interface Frame extends SessionRecord permits SessionStart, Readin
         return families.frame(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.frame(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

@@ -11,6 +11,11 @@ public sealed interface Guard extends SessionRecord
         return families.guard(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.guard(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

@@ -13,6 +13,11 @@ public sealed interface Link extends SessionRecord
         return families.link(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.link(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

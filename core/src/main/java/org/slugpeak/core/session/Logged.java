@@ -35,4 +35,9 @@ public record Logged(long tNanos, Topic topic, double amount) implements Session
     public <R> R matchFamily(Families<R> families) {
         return families.logged(this);
     }
+
+    @Override
+    public void tellFamily(FamilyListener listener) {
+        listener.logged(this);
+    }
 }

@@ -26,6 +26,11 @@ public sealed interface Request extends SessionRecord
         return families.request(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.request(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

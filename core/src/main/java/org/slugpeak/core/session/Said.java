@@ -10,6 +10,11 @@ public sealed interface Said extends SessionRecord permits Said.Note, Said.Comma
         return families.said(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.said(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

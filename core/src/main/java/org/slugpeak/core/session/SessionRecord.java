@@ -5,8 +5,8 @@ package org.slugpeak.core.session;
  * are immutable values that any thread may use; what is said of them to a person is no part of them.
  *
  * <p>A record belongs to one family and has one {@link Manner}. Whoever takes records says which families it takes
- * ({@link Families}), and in a family that it looks into it meets every kind (the family's own matcher), so that a new kind
- * does not compile before each such place has been visited.
+ * ({@link Families}, or {@link FamilyListener} where nothing is given back), and in a family that it looks into it meets every
+ * kind (the family's own matcher), so that a new kind does not compile before each such place has been visited.
  */
 public sealed interface SessionRecord
         permits Frame, Finding, Caution, Request, Work, Guard, CurveWork, Link, Said, Sound, Logged {
@@ -33,4 +33,11 @@ public sealed interface SessionRecord
      * @return what that method gave
      */
     <R> R matchFamily(Families<R> families);
+
+    /**
+     * Calls the one method that fits the record's family, for whoever gives nothing back.
+     *
+     * @param listener says which families are heard
+     */
+    void tellFamily(FamilyListener listener);
 }

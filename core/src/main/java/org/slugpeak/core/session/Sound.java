@@ -20,6 +20,11 @@ public sealed interface Sound extends SessionRecord
         return families.sound(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.sound(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *

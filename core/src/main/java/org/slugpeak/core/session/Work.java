@@ -21,6 +21,11 @@ public sealed interface Work extends SessionRecord
         return families.work(this);
     }
 
+    @Override
+    default void tellFamily(FamilyListener listener) {
+        listener.work(this);
+    }
+
     /**
      * Calls the one method of the matcher that fits.
      *
