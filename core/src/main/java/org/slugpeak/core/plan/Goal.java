@@ -67,9 +67,9 @@ public enum Goal {
      * What an adjuster has gained for its goal.
      *
      * @param riseDb by how much the reading has risen, dB; NaN if not known
-     * @return dB, positive where it is better than before: less is more in a dip; NaN if not known
+     * @return dB, positive where it is better than before: less is more in a dip; NaN if not known, and where there are no decibels
      */
     public double gainDb(double riseDb) {
-        return hasDecibels() ? seek.better(riseDb, 0) : riseDb;
+        return hasDecibels() ? seek.better(riseDb, 0) : Double.NaN;
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Position;
-import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
@@ -55,7 +55,7 @@ public final class AlignmentProgress implements RecordSink {
     }
 
     private static boolean movesOn(SessionRecord record) {
-        return record instanceof Work.WentBack || record instanceof Adjuster;
+        return record instanceof Work || record instanceof Guard.BegunAgain;
     }
 
     /** The resting reading, generator off, is taken before anything else; to be called before the first record. */

@@ -1,9 +1,9 @@
 package org.slugpeak.core.progress;
 
-import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Families;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Passed;
@@ -39,10 +39,16 @@ record Hearing(Job job, Phase phase) implements Families<Phase>, Finding.Matcher
 
     @Override
     public Phase work(Work it) {
-        if (it instanceof Adjuster adjuster) {
-            return phase.adjuster(adjuster);
+        return it.match(new Course(phase));
+    }
+
+    /** What was gained before is not in the record that the adjuster will get. */
+    @Override
+    public Phase guard(Guard it) {
+        if (it instanceof Guard.BegunAgain) {
+            job.route().unsettled();
         }
-        return it instanceof Work.WentBack ? phase.wentBack() : phase;
+        return phase;
     }
 
     @Override

@@ -36,6 +36,11 @@ sealed interface Phase permits AtAdjuster, Settling, Ending, Resuming, Undamping
         return this;
     }
 
+    /** A session with this plan begins. */
+    default Phase begun() {
+        return this;
+    }
+
     /** An adjuster was begun or ended: from here on the log knows of it. */
     default Phase adjuster(Adjuster it) {
         return this;

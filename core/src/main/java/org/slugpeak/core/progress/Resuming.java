@@ -13,6 +13,12 @@ record Resuming(Ending ending) implements Phase {
         return new Resuming(new Ending(job, false));
     }
 
+    /** What the session before had begun and not ended is begun anew. */
+    @Override
+    public Phase begun() {
+        return from(ending.job());
+    }
+
     @Override
     public Phase wentBack() {
         return new Resuming(ending.wentBack());

@@ -33,7 +33,6 @@ record Turning(Job job, StuckWatch stuck, boolean twoPeaks) implements InHand {
     }
 
     private Phase beginAgain() {
-        job.route().unsettled();
         job.say(Guard.BegunAgain::new);
         return AtAdjuster.begin(job);
     }

@@ -32,9 +32,11 @@ class GoalTest {
         assertEquals(goal.seek().signCounts(), !goal.hasDecibels());
     }
 
+    /** From 3 mV to 0.5 mV beside a zero is no gain of 16 dB. */
     @Test
-    void aZeroHasNoDecibels() {
+    void aZeroHasNoDecibelsAndNoGain() {
         assertFalse(Goal.ZERO.hasDecibels());
+        assertTrue(Double.isNaN(Goal.ZERO.gainDb(-16)));
     }
 
     /** Common practice, no source: traps, discriminators and oscillators are judged by other signs than coupled circuits. */

@@ -92,4 +92,19 @@ class RoundsTest {
         Session session = Session.started(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), Plans.step("T1"))));
         assertEquals(1, session.peak(1).said(Work.PlanOver.class).size());
     }
+
+    /** A discriminator: the primary is peaked, the secondary set to zero, where a reading of next to nothing has no decibels. */
+    @Test
+    void doNotGoOnForTheSakeOfAZero() {
+        PlanStep secondary = Plans.with(Plans.step("T6 top"), Goal.ZERO, Plans.IF_SETUP, false, Acceptance.MAXIMUM);
+        Session session =
+                Session.started(Plans.plan(Plans.stage("FM", RepeatRule.USUAL, Plans.step("T6 bottom"), secondary)));
+        session.peak(8).stand(1, 2).peak(-40).stand(1, 2);
+        assertFalse(session.isFinished(), "the primary gained 8 dB");
+        session.peak(0.1).stand(1, 2).peak(-12).stand(1, 2);
+        assertTrue(session.isFinished());
+        List<Work.RoundEnded> rounds = session.said(Work.RoundEnded.class);
+        assertEquals(8, rounds.get(0).gainDb(), 1e-9);
+        assertEquals(RoundVerdict.CONVERGED, rounds.get(1).verdict());
+    }
 }
