@@ -10,7 +10,7 @@ import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
@@ -46,11 +46,11 @@ final class ObedientChore implements Chore {
     @Override
     public void hear(SessionRecord record, Bench bench) {
         check.ifPresent(it -> it.hear(record, bench));
-        record.matchFamily(new Hearing(bench));
+        record.tellFamily(new Hearing(bench));
     }
 
-    /** What it acts upon; whether it is any of this is given only because the matcher wants a value. */
-    private final class Hearing implements Families<Boolean> {
+    /** What it acts upon. */
+    private final class Hearing implements FamilyListener {
 
         private final Bench bench;
 
@@ -59,41 +59,32 @@ final class ObedientChore implements Chore {
         }
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
-        }
-
-        @Override
-        public Boolean work(Work it) {
+        public void work(Work it) {
             if (it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
                 wanted = part(adjuster.name());
                 wantedNanos = bench.nowNanos();
             }
             over = over || it instanceof Work.PlanOver;
-            return true;
         }
 
         @Override
-        public Boolean curveWork(CurveWork it) {
+        public void curveWork(CurveWork it) {
             over = over || it instanceof CurveWork.CurveOver;
-            return true;
         }
 
         @Override
-        public Boolean request(Request it) {
+        public void request(Request it) {
             if (it instanceof Request.SetGenerator set) {
                 wantedHz = OptionalDouble.of(set.hz());
                 wantedNanos = bench.nowNanos();
             }
-            return true;
         }
 
         @Override
-        public Boolean said(Said it) {
+        public void said(Said it) {
             if (it instanceof Said.Command given && given.instruction() instanceof Instruction.Level level) {
                 commanded(level.command(), bench);
             }
-            return true;
         }
     }
 

@@ -8,7 +8,7 @@ import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.receiver.Backlash;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Held;
@@ -107,11 +107,11 @@ final class SimulatedHand implements AdjusterChore.Turner {
         if (finished || doing == Doing.LEAVING) {
             return;
         }
-        record.matchFamily(new Hearing(tNanos));
+        record.tellFamily(new Hearing(tNanos));
     }
 
-    /** What the hand acts upon; whether it is any of this is given only because the matcher wants a value. */
-    private final class Hearing implements Families<Boolean>, Finding.Matcher<Boolean> {
+    /** What the hand acts upon. */
+    private final class Hearing implements FamilyListener, Finding.Matcher<Runnable> {
 
         private final long tNanos;
 
@@ -120,63 +120,50 @@ final class SimulatedHand implements AdjusterChore.Turner {
         }
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
-        }
-
-        @Override
-        public Boolean frame(Frame it) {
+        public void frame(Frame it) {
             if (it instanceof ReadingTaken taken) {
                 listen(taken, tNanos);
             }
-            return true;
         }
 
         @Override
-        public Boolean finding(Finding it) {
-            return it.match(this);
+        public void finding(Finding it) {
+            it.match(this).run();
         }
 
         @Override
-        public Boolean passed(Passed it) {
-            intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
-            return true;
+        public Runnable passed(Passed it) {
+            return () -> intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
         }
 
         @Override
-        public Boolean returned(Returned it) {
-            intend(tNanos, 0, SimulatedHand.this::stop);
-            return true;
+        public Runnable returned(Returned it) {
+            return () -> intend(tNanos, 0, SimulatedHand.this::stop);
         }
 
         @Override
-        public Boolean held(Held it) {
-            leave(tNanos);
-            return true;
+        public Runnable held(Held it) {
+            return () -> leave(tNanos);
         }
 
         @Override
-        public Boolean twoPeaks(TwoPeaks it) {
-            return false;
+        public Runnable twoPeaks(TwoPeaks it) {
+            return () -> {};
         }
 
         @Override
-        public Boolean noPeak(NoPeak it) {
-            SimulatedHand.this.noPeak(it.reason(), tNanos);
-            return true;
+        public Runnable noPeak(NoPeak it) {
+            return () -> SimulatedHand.this.noPeak(it.reason(), tNanos);
         }
 
         @Override
-        public Boolean hinted(Finding.Hinted it) {
-            if (it.hint() == Hint.WRONG_WAY) {
-                wrongWay(tNanos);
-            }
-            return true;
+        public Runnable hinted(Finding.Hinted it) {
+            return it.hint() == Hint.WRONG_WAY ? () -> wrongWay(tNanos) : () -> {};
         }
 
         @Override
-        public Boolean furtherPast(Finding.FurtherPast it) {
-            return false;
+        public Runnable furtherPast(Finding.FurtherPast it) {
+            return () -> {};
         }
     }
 
