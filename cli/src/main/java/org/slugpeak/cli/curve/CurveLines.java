@@ -1,7 +1,7 @@
 package org.slugpeak.cli.curve;
 
 import java.io.PrintStream;
-import java.util.Locale;
+import org.slugpeak.cli.words.CurvePhrase;
 import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.level.CheckKind;
@@ -45,13 +45,14 @@ final class CurveLines implements RecordSink, Families<String>, Request.Matcher<
     }
 
     private static String changed(Link.Changed it) {
-        return "link " + it.state().code() + (it.detail().isEmpty() ? "" : ": " + it.detail());
+        String state = it.state().code();
+        return it.detail().isEmpty() ? CurvePhrase.LINK.of(state) : CurvePhrase.LINK_DETAIL.of(state, it.detail());
     }
 
     @Override
     public String caution(Caution it) {
         if (it instanceof Overload) {
-            return "OVERLOAD: " + sentences.of(it);
+            return CurvePhrase.OVERLOAD.of(sentences.of(it));
         }
         return it instanceof Caution.Checked checked && checked.check() == CheckKind.REST ? sentences.of(it) : "";
     }
@@ -67,7 +68,7 @@ final class CurveLines implements RecordSink, Families<String>, Request.Matcher<
     }
 
     private String taken(CurveWork.PointTaken it) {
-        return String.format(Locale.ROOT, "    %s kHz reads %.4g %s", Frequencies.kHz(it.hz()), it.level(), unit);
+        return CurvePhrase.READS.of(Frequencies.kHz(it.hz()), it.level(), unit);
     }
 
     @Override
@@ -97,7 +98,7 @@ final class CurveLines implements RecordSink, Families<String>, Request.Matcher<
 
     @Override
     public String checkDropped(Request.CheckDropped it) {
-        return sentences.of(it) + "; without the resting reading the decibels are doubtful";
+        return CurvePhrase.NO_REST.of(sentences.of(it));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.slugpeak.cli.arithmetic.Table;
+import org.slugpeak.cli.words.CurvePhrase;
 import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.SafeHands;
 import org.slugpeak.core.curve.CoupledFit;
@@ -43,21 +44,22 @@ public final class CurveText {
         List<String> lines = new ArrayList<>();
         double middle = centreHz.orElseGet(() ->
                 curve.passband(3).map(Passband::centreHz).orElse(curve.highest().hz()));
-        lines.add(curve.points().size() + " points, highest at "
-                + Frequencies.kHz(curve.highest().hz()) + " kHz");
+        lines.add(CurvePhrase.HIGHEST.of(
+                curve.points().size(), Frequencies.kHz(curve.highest().hz())));
         lines.add(curve.passband(3)
-                .map(band -> "centre " + Frequencies.kHz(band.centreHz()) + " kHz, the middle of the -3 dB points")
-                .orElse("centre unknown: the curve does not fall by 3 dB on both sides; widen --span"));
+                .map(band -> CurvePhrase.CENTRE.of(Frequencies.kHz(band.centreHz())))
+                .orElseGet(CurvePhrase.NO_CENTRE::of));
         lines.add(widths(curve));
         lines.add(skirts(curve, middle));
         int humps = curve.humps(DIP_DB);
-        lines.add(humps == 1 ? "one hump" : humps + " humps: over-coupled, or circuits tuned apart");
+        lines.add(humps == 1 ? CurvePhrase.ONE_HUMP.of() : CurvePhrase.HUMPS.of(humps));
         lines.addAll(model(curve, transformers));
         return lines;
     }
 
     private static String widths(ResponseCurve curve) {
-        Table table = new Table("down", "from kHz", "to kHz", "width kHz");
+        Table table =
+                new Table(CurvePhrase.DOWN.of(), CurvePhrase.FROM.of(), CurvePhrase.TO.of(), CurvePhrase.WIDTH.of());
         for (double down : DOWN_DB) {
             String label = String.format(Locale.ROOT, "-%.0f dB", down);
             curve.passband(down)
@@ -67,39 +69,35 @@ public final class CurveText {
                                     Frequencies.kHz(band.lowHz()),
                                     Frequencies.kHz(band.highHz()),
                                     Frequencies.kHz(band.widthHz())),
-                            () -> table.row(label, "-", "-", "beyond the span"));
+                            () -> table.row(label, "-", "-", CurvePhrase.BEYOND_SPAN.of()));
         }
         return table.text();
     }
 
     private static String skirts(ResponseCurve curve, double middle) {
-        String where = "skirts 5 kHz to either side of " + Frequencies.kHz(middle) + " kHz: ";
         OptionalDouble difference = curve.skirtDifferenceDb(middle, SKIRT_HZ);
-        if (difference.isEmpty()) {
-            return where + "not measured; widen --span";
+        String found = difference.isEmpty()
+                ? CurvePhrase.SKIRTS_UNKNOWN.of()
+                : CurvePhrase.SKIRTS_ARE.of(
+                        Rounded.to(curve.dbAt(middle - SKIRT_HZ).orElseThrow(), 1),
+                        Rounded.to(curve.dbAt(middle + SKIRT_HZ).orElseThrow(), 1),
+                        verdict(difference.getAsDouble()));
+        return CurvePhrase.SKIRTS.of(Frequencies.kHz(middle), found);
+    }
+
+    private static String verdict(double differenceDb) {
+        if (Math.abs(differenceDb) <= EVEN_SKIRTS_DB) {
+            return CurvePhrase.EVEN.of();
         }
-        double dB = difference.getAsDouble();
-        String verdict = Math.abs(dB) <= EVEN_SKIRTS_DB
-                ? "even within 1 dB"
-                : dB > 0 ? "uneven, the circuits are tuned too high" : "uneven, the circuits are tuned too low";
-        return String.format(
-                Locale.ROOT,
-                "%slower %.1f dB, upper %.1f dB: %s",
-                where,
-                Rounded.to(curve.dbAt(middle - SKIRT_HZ).orElseThrow(), 1),
-                Rounded.to(curve.dbAt(middle + SKIRT_HZ).orElseThrow(), 1),
-                verdict);
+        return (differenceDb > 0 ? CurvePhrase.TOO_HIGH : CurvePhrase.TOO_LOW).of();
     }
 
     private static List<String> model(ResponseCurve curve, int transformers) {
-        String name = transformers == 1 ? "one coupled pair" : transformers + " equal coupled pairs";
+        String name = transformers == 1 ? CurvePhrase.ONE_PAIR.of() : CurvePhrase.PAIRS.of(transformers);
         try {
             CoupledFit fit = CoupledFit.of(curve, transformers);
             List<String> lines = new ArrayList<>();
-            lines.add(String.format(
-                    Locale.ROOT,
-                    "model of %s: centre %s +- %s kHz, Q %.1f +- %.1f, coupling %.2f +- %.2f of critical"
-                            + " (one sigma; the points scatter by %.1f %% of the highest)",
+            lines.add(CurvePhrase.MODEL.of(
                     name,
                     Frequencies.kHz(fit.centreHz()),
                     Frequencies.kHz(fit.centreSigmaHz()),
@@ -109,15 +107,13 @@ public final class CurveText {
                     fit.kappaSigma(),
                     100 * fit.scatter()));
             if (fit.scatter() > POOR_FIT) {
-                lines.add("the model does not describe this curve well: the circuits are tuned apart, or"
-                        + " --transformers is another number");
+                lines.add(CurvePhrase.POOR_FIT.of());
             } else if (fit.isOverCoupled()) {
-                lines.add("OVER-COUPLED: peaking its slugs in turn ends on one hump; compare the skirts, or with "
-                        + SafeHands.safe() + " damp the partner winding");
+                lines.add(CurvePhrase.OVER_COUPLED.of(SafeHands.safe()));
             }
             return lines;
         } catch (Refused undetermined) {
-            return List.of("no model of " + name + ": " + undetermined.reason());
+            return List.of(CurvePhrase.NO_MODEL.of(name, undetermined.reason()));
         }
     }
 
@@ -129,24 +125,24 @@ public final class CurveText {
      * @return a table
      */
     public static String compare(ResponseCurve before, ResponseCurve now) {
-        Table table = new Table("", "before", "now", "");
-        row(table, "centre", centre(before), centre(now), "kHz");
+        Table table = new Table("", CurvePhrase.BEFORE.of(), CurvePhrase.NOW.of(), "");
+        row(table, CurvePhrase.CENTRE_ROW.of(), centre(before), centre(now), "kHz");
         for (double down : DOWN_DB) {
-            row(table, String.format(Locale.ROOT, "-%.0f dB", down), width(before, down), width(now, down), "kHz wide");
+            row(
+                    table,
+                    String.format(Locale.ROOT, "-%.0f dB", down),
+                    width(before, down),
+                    width(now, down),
+                    CurvePhrase.WIDE.of());
         }
-        row(table, "humps", "" + before.humps(DIP_DB), "" + now.humps(DIP_DB), "");
+        row(table, CurvePhrase.HUMPS_ROW.of(), "" + before.humps(DIP_DB), "" + now.humps(DIP_DB), "");
         row(
                 table,
-                "highest",
+                CurvePhrase.HIGHEST_ROW.of(),
                 level(before.highest().level()),
                 level(now.highest().level()),
-                String.format(
-                        Locale.ROOT,
-                        "%+.1f dB at the same generator level",
-                        Rounded.to(
-                                Decibels.of(
-                                        now.highest().level() / before.highest().level()),
-                                1)));
+                CurvePhrase.SAME_GENERATOR.of(Rounded.to(
+                        Decibels.of(now.highest().level() / before.highest().level()), 1)));
         return table.text();
     }
 
@@ -155,11 +151,11 @@ public final class CurveText {
     }
 
     private static String centre(ResponseCurve curve) {
-        return curve.passband(3).map(band -> Frequencies.kHz(band.centreHz())).orElse("unknown");
+        return curve.passband(3).map(band -> Frequencies.kHz(band.centreHz())).orElseGet(CurvePhrase.UNKNOWN::of);
     }
 
     private static String width(ResponseCurve curve, double down) {
-        return curve.passband(down).map(band -> Frequencies.kHz(band.widthHz())).orElse("beyond");
+        return curve.passband(down).map(band -> Frequencies.kHz(band.widthHz())).orElseGet(CurvePhrase.BEYOND::of);
     }
 
     private static String level(double level) {

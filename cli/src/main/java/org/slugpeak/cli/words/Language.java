@@ -5,45 +5,76 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** The sentences of one language, from one file. Immutable; any thread may use it. */
+/**
+ * The sentences of one language, from one file beside this class, {@code LANGUAGE_COUNTRY.properties} or
+ * {@code LANGUAGE.properties} by the codes of a locale; a sentence that it lacks is said in English. Immutable; any thread may use it.
+ */
 final class Language {
 
-    static final Language ENGLISH = new Language("english.properties");
+    /** What every other language falls back to. */
+    static final Language ENGLISH = new Language(
+            read("english.properties").orElseThrow(() -> new IllegalStateException("there is no english.properties")));
 
-    private final Map<Phrase, String> sentences = new EnumMap<>(Phrase.class);
+    private static final Map<Locale, Language> READ = new ConcurrentHashMap<>();
 
-    /** Reads a file that lies beside this class; refused where a sentence is missing. */
-    Language(String file) {
-        Properties read = read(file);
-        for (Phrase phrase : Phrase.values()) {
-            String sentence = read.getProperty(phrase.name());
-            if (sentence == null) {
-                throw new IllegalStateException(file + " has no " + phrase);
-            }
-            sentences.put(phrase, sentence);
-        }
+    private final Properties sentences;
+
+    private Language(Properties sentences) {
+        this.sentences = sentences;
     }
 
-    static Properties read(String file) {
-        Properties properties = new Properties();
+    /** The one that the user's system speaks, where there is a file for it. */
+    static Language today() {
+        return READ.computeIfAbsent(Locale.getDefault(Locale.Category.DISPLAY), Language::of);
+    }
+
+    private static Language of(Locale locale) {
+        return List.of(locale.getLanguage() + "_" + locale.getCountry(), locale.getLanguage()).stream()
+                .flatMap(name -> read(name + ".properties").stream())
+                .findFirst()
+                .map(Language::new)
+                .orElse(ENGLISH);
+    }
+
+    private static Optional<Properties> read(String file) {
         try (InputStream in = Language.class.getResourceAsStream(file)) {
             if (in == null) {
-                throw new IllegalStateException("there is no " + file);
+                return Optional.empty();
             }
+            Properties properties = new Properties();
             properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+            return Optional.of(properties);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return properties;
     }
 
-    String say(Phrase phrase, Object... gaps) {
-        String sentence = sentences.getOrDefault(phrase, "");
+    String say(String key, Object... gaps) {
+        String sentence = sentence(key);
         return gaps.length == 0 ? sentence : String.format(Locale.ROOT, sentence, gaps);
+    }
+
+    private String sentence(String key) {
+        String sentence = sentences.getProperty(key);
+        if (sentence != null) {
+            return sentence;
+        }
+        if (this == ENGLISH) {
+            throw new IllegalStateException("english.properties has no " + key);
+        }
+        return ENGLISH.sentence(key);
+    }
+
+    Properties sentences() {
+        Properties copy = new Properties();
+        copy.putAll(sentences);
+        return copy;
     }
 }

@@ -195,6 +195,6 @@ enum Phrase {
 
     /** The sentence, with its gaps filled. */
     String of(Object... gaps) {
-        return Language.ENGLISH.say(this, gaps);
+        return Language.today().say(name(), gaps);
     }
 }

@@ -1,0 +1,32 @@
+package org.slugpeak.cli.words;
+
+/**
+ * The key of a sentence, or of a word on a screen or in a table; what it says stands in a file for each language, as
+ * {@code kind.NAME}. Immutable; any thread may use it.
+ */
+public interface Saying {
+
+    /**
+     * What its key begins with.
+     *
+     * @return a word of the file
+     */
+    String kind();
+
+    /**
+     * The name of the constant.
+     *
+     * @return what its key ends with
+     */
+    String name();
+
+    /**
+     * The sentence in today's language.
+     *
+     * @param gaps what its gaps are filled with, in order
+     * @return a sentence
+     */
+    default String of(Object... gaps) {
+        return Language.today().say(kind() + "." + name(), gaps);
+    }
+}
