@@ -3,6 +3,7 @@ package org.slugpeak.cli.arithmetic;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.slugpeak.cli.words.ScalePhrase;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.scale.CalibrationLine;
 import org.slugpeak.core.scale.DialAdvice;
@@ -22,7 +23,7 @@ public final class ScaleText {
      * @return a table
      */
     public static String points(List<KnownPoint> points) {
-        Table table = new Table("dial kHz", "true kHz", "dial is off by", "");
+        Table table = new Table(ScalePhrase.DIAL.of(), ScalePhrase.TRUE.of(), ScalePhrase.OFF_BY.of(), "");
         for (KnownPoint each : points) {
             table.row(kHz(each.dialHz()), kHz(each.trueHz()), signedKhz(each.dialErrorHz()) + " kHz", percent(each));
         }
@@ -41,7 +42,7 @@ public final class ScaleText {
      * @return a table; only marks between the known points
      */
     public static String corrections(DialScale scale, double stepHz) {
-        Table table = new Table("dial kHz", "true kHz", "correction", "+-");
+        Table table = new Table(ScalePhrase.DIAL.of(), ScalePhrase.TRUE.of(), ScalePhrase.CORRECTION.of(), "+-");
         double last = scale.points().get(scale.points().size() - 1).dialHz();
         long first = (long) Math.ceil(scale.points().get(0).dialHz() / stepHz - 1e-9);
         for (long mark = first; mark * stepHz <= last * (1 + 1e-12); mark++) {
@@ -61,7 +62,7 @@ public final class ScaleText {
      * @return one line
      */
     public static String setting(double trueHz, ScaleEstimate dial) {
-        return "set the dial to " + kHz(dial.hz()) + " kHz to get " + kHz(trueHz) + " kHz (" + uncertainty(dial) + ")";
+        return ScalePhrase.SET_DIAL.of(kHz(dial.hz()), kHz(trueHz), uncertainty(dial));
     }
 
     /**
@@ -72,14 +73,14 @@ public final class ScaleText {
      * @return one line
      */
     public static String reading(double dialHz, ScaleEstimate truth) {
-        return "dial " + kHz(dialHz) + " kHz gives " + kHz(truth.hz()) + " kHz (" + uncertainty(truth) + ")";
+        return ScalePhrase.GIVES.of(kHz(dialHz), kHz(truth.hz()), uncertainty(truth));
     }
 
     private static String uncertainty(ScaleEstimate estimate) {
-        String sigma = "+- " + kHz(estimate.sigmaHz()) + " kHz, one sigma";
+        String sigma = kHz(estimate.sigmaHz());
         return Double.isNaN(estimate.bowHz())
-                ? sigma + "; with two points nothing is known of a bend between them: add a third"
-                : sigma + "; a bend of the scale may add " + kHz(estimate.bowHz()) + " kHz";
+                ? ScalePhrase.BEND_UNKNOWN.of(sigma)
+                : ScalePhrase.BEND.of(sigma, kHz(estimate.bowHz()));
     }
 
     /**
@@ -103,12 +104,8 @@ public final class ScaleText {
      * @return one line
      */
     public static String line(CalibrationLine line) {
-        return String.format(
-                Locale.ROOT,
-                "as a straight line: correction %+.3f kHz %+.3f %% of the dial, points scatter by %.3f kHz",
-                Rounded.to(line.offset() / 1e3, 3),
-                Rounded.to(100 * line.slope(), 3),
-                line.scatter() / 1e3);
+        return ScalePhrase.LINE.of(
+                Rounded.to(line.offset() / 1e3, 3), Rounded.to(100 * line.slope(), 3), line.scatter() / 1e3);
     }
 
     /**
@@ -119,25 +116,18 @@ public final class ScaleText {
      */
     public static String advice(List<DialAdvice> advice) {
         return advice.isEmpty()
-                ? "the dial is right: leave the oscillator alone"
+                ? ScalePhrase.RIGHT.of()
                 : advice.stream().map(ScaleText::sentence).collect(Collectors.joining(System.lineSeparator()));
     }
 
     private static String sentence(DialAdvice advice) {
-        String way = advice.more() ? "more" : "less";
-        String effect = kHz(advice.effectHz()) + " kHz";
+        String effect = kHz(advice.effectHz());
         return switch (advice.adjuster()) {
-            case TRIMMER ->
-                "oscillator trimmer: " + way + " capacitance (it puts the high end off by about " + effect + ")";
-            case PADDER -> "padder: " + way + " capacitance (it puts the low end off by about " + effect + ")";
-            case SLUG ->
-                "oscillator slug: " + way + " inductance, " + (advice.more() ? "slug in" : "slug out")
-                        + " (it puts the low end off by about " + effect + ")";
-            case POINTER ->
-                "first check the pointer on its reference mark: the error is the same percentage everywhere";
-            case MIDDLE ->
-                "the middle stays off by about " + effect
-                        + " when both ends are right: no adjuster does that; check the IF, and the gang's plates";
+            case TRIMMER -> (advice.more() ? ScalePhrase.TRIMMER_MORE : ScalePhrase.TRIMMER_LESS).of(effect);
+            case PADDER -> (advice.more() ? ScalePhrase.PADDER_MORE : ScalePhrase.PADDER_LESS).of(effect);
+            case SLUG -> (advice.more() ? ScalePhrase.SLUG_IN : ScalePhrase.SLUG_OUT).of(effect);
+            case POINTER -> ScalePhrase.POINTER.of();
+            case MIDDLE -> ScalePhrase.MIDDLE.of(effect);
         };
     }
 

@@ -2,7 +2,9 @@ package org.slugpeak.cli.arithmetic;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.slugpeak.cli.quantity.FrequencyText;
+import org.slugpeak.cli.words.SuperhetPhrase;
 import org.slugpeak.core.receiver.GeneratorResponse;
 import org.slugpeak.core.receiver.MixingResponse;
 import org.slugpeak.core.receiver.Superhet;
@@ -21,7 +23,11 @@ public final class SuperhetText {
      * @return a table
      */
     public static String frequencies(Superhet receiver, double[] dialsHz) {
-        Table table = new Table("dial", "oscillator", "image", "heard again at dial");
+        Table table = new Table(
+                SuperhetPhrase.DIAL.of(),
+                SuperhetPhrase.OSCILLATOR.of(),
+                SuperhetPhrase.IMAGE.of(),
+                SuperhetPhrase.HEARD_AGAIN.of());
         for (double dial : dialsHz) {
             table.row(
                     FrequencyText.of(dial),
@@ -45,23 +51,31 @@ public final class SuperhetText {
      * @return one line for each, or one that says that nothing fools
      */
     public static String generator(List<GeneratorResponse> found, double generatorHz, double dialHz) {
-        StringBuilder text = new StringBuilder();
-        for (GeneratorResponse each : found) {
-            String harmonic = each.generatorHarmonic() == 1 ? "itself" : "times " + each.generatorHarmonic();
-            text.append(String.format(
-                    Locale.ROOT,
-                    "%s: generator %s %s = %s falls on %s of dial %s%n",
-                    each.isWanted() ? "wanted" : "FOOLS",
-                    FrequencyText.of(generatorHz),
-                    harmonic,
-                    FrequencyText.of(each.generatorHarmonic() * generatorHz),
-                    each.path().words(),
-                    FrequencyText.of(dialHz)));
-        }
-        return text.isEmpty()
-                ? "generator %s: neither it nor a harmonic up to the fifth is heard at dial %s"
-                        .formatted(FrequencyText.of(generatorHz), FrequencyText.of(dialHz))
-                : text.toString().stripTrailing();
+        String generator = FrequencyText.of(generatorHz);
+        String dial = FrequencyText.of(dialHz);
+        return found.isEmpty()
+                ? SuperhetPhrase.NOT_HEARD.of(generator, dial)
+                : found.stream()
+                        .map(each -> (each.isWanted() ? SuperhetPhrase.WANTED : SuperhetPhrase.FOOLS)
+                                .of(
+                                        generator,
+                                        harmonic(each.generatorHarmonic()),
+                                        FrequencyText.of(each.generatorHarmonic() * generatorHz),
+                                        way(each.path()),
+                                        dial))
+                        .collect(Collectors.joining(System.lineSeparator()));
+    }
+
+    private static String harmonic(int number) {
+        return number == 1 ? SuperhetPhrase.ITSELF.of() : SuperhetPhrase.TIMES.of(number);
+    }
+
+    private static String way(GeneratorResponse.Path path) {
+        return switch (path) {
+            case SIGNAL -> SuperhetPhrase.ON_SIGNAL.of();
+            case IMAGE -> SuperhetPhrase.ON_IMAGE.of();
+            case INTERMEDIATE -> SuperhetPhrase.ON_INTERMEDIATE.of();
+        };
     }
 
     /**
@@ -73,7 +87,12 @@ public final class SuperhetText {
      * @return a table
      */
     public static String responses(List<MixingResponse> responses, Superhet receiver, double dialHz) {
-        Table table = new Table("order", "m (oscillator)", "n (signal)", "signal", "");
+        Table table = new Table(
+                SuperhetPhrase.ORDER.of(),
+                SuperhetPhrase.M.of(),
+                SuperhetPhrase.N.of(),
+                SuperhetPhrase.SIGNAL.of(),
+                "");
         for (MixingResponse each : responses) {
             table.row(
                     Integer.toString(each.order()),
@@ -87,14 +106,17 @@ public final class SuperhetText {
 
     private static String name(MixingResponse response, Superhet receiver, double dialHz) {
         if (response.oscillatorHarmonic() == 0 && response.signalHarmonic() == 1) {
-            return "IF break-through";
+            return SuperhetPhrase.BREAK_THROUGH.of();
         }
         if (response.order() != 2) {
             return "";
         }
         boolean wanted =
                 Math.abs(response.signalHz() - dialHz) < Math.abs(response.signalHz() - receiver.imageHz(dialHz));
-        return response.oscillatorHarmonic() == 0 ? "" : wanted ? "wanted" : "image";
+        if (response.oscillatorHarmonic() == 0) {
+            return "";
+        }
+        return (wanted ? SuperhetPhrase.IS_WANTED : SuperhetPhrase.IS_IMAGE).of();
     }
 
     /**
@@ -104,13 +126,11 @@ public final class SuperhetText {
      * @return three lines
      */
     public static String parts(TrackingCircuit circuit) {
-        return String.format(
-                Locale.ROOT,
-                "oscillator coil %8.2f uH%npadder          %8.1f pF%ntrimmer         %8.2f pF more than the signal circuit"
-                        + " has",
-                circuit.oscillatorCoilHenry() * 1e6,
-                circuit.padderFarad() * 1e12,
-                circuit.trimmerFarad() * 1e12);
+        return String.join(
+                System.lineSeparator(),
+                SuperhetPhrase.COIL.of(circuit.oscillatorCoilHenry() * 1e6),
+                SuperhetPhrase.PADDER.of(circuit.padderFarad() * 1e12),
+                SuperhetPhrase.TRIMMER.of(circuit.trimmerFarad() * 1e12));
     }
 
     /**
@@ -122,7 +142,11 @@ public final class SuperhetText {
      * @return a table
      */
     public static String trackingErrors(TrackingCircuit circuit, double intermediateHz, double[] dialsHz) {
-        Table table = new Table("dial", "gang + strays", "oscillator", "error");
+        Table table = new Table(
+                SuperhetPhrase.DIAL.of(),
+                SuperhetPhrase.GANG.of(),
+                SuperhetPhrase.OSCILLATOR.of(),
+                SuperhetPhrase.ERROR.of());
         for (double dial : dialsHz) {
             double gang = circuit.gangFarad(dial);
             table.row(

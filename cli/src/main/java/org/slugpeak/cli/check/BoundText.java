@@ -1,7 +1,7 @@
 package org.slugpeak.cli.check;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
+import org.slugpeak.cli.words.CheckPhrase;
 
 /** Says beside a measured figure what it should have been, where that is stated. */
 public final class BoundText {
@@ -10,18 +10,27 @@ public final class BoundText {
 
     static String atLeast(OptionalDouble bound, OptionalDouble measured, double scale, String suffix) {
         return bound.isPresent() && measured.isPresent()
-                ? text("at least", bound.getAsDouble(), measured.getAsDouble() >= bound.getAsDouble(), scale, suffix)
+                ? text(
+                        CheckPhrase.AT_LEAST,
+                        bound.getAsDouble(),
+                        measured.getAsDouble() >= bound.getAsDouble(),
+                        scale,
+                        suffix)
                 : "";
     }
 
     static String atMost(OptionalDouble bound, OptionalDouble measured, double scale, String suffix) {
         return bound.isPresent() && measured.isPresent()
-                ? text("at most", bound.getAsDouble(), measured.getAsDouble() <= bound.getAsDouble(), scale, suffix)
+                ? text(
+                        CheckPhrase.AT_MOST,
+                        bound.getAsDouble(),
+                        measured.getAsDouble() <= bound.getAsDouble(),
+                        scale,
+                        suffix)
                 : "";
     }
 
-    private static String text(String relation, double bound, boolean met, double scale, String suffix) {
-        return String.format(
-                Locale.ROOT, "; should be %s %.4g%s: %s", relation, bound * scale, suffix, met ? "it is" : "IT IS NOT");
+    private static String text(CheckPhrase relation, double bound, boolean met, double scale, String suffix) {
+        return relation.of(bound * scale, suffix, (met ? CheckPhrase.IT_IS : CheckPhrase.IT_IS_NOT).of());
     }
 }

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.slugpeak.bridge.instrument.LinkBounds;
 import org.slugpeak.bridge.source.LinkReport;
+import org.slugpeak.cli.words.CheckPhrase;
+import org.slugpeak.cli.words.CodeWords;
 
 /** Says how sound a link is, and what that means at the bench. */
 public final class LinkReportText {
@@ -33,30 +35,30 @@ public final class LinkReportText {
 
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        lines.add(line("readings", Long.toString(report.readings())));
+        lines.add(line(CheckPhrase.READINGS, Long.toString(report.readings())));
         lines.add(line(
-                "rate",
-                figure(report.perSecond(), 1, " a second")
+                CheckPhrase.RATE,
+                figure(report.perSecond(), 1, CheckPhrase.PER_SECOND)
                         + BoundText.atLeast(bounds.leastPerSecond(), report.perSecond(), 1, "")));
         lines.add(line(
-                "jitter",
-                figure(report.jitterSeconds(), 1e3, " ms from interval to interval")
+                CheckPhrase.JITTER,
+                figure(report.jitterSeconds(), 1e3, CheckPhrase.BETWEEN_INTERVALS)
                         + BoundText.atMost(bounds.mostJitterSeconds(), report.jitterSeconds(), 1e3, " ms")));
-        lines.add(line("longest interval", figure(report.longestSeconds(), 1e3, " ms")));
+        lines.add(line(CheckPhrase.LONGEST, figure(report.longestSeconds(), 1e3, CheckPhrase.MILLISECONDS)));
         lines.add(line(
-                "noise",
-                figure(report.noise(), 1, unit + " (one sigma, short term)")
+                CheckPhrase.NOISE,
+                figure(report.noise(), CheckPhrase.SIGMA)
                         + BoundText.atMost(bounds.mostNoise(), report.noise(), 1, unit)));
-        lines.add(line("resolution", figure(report.resolution(), 1, unit + " (smallest step seen)")));
-        report.effectiveBits().ifPresent(bits -> lines.add(line("effective bits", bits(bits))));
-        humRejectionDb.ifPresent(decibels -> lines.add(line("hum rejection", hum(decibels))));
-        lines.add(line("over-range", Long.toString(report.overRange())));
-        lines.add(line("no value", Long.toString(report.withoutValue())));
-        lines.add(line("not readings", garbled()));
-        lines.add(line("skipped", Long.toString(report.skipped())));
-        lines.add(line("gaps", report.gaps() + ", link lost " + report.lost() + ", stale " + report.stale()));
-        lines.add(line("range changes", report.rangeChanges() + ", restarts " + report.restarts()));
-        report.perSecond().ifPresent(rate -> lines.add(line("turn no faster", speeds(rate))));
+        lines.add(line(CheckPhrase.RESOLUTION, figure(report.resolution(), CheckPhrase.SMALLEST_STEP)));
+        report.effectiveBits().ifPresent(bits -> lines.add(line(CheckPhrase.BITS, bits(bits))));
+        humRejectionDb.ifPresent(decibels -> lines.add(line(CheckPhrase.HUM, hum(decibels))));
+        lines.add(line(CheckPhrase.OVER_RANGE, Long.toString(report.overRange())));
+        lines.add(line(CheckPhrase.NO_VALUE, Long.toString(report.withoutValue())));
+        lines.add(line(CheckPhrase.NOT_READINGS, garbled()));
+        lines.add(line(CheckPhrase.SKIPPED, Long.toString(report.skipped())));
+        lines.add(line(CheckPhrase.GAPS, CheckPhrase.LOST_AND_STALE.of(report.gaps(), report.lost(), report.stale())));
+        lines.add(line(CheckPhrase.RANGE_CHANGES, CheckPhrase.RESTARTS.of(report.rangeChanges(), report.restarts())));
+        report.perSecond().ifPresent(rate -> lines.add(line(CheckPhrase.TURN_NO_FASTER, speeds(rate))));
         return lines;
     }
 
@@ -66,16 +68,13 @@ public final class LinkReportText {
     }
 
     private String hum(double decibels) {
-        return String.format(Locale.ROOT, "%.0f dB or better", decibels)
+        return CheckPhrase.OR_BETTER.of(decibels)
                 + BoundText.atLeast(bounds.leastHumRejectionDb(), humRejectionDb, 1, " dB");
     }
 
     private static String speeds(double rate) {
-        return String.format(
-                Locale.ROOT,
-                "than %.2f turns a second on an IF slug, %.3f on a trimmer",
-                SLUG_TURNS * rate / READINGS_ACROSS_A_PEAK,
-                TRIMMER_TURNS * rate / READINGS_ACROSS_A_PEAK);
+        return CheckPhrase.SPEEDS.of(
+                SLUG_TURNS * rate / READINGS_ACROSS_A_PEAK, TRIMMER_TURNS * rate / READINGS_ACROSS_A_PEAK);
     }
 
     private String garbled() {
@@ -84,19 +83,21 @@ public final class LinkReportText {
         }
         return report.garbledInAll() + " ("
                 + report.garbled().entrySet().stream()
-                        .map(each -> each.getKey().code() + " " + each.getValue())
+                        .map(each -> CodeWords.of(each.getKey().code()) + " " + each.getValue())
                         .sorted()
                         .collect(Collectors.joining(", "))
                 + ")";
     }
 
-    private static String line(String name, String value) {
-        return String.format(Locale.ROOT, "%-17s %s", name, value);
+    private static String line(CheckPhrase name, String value) {
+        return String.format(Locale.ROOT, "%-17s %s", name.of(), value);
     }
 
-    private static String figure(OptionalDouble value, double scale, String suffix) {
-        return value.isPresent()
-                ? String.format(Locale.ROOT, "%.4g%s", value.getAsDouble() * scale, suffix)
-                : "not known";
+    private static String figure(OptionalDouble value, double scale, CheckPhrase phrase) {
+        return value.isPresent() ? phrase.of(value.getAsDouble() * scale) : CheckPhrase.NOT_KNOWN.of();
+    }
+
+    private String figure(OptionalDouble value, CheckPhrase phrase) {
+        return value.isPresent() ? phrase.of(value.getAsDouble(), unit) : CheckPhrase.NOT_KNOWN.of();
     }
 }

@@ -14,6 +14,7 @@ import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.cli.open.SourceOpener;
 import org.slugpeak.cli.run.Interruption;
+import org.slugpeak.cli.words.CheckPhrase;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
@@ -48,7 +49,7 @@ public final class SoundCheck {
                         volts,
                         InstantSource.system().instant()));
         out.println(device + ": " + outcome.report());
-        out.println("kept in " + file);
+        out.println(CheckPhrase.KEPT.of(file));
         out.flush();
     }
 

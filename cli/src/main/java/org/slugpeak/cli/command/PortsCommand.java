@@ -10,6 +10,7 @@ import org.slugpeak.bridge.serial.SerialPorts;
 import org.slugpeak.bridge.sim.SimSource;
 import org.slugpeak.bridge.sound.SoundInput;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.cli.words.CheckPhrase;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -31,21 +32,21 @@ public final class PortsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BridgeException {
         PrintWriter out = spec.commandLine().getOut();
-        out.println("Serial ports (--from):");
+        out.println(CheckPhrase.SERIAL_PORTS.of());
         List<PortInfo> ports = SerialPorts.list();
         ports.forEach(port -> out.println(line(port.stablePath().orElse(port.path()), port.description())));
         if (ports.isEmpty()) {
-            out.println("  none; plug the meter or the ADC board in and look again");
+            out.println("  " + CheckPhrase.NO_PORTS.of());
         }
-        out.println("Sound inputs (--from):");
+        out.println(CheckPhrase.SOUND_INPUTS.of());
         List<SoundInput> inputs = SoundInput.list();
         inputs.forEach(input -> out.println(line("sound:" + input.name(), input.description())));
         if (inputs.isEmpty()) {
-            out.println("  none");
+            out.println("  " + CheckPhrase.NO_INPUTS.of());
         }
-        out.println("Simulated benches (--from):");
+        out.println(CheckPhrase.BENCHES.of());
         SimSource.names().forEach(name -> out.println("  sim:" + name));
-        out.println("Instrument descriptions (--meter):");
+        out.println(CheckPhrase.INSTRUMENTS.of());
         Instruments.SHIPPED.forEach(name -> out.println("  " + name));
         out.flush();
         return 0;

@@ -1,7 +1,6 @@
 package org.slugpeak.cli.command;
 
 import java.io.PrintWriter;
-import java.util.Locale;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import org.slugpeak.cli.arithmetic.Formula;
@@ -14,6 +13,7 @@ import org.slugpeak.cli.quantity.Power;
 import org.slugpeak.cli.quantity.Resistance;
 import org.slugpeak.cli.quantity.Significant;
 import org.slugpeak.cli.quantity.Voltage;
+import org.slugpeak.cli.words.SuperhetPhrase;
 import org.slugpeak.core.receiver.ImageRatio;
 import org.slugpeak.core.receiver.LoopField;
 import org.slugpeak.core.receiver.MeterLoading;
@@ -128,9 +128,8 @@ public final class SuperhetCommand implements Runnable {
         out.println(SuperhetText.frequencies(superhet, dialsHz));
         for (double dial : dialsHz) {
             superhet.intermediateHarmonicsWithin(dial - nearHz, dial + nearHz)
-                    .forEach(whistle -> out.printf(
-                            "AVOID dial %s: the set whistles at %s, a harmonic of its own IF%n",
-                            FrequencyText.of(dial), FrequencyText.of(whistle)));
+                    .forEach(whistle ->
+                            out.println(SuperhetPhrase.AVOID.of(FrequencyText.of(dial), FrequencyText.of(whistle))));
             if (generatorHz != null) {
                 out.println(SuperhetText.generator(
                         superhet.generatorResponses(generatorHz, dial, nearHz), generatorHz, dial));
@@ -263,12 +262,10 @@ public final class SuperhetCommand implements Runnable {
                     double[] qs) {
         PrintWriter out = out();
         for (double dial : dialsHz) {
-            out.printf(
-                    Locale.ROOT,
-                    "dial %s: image %s, %.1f dB down%n",
+            out.println(SuperhetPhrase.IMAGE_DOWN.of(
                     FrequencyText.of(dial),
                     FrequencyText.of(receiver.superhet().imageHz(dial)),
-                    ImageRatio.imageRatioDb(receiver.superhet(), dial, qs));
+                    ImageRatio.imageRatioDb(receiver.superhet(), dial, qs)));
         }
         explain.print(out, Formula.IMAGE_RATIO);
         return 0;
@@ -327,14 +324,9 @@ public final class SuperhetCommand implements Runnable {
         LoopField field = new LoopField(turns, diameterMetres / 2, distanceMetres);
         double current = LoopField.currentAmperes(emfVolts, ohms, henry == null ? 0 : henry, hz);
         double voltsPerMetre = field.coaxialVoltsPerMetre(current);
-        out.printf(
-                Locale.ROOT,
-                "field at the loop, on one axis: %.1f uV/m (in one plane: %.1f uV/m)%n",
-                voltsPerMetre * 1e6,
-                voltsPerMetre / 2 * 1e6);
+        out.println(SuperhetPhrase.FIELD.of(voltsPerMetre * 1e6, voltsPerMetre / 2 * 1e6));
         if (!field.isFarEnough(diameterMetres) || !field.isNearField(hz)) {
-            out.println(
-                    "CHECK: trust it only beyond twice the larger loop's diameter and within a sixth of a wavelength");
+            out.println(SuperhetPhrase.CHECK_FIELD.of());
         }
         explain.print(out, Formula.LOOP);
         return 0;
@@ -368,18 +360,14 @@ public final class SuperhetCommand implements Runnable {
                     @Nullable
                     Double shownVolts) {
         PrintWriter out = out();
-        out.printf(
-                Locale.ROOT,
-                "the meter reads %.2f dB (%.2f %%) low%n",
+        out.println(SuperhetPhrase.READS_LOW.of(
                 -MeterLoading.errorDb(sourceOhms, meterOhms),
-                100 * (1 - MeterLoading.shownFraction(sourceOhms, meterOhms)));
+                100 * (1 - MeterLoading.shownFraction(sourceOhms, meterOhms))));
         if (shownVolts != null) {
-            out.printf(
-                    Locale.ROOT,
-                    "without the meter: %s V%n",
-                    Significant.four(MeterLoading.unloadedVolts(shownVolts, sourceOhms, meterOhms)));
+            out.println(SuperhetPhrase.WITHOUT_METER.of(
+                    Significant.four(MeterLoading.unloadedVolts(shownVolts, sourceOhms, meterOhms))));
         }
-        out.println("a constant error moves no peak; it counts where voltages are compared");
+        out.println(SuperhetPhrase.CONSTANT_ERROR.of());
         explain.print(out, Formula.LOADING);
         return 0;
     }
@@ -414,19 +402,11 @@ public final class SuperhetCommand implements Runnable {
                     double watts) {
         PrintWriter out = out();
         if (volts == null) {
-            out.printf(
-                    Locale.ROOT,
-                    "%s mW in %s ohm: %.3f V RMS%n",
-                    Significant.four(watts * 1e3),
-                    Significant.four(ohms),
-                    OutputPower.volts(watts, ohms));
+            out.println(SuperhetPhrase.VOLTS.of(
+                    Significant.four(watts * 1e3), Significant.four(ohms), OutputPower.volts(watts, ohms)));
         } else {
-            out.printf(
-                    Locale.ROOT,
-                    "%.3f V RMS across %s ohm: %s mW%n",
-                    volts,
-                    Significant.four(ohms),
-                    Significant.four(OutputPower.watts(volts, ohms) * 1e3));
+            out.println(SuperhetPhrase.POWER.of(
+                    volts, Significant.four(ohms), Significant.four(OutputPower.watts(volts, ohms) * 1e3)));
         }
         explain.print(out, Formula.POWER);
         return 0;

@@ -1,9 +1,11 @@
 package org.slugpeak.cli.curve;
 
 import java.io.PrintStream;
+import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.CurvePhrase;
 import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
@@ -45,8 +47,8 @@ final class CurveLines implements RecordSink, Families<String>, Request.Matcher<
     }
 
     private static String changed(Link.Changed it) {
-        String state = it.state().code();
-        return it.detail().isEmpty() ? CurvePhrase.LINK.of(state) : CurvePhrase.LINK_DETAIL.of(state, it.detail());
+        String state = CodeWords.of(it.state().code());
+        return it.detail().isEmpty() ? ScreenPhrase.LINK.of(state) : ScreenPhrase.LINK_DETAIL.of(state, it.detail());
     }
 
     @Override

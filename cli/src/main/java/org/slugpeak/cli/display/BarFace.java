@@ -1,5 +1,6 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.peak.Seek;
 
 /** How the bar of a thing that may be sought lies on its row, and what is written below it. Columns count from 0. */
@@ -10,8 +11,8 @@ interface BarFace {
 
     static BarFace of(Seek seek) {
         return switch (seek) {
-            case PEAK -> new ExtremeBar("BEST");
-            case DIP -> new ExtremeBar("LEAST");
+            case PEAK -> new ExtremeBar(ScreenPhrase.BEST.of());
+            case DIP -> new ExtremeBar(ScreenPhrase.LEAST.of());
             case ZERO -> new ZeroBar();
         };
     }

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import java.util.List;
+import org.slugpeak.cli.words.ScreenPhrase;
 
 /**
  * Draws the scene of a response curve on a grid of any size: the frequency that is asked for and the reading in block digits, which
@@ -35,7 +36,7 @@ final class CurvePage {
         banner(grid, scene, aside.told());
         if (scene.asks()) {
             board.draw(grid, 2, end - 3, MARGIN, scene.todo());
-            grid.write(end - 1, MARGIN, "reading " + reading(scene), Grid.Style.STRONG);
+            grid.write(end - 1, MARGIN, ScreenPhrase.READING.of(reading(scene)), Grid.Style.STRONG);
         } else {
             figures(grid, scene, end);
         }
@@ -46,7 +47,8 @@ final class CurvePage {
     }
 
     private void header(Grid grid, CurveScene scene) {
-        grid.write(0, MARGIN, "response curve " + symbols.dot() + " " + scene.source(), Grid.Style.PLAIN);
+        String title = ScreenPhrase.RESPONSE_CURVE.of();
+        grid.write(0, MARGIN, title + " " + symbols.dot() + " " + scene.source(), Grid.Style.PLAIN);
         String point = scene.point();
         grid.write(0, grid.width() - MARGIN - point.length() - 1, " " + point, Grid.Style.STRONG);
     }

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import java.util.Optional;
+import org.slugpeak.cli.words.SeekPhrase;
 
 /**
  * Everything that can be seen of a response curve at one moment. Immutable; any thread may use it.
@@ -26,8 +27,9 @@ record CurveScene(
         String note,
         Optional<String> alarm) {
 
-    static final CurveScene EMPTY = new CurveScene(
-            "", "", "", Double.NaN, Double.NaN, "waiting for the first reading", true, "", Optional.empty());
+    static CurveScene empty() {
+        return new CurveScene("", "", "", Double.NaN, Double.NaN, SeekPhrase.WAITING.of(), true, "", Optional.empty());
+    }
 
     CurveScene withSession(String newSource, String newUnit) {
         return new CurveScene(newSource, newUnit, point, frequencyHz, reading, todo, asks, note, alarm);

@@ -2,7 +2,9 @@ package org.slugpeak.cli.display;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Drift;
@@ -28,7 +30,7 @@ final class CurveSceneKeeper implements RecordSink {
 
     private final RecordSentences sentences = new RecordSentences();
     private final boolean byHand;
-    private volatile CurveScene scene = CurveScene.EMPTY;
+    private volatile CurveScene scene = CurveScene.empty();
 
     /** A scene at the beginning; by hand, or with a generator that sets itself. */
     CurveSceneKeeper(boolean byHand) {
@@ -82,7 +84,8 @@ final class CurveSceneKeeper implements RecordSink {
             return it.state() == Link.State.RESUMED
                     ? scene.withAlarm(Optional.empty())
                     : scene.withReading(Double.NaN)
-                            .withAlarm(Optional.of("meter " + it.state().code() + ": " + it.detail()));
+                            .withAlarm(Optional.of(ScreenPhrase.METER.of(
+                                    CodeWords.of(it.state().code()), it.detail())));
         }
 
         @Override
@@ -124,7 +127,7 @@ final class CurveSceneKeeper implements RecordSink {
         }
 
         private String taken(CurveWork.PointTaken point) {
-            return "taken: " + kHz(point.hz()) + " kHz " + Figures.of(point.level(), point.level(), scene.unit());
+            return ScreenPhrase.TAKEN.of(kHz(point.hz()), Figures.of(point.level(), point.level(), scene.unit()));
         }
     }
 
@@ -137,7 +140,7 @@ final class CurveSceneKeeper implements RecordSink {
 
         @Override
         public CurveScene overload(Overload it) {
-            return scene.withAlarm(Optional.of("OVERLOAD: " + sentences.of(it)));
+            return scene.withAlarm(Optional.of(ScreenPhrase.OVERLOADED.of(sentences.of(it))));
         }
 
         @Override
@@ -246,9 +249,8 @@ final class CurveSceneKeeper implements RecordSink {
 
         @Override
         public CurveScene setGenerator(Request.SetGenerator it) {
-            String to = kHz(it.hz()) + " kHz";
-            String todo = byHand ? "set " + to + ", and let it stand" : to + " is set: nothing to do";
-            return scene.withPoint(it.number() + " of " + it.points(), it.hz(), todo);
+            String todo = (byHand ? ScreenPhrase.SET : ScreenPhrase.IS_SET).of(kHz(it.hz()));
+            return scene.withPoint(ScreenPhrase.POINT_OF.of(it.number(), it.points()), it.hz(), todo);
         }
     }
 

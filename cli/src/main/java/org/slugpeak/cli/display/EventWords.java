@@ -1,7 +1,8 @@
 package org.slugpeak.cli.display;
 
-import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.EventPhrase;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -51,8 +52,7 @@ final class EventWords
         seek = it.settings().seek();
         unit = it.measurand().unit();
         return say(
-                "%s from %s, looking for a %s%s",
-                it.measurand().quantity(), it.source(), seek.code(), words().nearer());
+                EventPhrase.BEGUN, it.measurand().quantity(), it.source(), CodeWords.of(seek.code()), words().nearer());
     }
 
     @Override
@@ -72,31 +72,32 @@ final class EventWords
     }
 
     static String lost(double lossDb) {
-        return lossDb >= 0.005 ? ", " + Figures.decibels(lossDb) + " short" : "";
+        return lossDb >= 0.005 ? EventPhrase.SHORT.of(Figures.decibels(lossDb)) : "";
     }
 
     @Override
     public Optional<String> held(Held it) {
-        return Optional.of("held: recorded at " + Figures.of(it.value(), it.value(), unit) + lost(it.lossDb()));
+        return say(EventPhrase.HELD, Figures.of(it.value(), it.value(), unit), lost(it.lossDb()));
     }
 
     @Override
     public Optional<String> twoPeaks(TwoPeaks it) {
-        String higher = Math.abs(it.first()) >= Math.abs(it.second()) ? "the first" : "the second";
-        return Optional.of("two peaks, dip of " + Figures.decibels(it.dipDb()) + " between: " + higher + " is higher");
+        boolean firstIsHigher = Math.abs(it.first()) >= Math.abs(it.second());
+        String higher = (firstIsHigher ? EventPhrase.FIRST : EventPhrase.SECOND).of();
+        return say(EventPhrase.TWO_PEAKS, Figures.decibels(it.dipDb()), higher);
     }
 
     @Override
     public Optional<String> noPeak(NoPeak it) {
-        return Optional.of(noPeak(it.reason(), seek.code()));
+        return Optional.of(noPeak(it.reason(), CodeWords.of(seek.code())));
     }
 
     private static String noPeak(NoPeakReason reason, String sought) {
         return switch (reason) {
-            case FLAT -> "no " + sought + ": the reading does not move";
-            case END_OF_TRAVEL -> "no " + sought + ": end of the travel";
-            case REVERSED -> "no " + sought + " yet: the reading goes on, keep turning";
-            case DEAD_ZERO -> "false zero: the sign does not change";
+            case FLAT -> EventPhrase.FLAT.of(sought);
+            case END_OF_TRAVEL -> EventPhrase.END_OF_TRAVEL.of(sought);
+            case REVERSED -> EventPhrase.REVERSED.of(sought);
+            case DEAD_ZERO -> EventPhrase.DEAD_ZERO.of();
         };
     }
 
@@ -117,7 +118,7 @@ final class EventWords
 
     @Override
     public Optional<String> sessionEnd(SessionEnd it) {
-        return say("end, %d readings: %s", it.readings(), it.reason());
+        return say(EventPhrase.ENDED, it.readings(), it.reason());
     }
 
     @Override
@@ -161,9 +162,9 @@ final class EventWords
 
     private static Optional<String> changed(Link.Changed it) {
         String what = switch (it.state()) {
-            case LOST -> "LINK LOST";
-            case STALE -> "NO NEW READINGS";
-            case RESUMED -> "readings again";
+            case LOST -> EventPhrase.LOST.of();
+            case STALE -> EventPhrase.STALE.of();
+            case RESUMED -> EventPhrase.RESUMED.of();
         };
         return Optional.of(it.detail().isEmpty() ? what : what + ": " + it.detail());
     }
@@ -176,9 +177,11 @@ final class EventWords
     /** A move of a check and a set-up say what they are, being read among other lines. */
     private static String asked(Request it, String said) {
         if (it instanceof Request.Asked) {
-            return "please: " + said;
+            return EventPhrase.PLEASE.of(said);
         }
-        return it instanceof Request.SetUp setUp && setUp.what().setup().isPresent() ? "set up: " + said : said;
+        return it instanceof Request.SetUp setUp && setUp.what().setup().isPresent()
+                ? EventPhrase.SET_UP.of(said)
+                : said;
     }
 
     @Override
@@ -198,25 +201,27 @@ final class EventWords
 
     private static Optional<String> adjuster(Adjuster it) {
         return switch (it.action()) {
-            case BEGIN -> Optional.of("now: " + it.name());
-            case DONE -> Optional.of(it.name() + " done" + gain(it.gainDb()));
-            case SKIP -> Optional.of(it.name() + " left as it is");
+            case BEGIN -> say(EventPhrase.NOW, it.name());
+            case DONE -> say(EventPhrase.DONE, it.name(), gain(it.gainDb()));
+            case SKIP -> say(EventPhrase.LEFT_AS_IT_IS, it.name());
         };
     }
 
     private static String gain(double gainDb) {
-        return Double.isNaN(gainDb) ? "" : String.format(Locale.ROOT, ", %+.1f dB", Rounded.to(gainDb, 1));
+        return Double.isNaN(gainDb) ? "" : EventPhrase.GAIN.of(Rounded.to(gainDb, 1));
     }
 
     /** Said only where it is another thing than before. */
     private Optional<String> sought(Seek newSeek) {
         Seek before = seek;
         seek = newSeek;
-        return newSeek == before ? Optional.empty() : say("looking for a %s%s", newSeek.code(), words().nearer());
+        return newSeek == before
+                ? Optional.empty()
+                : say(EventPhrase.SOUGHT, CodeWords.of(newSeek.code()), words().nearer());
     }
 
-    private static Optional<String> say(String format, Object... arguments) {
-        return Optional.of(String.format(Locale.ROOT, format, arguments));
+    private static Optional<String> say(EventPhrase phrase, Object... gaps) {
+        return Optional.of(phrase.of(gaps));
     }
 
     /** What is to be known of the signal. */
@@ -224,22 +229,22 @@ final class EventWords
 
         @Override
         public Optional<String> overload(Overload it) {
-            return say("OVERLOAD, %s: %s", it.cause().code(), sentences.of(it));
+            return say(EventPhrase.OVERLOAD, CodeWords.of(it.cause().code()), sentences.of(it));
         }
 
         @Override
         public Optional<String> overloadCleared(OverloadCleared it) {
-            return Optional.of("overload gone");
+            return say(EventPhrase.OVERLOAD_GONE);
         }
 
         @Override
         public Optional<String> weak(Weak it) {
-            return say("weak, %.0f dB over the noise: %s", it.snrDb(), sentences.of(it));
+            return say(EventPhrase.WEAK, it.snrDb(), sentences.of(it));
         }
 
         @Override
         public Optional<String> drift(Drift it) {
-            return say("drifting %+.3g %s a minute, nothing is turned", it.perMinute(), it.unit());
+            return say(EventPhrase.DRIFTING, it.perMinute(), it.unit());
         }
 
         @Override
@@ -283,7 +288,7 @@ final class EventWords
 
         @Override
         public Optional<String> note(Said.Note it) {
-            return Optional.of(it.text().isEmpty() ? "mark" : it.text());
+            return Optional.of(it.text().isEmpty() ? EventPhrase.MARK.of() : it.text());
         }
 
         @Override
@@ -301,12 +306,12 @@ final class EventWords
             LevelCommand command = it.command();
             return Optional.of(
                     switch (command.verb()) {
-                        case POINT -> "meter at " + command.detail();
-                        case CHECK -> "check of " + command.detail() + ": hands off for a moment";
-                        case DONE -> "done";
-                        case CANCEL -> "the check is dropped";
-                        case REPAIRED -> "looked after: other faults may be suspected again";
-                        case CUT -> "now change the generator to " + command.detail() + " times";
+                        case POINT -> EventPhrase.METER_AT.of(CodeWords.of(command.detail()));
+                        case CHECK -> EventPhrase.CHECK_OF.of(CodeWords.of(command.detail()));
+                        case DONE -> EventPhrase.ALL_DONE.of();
+                        case CANCEL -> EventPhrase.CHECK_DROPPED.of();
+                        case REPAIRED -> EventPhrase.LOOKED_AFTER.of();
+                        case CUT -> EventPhrase.CHANGE_GENERATOR.of(command.detail());
                     });
         }
 
@@ -317,7 +322,7 @@ final class EventWords
 
         @Override
         public Optional<String> takeBack(Instruction.TakeBack it) {
-            return Optional.of("the last value is taken back");
+            return say(EventPhrase.TAKEN_BACK);
         }
     }
 }

@@ -2,6 +2,7 @@ package org.slugpeak.cli.display;
 
 import java.util.Locale;
 import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.cli.words.SeekPhrase;
 import org.slugpeak.core.steps.StepsBack;
 
 /**
@@ -9,35 +10,35 @@ import org.slugpeak.core.steps.StepsBack;
  *
  * @param noun what it is called
  * @param nearer which readings are nearer, where that does not go without saying
- * @param side on which side of the best the readings lie
+ * @param side says how far from the best, on its side
  */
-record ExtremeWords(String noun, String nearer, String side) implements SeekWords {
-
-    private static final String NONE = "no best yet";
+record ExtremeWords(String noun, String nearer, SeekPhrase side) implements SeekWords {
 
     @Override
     public String past(double distanceDb) {
-        return "past it: back, " + Figures.decibels(distanceDb);
+        return SeekPhrase.PAST.of(Figures.decibels(distanceDb));
     }
 
     @Override
     public String stepsBack(StepsBack back, double dropDb, String unit) {
-        String coarse = Double.isNaN(back.topError()) ? ", or more: smaller steps find it" : "";
-        String top = Figures.withError(back.top(), back.topError(), unit) + coarse;
-        return "past it: back " + RecordSentences.steps(back) + ", " + Figures.decibels(dropDb) + "; the " + noun
-                + " is " + top;
+        String top = Figures.withError(back.top(), back.topError(), unit);
+        return SeekPhrase.STEPS_BACK.of(
+                RecordSentences.steps(back),
+                Figures.decibels(dropDb),
+                noun,
+                Double.isNaN(back.topError()) ? SeekPhrase.COARSE.of(top) : top);
     }
 
     @Override
     public String returned(double lossDb) {
-        return "on the " + noun + ": stop" + EventWords.lost(lossDb);
+        return SeekPhrase.ON_IT.of(noun, EventWords.lost(lossDb));
     }
 
     @Override
     public String facts(Scene scene) {
         Level level = scene.level();
         if (!level.hasBest()) {
-            return NONE;
+            return SeekPhrase.NO_BEST.of();
         }
         return String.format(
                 Locale.ROOT,
@@ -49,7 +50,7 @@ record ExtremeWords(String noun, String nearer, String side) implements SeekWord
 
     @Override
     public String distance(Scene scene) {
-        return scene.level().hasBest() ? fromBest(scene.level()) : NONE;
+        return scene.level().hasBest() ? fromBest(scene.level()) : SeekPhrase.NO_BEST.of();
     }
 
     private String fromBest(Level level) {
@@ -57,7 +58,7 @@ record ExtremeWords(String noun, String nearer, String side) implements SeekWord
         String amount = distanceDb < Level.FARTHEST_DB
                 ? String.format(Locale.ROOT, "%.2f dB", distanceDb)
                 : Figures.decibels(distanceDb);
-        return amount + side;
+        return side.of(amount);
     }
 
     @Override

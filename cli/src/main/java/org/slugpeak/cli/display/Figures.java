@@ -2,6 +2,7 @@ package org.slugpeak.cli.display;
 
 import java.util.Locale;
 import java.util.Set;
+import org.slugpeak.cli.words.SeekPhrase;
 import org.slugpeak.core.reading.Rounded;
 
 /** Writes numbers the way a person reads them: few digits, and as many before as after a small change. Stateless. */
@@ -68,7 +69,7 @@ final class Figures {
             return "-- dB";
         }
         if (decibels >= Level.FARTHEST_DB) {
-            return String.format(Locale.ROOT, "over %.0f dB", Level.FARTHEST_DB);
+            return SeekPhrase.OVER_DB.of(Level.FARTHEST_DB);
         }
         return String.format(Locale.ROOT, decibels < 0.095 ? "%.2f dB" : "%.1f dB", decibels);
     }

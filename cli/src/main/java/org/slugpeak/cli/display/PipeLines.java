@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.FamilyListener;
@@ -73,9 +75,9 @@ public final class PipeLines implements RecordSink {
         String value = condition.hasValue()
                 ? Figures.of(taken.reading().value(), scene.level().best(), scene.unit())
                         .toString()
-                : condition.code();
+                : CodeWords.of(condition.code());
         return value + "  " + SceneWords.distance(scene) + (stepped ? best(scene) : "") + "  "
-                + scene.level().trend().code();
+                + CodeWords.of(scene.level().trend().code());
     }
 
     /** Whoever types values has no screen to see the best on. */
@@ -86,7 +88,7 @@ public final class PipeLines implements RecordSink {
     /** What a step brings is said before its reading. */
     private void say(long tNanos, String words) {
         String when = stepped
-                ? String.format(Locale.ROOT, "step %4d", tNanos > lastStepNanos ? steps + 1 : steps)
+                ? ScreenPhrase.STEP.of(tNanos > lastStepNanos ? steps + 1 : steps)
                 : String.format(Locale.ROOT, "%8.2f s", tNanos / 1e9);
         String line = when + "  " + SafeText.line(words);
         if (opened) {

@@ -79,7 +79,7 @@ public final class PlainLines implements RecordSink {
     }
 
     private boolean verdict(long tNanos, Verdict.Call call, String sentence) {
-        boolean may = calm.lets(call.word(), tNanos);
+        boolean may = calm.lets(call.name(), tNanos);
         if (may) {
             saidCall = call;
             say(tNanos, sentence);

@@ -31,18 +31,20 @@ record Scene(
         Optional<Warning> warning,
         Optional<Note> note) {
 
-    static final Scene EMPTY = new Scene(
-            "",
-            "",
-            Seek.PEAK,
-            "",
-            Level.NONE,
-            Verdict.WAITING,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    static Scene empty() {
+        return new Scene(
+                "",
+                "",
+                Seek.PEAK,
+                "",
+                Level.NONE,
+                Verdict.waiting(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
 
     /**
      * A remark that fades by itself.

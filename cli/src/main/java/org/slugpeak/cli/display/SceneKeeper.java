@@ -37,7 +37,7 @@ final class SceneKeeper implements RecordSink {
 
     private static final long NOTE_LASTS_NANOS = 8_000_000_000L;
 
-    private volatile Scene scene = Scene.EMPTY;
+    private volatile Scene scene = Scene.empty();
     private final EventWords words = new EventWords();
     private final Changes changes = new Changes();
 

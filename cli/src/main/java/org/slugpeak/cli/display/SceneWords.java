@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 
@@ -16,7 +18,7 @@ final class SceneWords {
     static Figures.Figure reading(Scene scene) {
         Level level = scene.level();
         if (level.condition() == Condition.OVER_RANGE) {
-            return new Figures.Figure("OVER", "");
+            return new Figures.Figure(ScreenPhrase.OVER.of(), "");
         }
         if (scene.link().isPresent() || Double.isNaN(level.value())) {
             return new Figures.Figure("----", "");
@@ -39,10 +41,10 @@ final class SceneWords {
 
     static String call(Scene scene) {
         if (scene.link().isPresent()) {
-            return "NO LINK";
+            return ScreenPhrase.NO_LINK.of();
         }
         if (scene.overload().isPresent()) {
-            return "OVERLOAD";
+            return ScreenPhrase.OVERLOAD.of();
         }
         Verdict.Call call = scene.verdict().call();
         return call == Verdict.Call.BACK ? call.word() + howFar(scene.level().distanceDb()) : call.word();
@@ -70,10 +72,11 @@ final class SceneWords {
 
     static String trend(Scene scene) {
         Trend trend = scene.level().trend();
+        String word = CodeWords.of(trend.code());
         if (trend == Trend.STEADY) {
-            return "steady";
+            return word;
         }
-        return trend.code() + ": " + (scene.level().isNearing(scene.seek()) ? "closer" : "further");
+        return (scene.level().isNearing(scene.seek()) ? ScreenPhrase.CLOSER : ScreenPhrase.FURTHER).of(word);
     }
 
     /** Percent, decibels and the best itself. */

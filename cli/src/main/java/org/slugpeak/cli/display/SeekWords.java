@@ -1,5 +1,7 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.SeekPhrase;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.steps.StepsBack;
 
@@ -8,8 +10,9 @@ interface SeekWords {
 
     static SeekWords of(Seek seek) {
         return switch (seek) {
-            case PEAK -> new ExtremeWords(seek.code(), "", " below best");
-            case DIP -> new ExtremeWords(seek.code(), ": less is nearer", " above least");
+            case PEAK -> new ExtremeWords(CodeWords.of(seek.code()), "", SeekPhrase.BELOW_BEST);
+            case DIP ->
+                new ExtremeWords(CodeWords.of(seek.code()), SeekPhrase.LESS_IS_NEARER.of(), SeekPhrase.ABOVE_LEAST);
             case ZERO -> new ZeroWords();
         };
     }

@@ -1,8 +1,8 @@
 package org.slugpeak.cli.display;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.cli.words.SeekPhrase;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
@@ -61,9 +61,7 @@ final class TurningSpeed {
         if (perSecond > SLOW_PER_SECOND) {
             return Optional.empty();
         }
-        return Optional.of(String.format(
-                Locale.ROOT,
-                "%.1f readings/s: turn a slug at most 1/%.0f turn a second, a trimmer 1/%.0f",
+        return Optional.of(SeekPhrase.SLOW_READINGS.of(
                 perSecond,
                 1 / turnsPerSecond(SLUG_WIDTH_TURNS, perSecond),
                 1 / turnsPerSecond(TRIMMER_WIDTH_TURNS, perSecond)));

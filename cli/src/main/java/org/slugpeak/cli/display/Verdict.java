@@ -1,5 +1,8 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.ScreenPhrase;
+import org.slugpeak.cli.words.SeekPhrase;
 import org.slugpeak.core.peak.Seek;
 
 /**
@@ -19,32 +22,34 @@ record Verdict(Call call, String sentence, boolean counted) {
         return new Verdict(Call.BACK, sentence, true);
     }
 
-    static final Verdict WAITING = new Verdict(Call.WAIT, "waiting for the first reading");
+    static Verdict waiting() {
+        return new Verdict(Call.WAIT, SeekPhrase.WAITING.of());
+    }
 
     static Verdict turn(Seek seek) {
-        return new Verdict(Call.TURN, "turn slowly, looking for the " + seek.code());
+        return new Verdict(Call.TURN, SeekPhrase.TURN_SLOWLY.of(CodeWords.of(seek.code())));
     }
 
     /** The word to be read from across the bench. */
     enum Call {
-        WAIT("WAIT"),
-        TURN("TURN"),
-        OTHER_WAY("OTHER WAY"),
-        BACK("BACK"),
-        STOP("STOP"),
-        HELD("HELD"),
-        TWO_PEAKS("2 PEAKS"),
-        NO_PEAK("NO PEAK"),
-        END("END");
+        WAIT(ScreenPhrase.WAIT),
+        TURN(ScreenPhrase.TURN),
+        OTHER_WAY(ScreenPhrase.OTHER_WAY),
+        BACK(ScreenPhrase.BACK),
+        STOP(ScreenPhrase.STOP),
+        HELD(ScreenPhrase.HELD),
+        TWO_PEAKS(ScreenPhrase.TWO_PEAKS),
+        NO_PEAK(ScreenPhrase.NO_PEAK),
+        END(ScreenPhrase.END);
 
-        private final String word;
+        private final ScreenPhrase word;
 
-        Call(String word) {
+        Call(ScreenPhrase word) {
             this.word = word;
         }
 
         String word() {
-            return word;
+            return word.of();
         }
 
         /** Whether a better reading than ever makes the verdict out of date. */

@@ -1,5 +1,7 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.words.ScreenPhrase;
+
 /** A bar that grows from the mark in the middle to either side, by parts of the largest swing. Immutable. */
 record ZeroBar() implements BarFace {
 
@@ -31,7 +33,7 @@ record ZeroBar() implements BarFace {
     @Override
     public void ticks(Grid grid, int row, int mark) {
         grid.write(row, LEFT, "-", Grid.Style.PLAIN);
-        grid.write(row, mark - 2, "ZERO", Grid.Style.STRONG);
+        grid.write(row, mark - 2, ScreenPhrase.ZERO.of(), Grid.Style.STRONG);
         grid.write(row, 2 * mark - LEFT - 1, "+", Grid.Style.PLAIN);
     }
 }

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.cli.words.SeekPhrase;
 import org.slugpeak.core.steps.StepsBack;
 
 /** A zero between plus and minus, which has no decibels: the swing on either side is its measure. Immutable. */
@@ -8,33 +9,33 @@ record ZeroWords() implements SeekWords {
 
     @Override
     public String nearer() {
-        return ": nearer to zero is nearer";
+        return SeekPhrase.ZERO_IS_NEARER.of();
     }
 
     @Override
     public String past(double distanceDb) {
-        return "past zero: back";
+        return SeekPhrase.PAST_ZERO.of();
     }
 
     @Override
     public String stepsBack(StepsBack back, double dropDb, String unit) {
-        return "past zero: back " + RecordSentences.steps(back);
+        return SeekPhrase.STEPS_BACK_ZERO.of(RecordSentences.steps(back));
     }
 
     @Override
     public String returned(double lossDb) {
-        return "on zero: stop";
+        return SeekPhrase.ON_ZERO.of();
     }
 
     @Override
     public String facts(Scene scene) {
         double swing = scene.level().swing();
-        return "largest swing " + Figures.of(swing, swing, scene.unit());
+        return SeekPhrase.LARGEST_SWING.of(Figures.of(swing, swing, scene.unit()));
     }
 
     @Override
     public String distance(Scene scene) {
-        return Figures.of(scene.level().value(), SceneWords.size(scene), scene.unit()) + " from zero";
+        return SeekPhrase.FROM_ZERO.of(Figures.of(scene.level().value(), SceneWords.size(scene), scene.unit()));
     }
 
     @Override

@@ -3,7 +3,9 @@ package org.slugpeak.cli.run;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -40,8 +42,11 @@ public final class Notices implements SessionOutput {
 
         @Override
         public Optional<String> changed(Link.Changed it) {
-            String detail = it.detail().isEmpty() ? "" : ": " + it.detail();
-            return Optional.of("link " + it.state().code() + detail);
+            String state = CodeWords.of(it.state().code());
+            return Optional.of(
+                    it.detail().isEmpty()
+                            ? ScreenPhrase.LINK.of(state)
+                            : ScreenPhrase.LINK_DETAIL.of(state, it.detail()));
         }
 
         @Override

@@ -33,8 +33,6 @@ public enum CurvePhrase implements Saying {
     SAME_GENERATOR,
     UNKNOWN,
     BEYOND,
-    LINK,
-    LINK_DETAIL,
     OVERLOAD,
     READS,
     NO_REST;

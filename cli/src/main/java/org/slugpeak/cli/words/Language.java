@@ -62,14 +62,12 @@ final class Language {
     }
 
     private String sentence(String key) {
-        String sentence = sentences.getProperty(key);
-        if (sentence != null) {
-            return sentence;
-        }
-        if (this == ENGLISH) {
-            throw new IllegalStateException("english.properties has no " + key);
-        }
-        return ENGLISH.sentence(key);
+        return find(key).orElseThrow(() -> new IllegalStateException("english.properties has no " + key));
+    }
+
+    Optional<String> find(String key) {
+        return Optional.ofNullable(sentences.getProperty(key))
+                .or(() -> Optional.ofNullable(ENGLISH.sentences.getProperty(key)));
     }
 
     Properties sentences() {

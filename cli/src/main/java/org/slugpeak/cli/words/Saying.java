@@ -4,7 +4,15 @@ package org.slugpeak.cli.words;
  * The key of a sentence, or of a word on a screen or in a table; what it says stands in a file for each language, as
  * {@code kind.NAME}. Immutable; any thread may use it.
  */
-public interface Saying {
+public sealed interface Saying
+        permits CheckPhrase,
+                CurvePhrase,
+                EventPhrase,
+                FormulaPhrase,
+                ScalePhrase,
+                ScreenPhrase,
+                SeekPhrase,
+                SuperhetPhrase {
 
     /**
      * What its key begins with.

@@ -344,7 +344,7 @@ class PageTest {
 
     @Test
     void beforeTheFirstReadingThePageSaysThatItWaits() {
-        String text = text(Scene.EMPTY, 80, 24);
+        String text = text(Scene.empty(), 80, 24);
         assertTrue(text.contains("waiting for the first reading"));
         assertTrue(text.contains("no best yet"));
     }

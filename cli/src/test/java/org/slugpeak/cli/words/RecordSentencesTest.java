@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -58,17 +56,6 @@ class RecordSentencesTest {
             leaves.add(type);
         }
         return leaves;
-    }
-
-    /** Another language is one more file: it has every key and no other. */
-    @Test
-    void theFileOfTheLanguageHasEverySentenceAndNoOther() {
-        Properties english = Language.ENGLISH.sentences();
-        Set<String> keys = EnumSet.allOf(Phrase.class).stream().map(Enum::name).collect(Collectors.toSet());
-        EnumSet.allOf(CurvePhrase.class).forEach(each -> keys.add(each.kind() + "." + each.name()));
-        assertEquals(keys, english.stringPropertyNames());
-        assertTrue(english.values().stream()
-                .noneMatch(sentence -> sentence.toString().isBlank()));
     }
 
     @ParameterizedTest

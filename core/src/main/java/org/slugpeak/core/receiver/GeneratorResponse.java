@@ -12,26 +12,11 @@ public record GeneratorResponse(int generatorHarmonic, Path path, double distanc
     /** Ways into a superheterodyne. */
     public enum Path {
         /** The frequency that the set is tuned to. */
-        SIGNAL("the tuned frequency"),
+        SIGNAL,
         /** The image. */
-        IMAGE("the image"),
+        IMAGE,
         /** Straight into the intermediate-frequency amplifier. */
-        INTERMEDIATE("the intermediate frequency");
-
-        private final String words;
-
-        Path(String words) {
-            this.words = words;
-        }
-
-        /**
-         * In words.
-         *
-         * @return lower case, with its article
-         */
-        public String words() {
-            return words;
-        }
+        INTERMEDIATE
     }
 
     /**

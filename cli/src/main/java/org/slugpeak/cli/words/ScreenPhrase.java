@@ -1,0 +1,38 @@
+package org.slugpeak.cli.words;
+
+/** The words on the screen. Immutable; any thread may use it. */
+public enum ScreenPhrase implements Saying {
+    WAIT,
+    TURN,
+    OTHER_WAY,
+    BACK,
+    STOP,
+    HELD,
+    TWO_PEAKS,
+    NO_PEAK,
+    END,
+    OVER,
+    NO_LINK,
+    OVERLOAD,
+    BEST,
+    LEAST,
+    ZERO,
+    CLOSER,
+    FURTHER,
+    RESPONSE_CURVE,
+    READING,
+    METER,
+    OVERLOADED,
+    TAKEN,
+    SET,
+    IS_SET,
+    POINT_OF,
+    LINK,
+    LINK_DETAIL,
+    STEP;
+
+    @Override
+    public String kind() {
+        return "screen";
+    }
+}
