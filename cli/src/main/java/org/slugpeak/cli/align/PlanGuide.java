@@ -2,10 +2,10 @@ package org.slugpeak.cli.align;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.SafeHands;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.progress.Order;
@@ -43,7 +43,7 @@ public final class PlanGuide implements Guide {
     public void begin(Analysis analysis) {
         analysis.tell(at -> new Work.PlanBegun(at, planName));
         safety.forEach(answer -> analysis.tell(at -> new Said.Answer(at, answer)));
-        analysis.tell(at -> new Said.Answer(at, "told: " + SafeHands.turning()));
+        analysis.tell(at -> new Said.Answer(at, AskPhrase.TOLD.of(SafeHands.turning())));
     }
 
     @Override
@@ -62,12 +62,10 @@ public final class PlanGuide implements Guide {
      * @return one line
      */
     public String outcome(Optional<Path> log) {
-        String done = String.format(Locale.ROOT, "%d adjustments, %+.1f dB in all", adjustments, Rounded.to(gainDb, 1));
-        String kept = log.map(file -> "; the record is in " + file).orElse("; no record was kept: give --log FILE");
-        String goOn = log.map(file -> "; go on with --resume " + file).orElse(kept);
-        return progress.isOver()
-                ? "the plan is through: " + done + kept
-                : "ended before the plan was through: " + done + goOn;
+        String done = AskPhrase.ADJUSTMENTS.of(adjustments, Rounded.to(gainDb, 1));
+        String kept = log.map(file -> AskPhrase.RECORD_IN.of(file)).orElseGet(AskPhrase.NO_RECORD::of);
+        String goOn = log.map(file -> AskPhrase.RESUME.of(file)).orElse(kept);
+        return progress.isOver() ? AskPhrase.THROUGH.of(done, kept) : AskPhrase.ENDED_BEFORE.of(done, goOn);
     }
 
     @Override

@@ -23,6 +23,7 @@ import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.safety.SafetyOptions;
 import org.slugpeak.cli.safety.SafetyQuestions;
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Stage;
@@ -120,12 +121,12 @@ public final class AlignCommand implements Callable<Integer> {
         Plan plan = limited(chosen(PlanFiles.load(planName, given)));
         SourceAddress address = new SourceAddress(from);
         List<String> answers = WayIn.of(address).has(WayIn.Trait.SIMULATED)
-                ? List.of("simulated set: nothing is live")
+                ? List.of(AskPhrase.NOTHING_IS_LIVE.of())
                 : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal());
         AlignmentProgress progress = new AlignmentProgress(plan);
         progress.resume(logged(plan));
         if (progress.isOver()) {
-            spec.commandLine().getErr().println("slugpeak align: this plan is through already");
+            spec.commandLine().getErr().println(AskPhrase.THROUGH_ALREADY.of());
             return 0;
         }
         if (!withoutRest) {
@@ -138,7 +139,7 @@ public final class AlignCommand implements Callable<Integer> {
                 source -> outputOptions.openLive(KeyAction.PREVIOUS),
                 AnalysisSettings.following(PeakSettings.defaults()),
                 guide));
-        spec.commandLine().getErr().println("slugpeak align: " + guide.outcome(outputOptions.logFile()));
+        spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile())));
         return code;
     }
 

@@ -24,6 +24,7 @@ import org.slugpeak.cli.report.ReportFile;
 import org.slugpeak.cli.report.SessionStory;
 import org.slugpeak.cli.report.StoryTeller;
 import org.slugpeak.cli.run.Interruption;
+import org.slugpeak.cli.words.ReportPhrase;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -102,7 +103,7 @@ public final class ReportCommand implements Callable<Integer> {
                             + " --out; what was there is as it was",
                     e);
         }
-        spec.commandLine().getErr().println("slugpeak report: wrote " + file);
+        spec.commandLine().getErr().println(ReportPhrase.WROTE.of(file));
     }
 
     private void write(Writer text) throws BridgeException {

@@ -3,6 +3,7 @@ package org.slugpeak.cli.cue;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.slugpeak.cli.words.CuePhrase;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
@@ -163,8 +164,8 @@ final class Conductor implements RecordSink {
     private static Optional<String> announcement(Seek seek) {
         return switch (seek) {
             case PEAK -> Optional.empty();
-            case DIP -> Optional.of("dip: the tone rises as the reading falls; higher is nearer");
-            case ZERO -> Optional.of("zero: higher is nearer; below zero the tone is chopped");
+            case DIP -> Optional.of(CuePhrase.DIP.of());
+            case ZERO -> Optional.of(CuePhrase.ZERO.of());
         };
     }
 

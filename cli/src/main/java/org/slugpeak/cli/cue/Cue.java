@@ -3,6 +3,7 @@ package org.slugpeak.cli.cue;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.slugpeak.cli.words.CuePhrase;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
@@ -57,7 +58,7 @@ public final class Cue implements RecordSink, AutoCloseable {
         boolean sameCard = device.isEmpty() || source.contains(device.toLowerCase(Locale.ROOT));
         boolean soundIn = source.equals("sound") || source.startsWith("sound:");
         if (soundIn && sameCard) {
-            say.accept("the cue may leak into the input: use headphones, --cue-device NAME or --cue off");
+            say.accept(CuePhrase.MAY_LEAK.of());
         }
     }
 
@@ -100,9 +101,9 @@ public final class Cue implements RecordSink, AutoCloseable {
             return "";
         }
         if (muted || step == 0) {
-            return "sound off";
+            return CuePhrase.OFF.of();
         }
-        return speaker.get().isAudible() ? "sound " + mode.word() + " " + step : "bell";
+        return speaker.get().isAudible() ? CuePhrase.ON.of(mode.word(), step) : CuePhrase.BELL.of();
     }
 
     /**

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.quantity.EnumWord;
+import org.slugpeak.cli.words.CuePhrase;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -113,10 +114,9 @@ public final class CueOptions {
 
     private static String withoutSpeaker(boolean remote, String name) {
         if (remote) {
-            return "remote session: the bell rings instead; --cue-device NAME sounds at the far end";
+            return CuePhrase.REMOTE.of();
         }
-        String missing = name.isEmpty() ? "no sound output" : "no sound output is called '" + name + "'";
-        return missing + ": the bell rings instead; --cue off is silent";
+        return name.isEmpty() ? CuePhrase.NO_OUTPUT.of() : CuePhrase.NO_SUCH_OUTPUT.of(name);
     }
 
     static final class ModeConverter implements ITypeConverter<CueMode> {

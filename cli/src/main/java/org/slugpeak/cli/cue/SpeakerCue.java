@@ -6,6 +6,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.words.CuePhrase;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -94,7 +95,7 @@ final class SpeakerCue implements RecordSink, AutoCloseable {
                 Optional<Speaker> speaker = opener.open();
                 if (speaker.isPresent()) {
                     if (told) {
-                        say.accept("sound is back");
+                        say.accept(CuePhrase.BACK.of());
                     }
                     play(speaker.get());
                     told = !closed;
@@ -112,7 +113,7 @@ final class SpeakerCue implements RecordSink, AutoCloseable {
 
     private void tellLoss() {
         if (!closed) {
-            say.accept("the sound output has gone: the bell rings until it is back");
+            say.accept(CuePhrase.GONE.of());
         }
     }
 

@@ -3,6 +3,7 @@ package org.slugpeak.cli.cue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import org.slugpeak.cli.words.CuePhrase;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -62,16 +63,16 @@ final class WavCue implements RecordSink, AutoCloseable {
         try {
             file.write(block, count);
             if (file.isFull()) {
-                stop("has reached the largest size of a WAV file");
+                stop(CuePhrase.TOO_LARGE.of(path));
             }
         } catch (IOException failed) {
-            stop("cannot be written: " + failed.getMessage());
+            stop(CuePhrase.NOT_WRITTEN.of(path, failed.getMessage()));
         }
     }
 
     private void stop(String why) {
         if (!broken) {
-            say.accept(path + " " + why + "; the session goes on without it");
+            say.accept(why);
         }
         broken = true;
     }
@@ -87,7 +88,7 @@ final class WavCue implements RecordSink, AutoCloseable {
         try {
             file.close();
         } catch (IOException failed) {
-            stop("cannot be closed: " + failed.getMessage());
+            stop(CuePhrase.NOT_CLOSED.of(path, failed.getMessage()));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.report;
 
 import java.util.List;
+import org.slugpeak.cli.words.ReportPhrase;
 
 /** Response curves over each other, in dB below the highest of all. */
 final class CurveChart {
@@ -62,7 +63,7 @@ final class CurveChart {
     }
 
     private static Svg frame(Axis frequency, Axis level) {
-        Svg svg = new Svg(WIDTH, HEIGHT, "Response against generator frequency");
+        Svg svg = new Svg(WIDTH, HEIGHT, ReportPhrase.RESPONSE_CHART.of());
         for (double mark : level.marks(7)) {
             svg.line("grid", LEFT, level.pixel(mark), RIGHT, level.pixel(mark))
                     .words("mark end", LEFT - 6, level.pixel(mark) + 4, Numbers.plain(mark) + " dB");
@@ -71,7 +72,7 @@ final class CurveChart {
             svg.line("grid", frequency.pixel(mark), TOP, frequency.pixel(mark), BOTTOM)
                     .words("mark middle", frequency.pixel(mark), BOTTOM + 16, Numbers.plain(mark));
         }
-        return svg.words("mark middle", (LEFT + RIGHT) / 2, HEIGHT - 6.0, "generator, kHz");
+        return svg.words("mark middle", (LEFT + RIGHT) / 2, HEIGHT - 6.0, ReportPhrase.GENERATOR_AXIS.of());
     }
 
     private static void draw(Svg svg, SessionStory story, Axis frequency, Axis level, double highest, String style) {

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.report;
 
 import java.util.List;
+import org.slugpeak.cli.words.ReportPhrase;
 
 /** What each adjuster gained, as bars. */
 final class GainChart {
@@ -25,7 +26,7 @@ final class GainChart {
                 Math.min(0, shown.stream().mapToDouble(Turn::gainDb).min().orElse(0));
         Axis axis = new Axis(least, most, NAMES, WIDTH - FIGURES);
         int bottom = shown.size() * ROW + 8;
-        Svg svg = new Svg(WIDTH, bottom + 24, "Gain of each adjuster in dB");
+        Svg svg = new Svg(WIDTH, bottom + 24, ReportPhrase.GAIN_CHART.of());
         for (double mark : axis.marks(6)) {
             svg.line("grid", axis.pixel(mark), 4, axis.pixel(mark), bottom)
                     .words("mark middle", axis.pixel(mark), bottom + 16, Numbers.plain(mark) + " dB");
@@ -39,7 +40,7 @@ final class GainChart {
     private static void bar(Svg svg, Axis axis, Turn turn, double top) {
         double zero = axis.pixel(0);
         double end = axis.pixel(turn.gainDb());
-        String name = turn.round() == 1 ? turn.adjuster() : turn.adjuster() + ", round " + turn.round();
+        String name = turn.round() == 1 ? turn.adjuster() : ReportPhrase.ROUND.of(turn.adjuster(), turn.round());
         svg.words("label end", NAMES - 8, top + 14, Numbers.shortened(name, 30))
                 .box(turn.gainDb() < 0 ? "bar loss" : "bar", Math.min(zero, end), top, Math.abs(end - zero), ROW - 8.0)
                 .words("label", Math.max(zero, end) + 6, top + 14, Gain.signed(turn.gainDb()));

@@ -5,17 +5,24 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.slugpeak.cli.words.ReportPhrase;
 
 /** The report as one page that needs nothing else: style and charts are within it. All methods are pure. */
 public final class HtmlReport {
 
-    /** What every page begins with. */
-    static final String OPENING = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-            + "<meta name=\"viewport\" content=\"width=device-width\">\n<title>Alignment report: ";
+    private static final String HEAD = "<!DOCTYPE html>\n<html lang=\"%s\">\n<head>\n<meta charset=\"utf-8\">\n"
+            + "<meta name=\"viewport\" content=\"width=device-width\">\n<title>%s";
 
     private static final String STYLE = "report.css";
 
     private HtmlReport() {}
+
+    /** What a page begins with in today's language, and in English. */
+    static List<String> openings() {
+        return List.of(
+                HEAD.formatted(ReportPhrase.LANGUAGE.of(), ReportPhrase.TITLE.of("")),
+                HEAD.formatted(ReportPhrase.LANGUAGE.inEnglish(), ReportPhrase.TITLE.inEnglish("")));
+    }
 
     /**
      * The page.
@@ -25,20 +32,17 @@ public final class HtmlReport {
      */
     public static String of(List<SessionStory> stories) {
         StringBuilder page = new StringBuilder();
-        String title = Html.escape(Summary.title(stories.get(0)));
-        page.append(OPENING)
-                .append(title)
+        String title = Html.escape(ReportPhrase.TITLE.of(Summary.title(stories.get(0))));
+        page.append(HEAD.formatted(ReportPhrase.LANGUAGE.of(), title))
                 .append("</title>\n<style>\n")
                 .append(style())
-                .append("</style>\n</head>\n<body>\n<h1>Alignment report: ")
+                .append("</style>\n</head>\n<body>\n<h1>")
                 .append(title)
                 .append("</h1>\n");
         stories.forEach(story -> session(page, story, stories.size() > 1));
         ReportTables.dials(stories).ifPresent(dials -> table(page, dials));
-        figure(page, "Response curve", CurveChart.svg(stories));
-        page.append(
-                        "<footer>Decibels are ratios of readings, 20 lg, at the meter point; a reading that was not trusted")
-                .append(" takes no part. A maker's own procedure outranks any plan.</footer>\n</body>\n</html>\n");
+        figure(page, ReportPhrase.RESPONSE.of(), CurveChart.svg(stories));
+        page.append("<footer>").append(ReportPhrase.FOOT.of()).append("</footer>\n</body>\n</html>\n");
         return page.toString();
     }
 
@@ -49,8 +53,8 @@ public final class HtmlReport {
         }
         Summary.lines(story)
                 .forEach(line -> page.append("<p>").append(Html.escape(line)).append("</p>\n"));
-        figure(page, "Gain of each adjuster", GainChart.svg(story.turns()));
-        figure(page, "Reading over time", LevelChart.svg(story));
+        figure(page, ReportPhrase.GAIN.of(), GainChart.svg(story.turns()));
+        figure(page, ReportPhrase.OVER_TIME.of(), LevelChart.svg(story));
         ReportTables.of(story).forEach(each -> table(page, each));
         ReportTables.course(story).ifPresent(course -> folded(page, course));
         page.append("</section>\n");
@@ -69,10 +73,8 @@ public final class HtmlReport {
     /** Closed until somebody opens it, on paper too. */
     private static void folded(StringBuilder page, ReportTable table) {
         page.append("<details>\n<summary>")
-                .append(Html.escape(table.title()))
-                .append(", ")
-                .append(table.rows().size())
-                .append(" lines</summary>\n");
+                .append(Html.escape(ReportPhrase.LINES.of(table.title(), table.rows().size())))
+                .append("</summary>\n");
         rows(page, table);
         page.append("</details>\n");
     }

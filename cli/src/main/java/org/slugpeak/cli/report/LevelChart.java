@@ -1,6 +1,7 @@
 package org.slugpeak.cli.report;
 
 import java.util.function.DoubleUnaryOperator;
+import org.slugpeak.cli.words.ReportPhrase;
 
 /** The reading over time, in dB below the highest, with the adjusters and their peaks. */
 final class LevelChart {
@@ -17,7 +18,7 @@ final class LevelChart {
     private final DoubleUnaryOperator toDb;
     private final Axis time;
     private final Axis level;
-    private final Svg svg = new Svg(WIDTH, HEIGHT, "Reading over time in dB below the highest");
+    private final Svg svg = new Svg(WIDTH, HEIGHT, ReportPhrase.LEVEL_CHART.of());
 
     private LevelChart(SessionStory story, DoubleUnaryOperator toDb) {
         this.story = story;
@@ -62,7 +63,7 @@ final class LevelChart {
         for (double mark : time.marks(8)) {
             svg.words("mark middle", time.pixel(mark), BOTTOM + 16, Numbers.clock((long) (mark * 1e9)));
         }
-        svg.words("mark middle", (LEFT + RIGHT) / 2, HEIGHT - 6.0, "time, minutes and seconds");
+        svg.words("mark middle", (LEFT + RIGHT) / 2, HEIGHT - 6.0, ReportPhrase.TIME_AXIS.of());
     }
 
     private void adjuster(Turn turn, boolean odd) {

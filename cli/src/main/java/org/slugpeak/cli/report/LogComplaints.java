@@ -3,6 +3,7 @@ package org.slugpeak.cli.report;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.slugpeak.bridge.log.LogReader;
+import org.slugpeak.cli.words.ReportPhrase;
 
 /** Says which lines of a log were no records: the first few one by one, then how many in all. One thread at a time. */
 public final class LogComplaints implements LogReader.BadLineListener {
@@ -22,13 +23,13 @@ public final class LogComplaints implements LogReader.BadLineListener {
     public void badLine(long line, String problem) {
         count++;
         if (count <= TOLD_ONE_BY_ONE) {
-            error.println("slugpeak report: " + log + ", line " + line + " was passed over: it " + problem);
+            error.println(ReportPhrase.PASSED_OVER.of(log, line, problem));
         }
     }
 
     public void summarise() {
         if (count > TOLD_ONE_BY_ONE) {
-            error.println("slugpeak report: " + log + ": " + count + " lines in all were passed over");
+            error.println(ReportPhrase.PASSED_OVER_IN_ALL.of(log, count));
         }
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.slugpeak.bridge.source.BadInput;
 
 /**
@@ -16,11 +17,8 @@ import org.slugpeak.bridge.source.BadInput;
  */
 public final class ReportFile {
 
-    private static final List<String> OPENINGS =
-            List.of(HtmlReport.OPENING, MarkdownReport.OPENING, CsvExport.READINGS, CsvExport.DIALS);
-
-    private static final int LONGEST_OPENING =
-            OPENINGS.stream().mapToInt(String::length).max().orElse(0);
+    private static final List<String> PLAIN_OPENINGS =
+            List.of(MarkdownReport.OPENING, CsvExport.READINGS, CsvExport.DIALS);
 
     private ReportFile() {}
 
@@ -42,7 +40,11 @@ public final class ReportFile {
     }
 
     private static boolean isReport(String opening) {
-        return opening.isEmpty() || OPENINGS.stream().anyMatch(opening::startsWith);
+        return opening.isEmpty() || openings().anyMatch(opening::startsWith);
+    }
+
+    private static Stream<String> openings() {
+        return Stream.of(HtmlReport.openings(), PLAIN_OPENINGS).flatMap(List::stream);
     }
 
     /** Empty for what is no file that can be read. */
@@ -50,8 +52,12 @@ public final class ReportFile {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
+        int longest = openings()
+                .mapToInt(each -> each.getBytes(StandardCharsets.UTF_8).length)
+                .max()
+                .orElse(0);
         try (InputStream in = Files.newInputStream(file)) {
-            return Optional.of(new String(in.readNBytes(LONGEST_OPENING), StandardCharsets.UTF_8));
+            return Optional.of(new String(in.readNBytes(longest), StandardCharsets.UTF_8));
         } catch (IOException e) {
             return Optional.empty();
         }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.ReportPhrase;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.session.Adjuster;
 
@@ -23,7 +25,7 @@ final class ReportTables {
     static List<ReportTable> of(SessionStory story) {
         List<ReportTable> tables = new ArrayList<>();
         tables.add(work(story));
-        tables.add(notices("Warnings and notes", story, notice -> !COURSE.contains(notice.kind())));
+        tables.add(notices(ReportPhrase.WARNINGS, story, notice -> !COURSE.contains(notice.kind())));
         tables.add(safety(story));
         tables.add(instrument(story));
         tables.removeIf(ReportTable::isEmpty);
@@ -32,7 +34,7 @@ final class ReportTables {
 
     /** What was said and done on the way, line by line: for whoever wants to follow the work. */
     static Optional<ReportTable> course(SessionStory story) {
-        return Optional.of(notices("Course of the work", story, notice -> COURSE.contains(notice.kind())))
+        return Optional.of(notices(ReportPhrase.COURSE, story, notice -> COURSE.contains(notice.kind())))
                 .filter(table -> !table.isEmpty());
     }
 
@@ -49,16 +51,25 @@ final class ReportTables {
                     Numbers.withUnit(turn.after(), unit),
                     Gain.signed(turn.gainDb()),
                     Double.isNaN(turn.sigmaDb()) ? "" : String.format(Locale.ROOT, "%.2f dB", turn.sigmaDb()),
-                    turn.ending().map(ReportTables::word).orElse("left")));
+                    turn.ending().map(ReportTables::word).orElseGet(ReportPhrase.LEFT::of)));
         }
         return new ReportTable(
-                "Adjusters",
-                List.of("at", "adjuster", "round", "before", "best", "after", "gain", "+- (1 sigma)", ""),
+                ReportPhrase.ADJUSTERS.of(),
+                List.of(
+                        ReportPhrase.AT.of(),
+                        ReportPhrase.ADJUSTER.of(),
+                        ReportPhrase.ROUND_COLUMN.of(),
+                        ReportPhrase.BEFORE.of(),
+                        ReportPhrase.BEST.of(),
+                        ReportPhrase.AFTER.of(),
+                        ReportPhrase.GAIN_COLUMN.of(),
+                        ReportPhrase.SIGMA.of(),
+                        ""),
                 rows);
     }
 
     private static String word(Adjuster.Action action) {
-        return action == Adjuster.Action.SKIP ? "skipped" : "done";
+        return (action == Adjuster.Action.SKIP ? ReportPhrase.SKIPPED : ReportPhrase.DONE).of();
     }
 
     /** Dial errors of all sessions, before beside after: mostly they are kept in logs of their own. */
@@ -71,7 +82,10 @@ final class ReportTables {
                 .sorted()
                 .map(hz -> List.of(Numbers.kHz(hz), dialError(points, hz, false), dialError(points, hz, true)))
                 .toList();
-        return Optional.of(new ReportTable("Dial errors", List.of("signal", "before", "after"), rows))
+        return Optional.of(new ReportTable(
+                        ReportPhrase.DIALS.of(),
+                        List.of(ReportPhrase.SIGNAL.of(), ReportPhrase.BEFORE.of(), ReportPhrase.AFTER.of()),
+                        rows))
                 .filter(table -> !table.isEmpty());
     }
 
@@ -88,50 +102,53 @@ final class ReportTables {
                 .orElse("");
     }
 
-    private static ReportTable notices(String title, SessionStory story, Predicate<Notice> which) {
+    private static ReportTable notices(ReportPhrase title, SessionStory story, Predicate<Notice> which) {
         List<List<String>> rows = story.notices().stream()
                 .filter(which)
                 .map(each -> List.of(Numbers.clock(each.tNanos()), each.kind(), each.text(), each.times() + " x"))
                 .toList();
-        return new ReportTable(title, List.of("at", "what", "", "times"), rows);
+        return new ReportTable(
+                title.of(),
+                List.of(ReportPhrase.AT.of(), ReportPhrase.WHAT.of(), "", ReportPhrase.TIMES.of()),
+                rows);
     }
 
     private static ReportTable safety(SessionStory story) {
         List<List<String>> rows = story.safety().stream().map(List::of).toList();
-        return new ReportTable("Safety answers", List.of("as given before the work"), rows);
+        return new ReportTable(ReportPhrase.SAFETY.of(), List.of(ReportPhrase.AS_GIVEN.of()), rows);
     }
 
     private static ReportTable instrument(SessionStory story) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("source", story.start().source()));
+        rows.add(List.of(ReportPhrase.SOURCE.of(), story.start().source()));
         rows.add(List.of(
-                "measured",
+                ReportPhrase.MEASURED.of(),
                 (story.start().measurand().quantity() + " "
                                 + story.start().measurand().unit())
                         .strip()));
-        rows.add(List.of("readings", readings(story)));
+        rows.add(List.of(ReportPhrase.READINGS.of(), readings(story)));
         rows.add(List.of(
-                "smallest step seen",
+                ReportPhrase.SMALLEST_STEP.of(),
                 Numbers.withUnit(
                         story.levels().smallestStep(), story.start().measurand().unit())));
-        rows.add(List.of("untrusted readings", untrusted(story)));
-        rows.add(List.of("recorded by", story.start().tool()));
+        rows.add(List.of(ReportPhrase.UNTRUSTED.of(), untrusted(story)));
+        rows.add(List.of(ReportPhrase.RECORDED_BY.of(), story.start().tool()));
         rows.removeIf(row -> row.get(1).isEmpty());
-        return new ReportTable("Instrument and its limits", List.of("", ""), rows);
+        return new ReportTable(ReportPhrase.INSTRUMENT.of(), List.of("", ""), rows);
     }
 
     private static String readings(SessionStory story) {
         long count = story.levels().count();
         double seconds = story.lengthNanos() / 1e9;
         return seconds > 0
-                ? count + " in " + Numbers.clock(story.lengthNanos()) + ", " + Numbers.fourDigits((count - 1) / seconds)
-                        + " a second"
+                ? ReportPhrase.RATE.of(
+                        count, Numbers.clock(story.lengthNanos()), Numbers.fourDigits((count - 1) / seconds))
                 : Long.toString(count);
     }
 
     private static String untrusted(SessionStory story) {
         return story.levels().untrusted().entrySet().stream()
-                .map(each -> each.getValue() + " " + each.getKey())
+                .map(each -> each.getValue() + " " + CodeWords.of(each.getKey()))
                 .collect(Collectors.joining(", "));
     }
 }

@@ -1,7 +1,8 @@
 package org.slugpeak.cli.report;
 
-import java.util.Locale;
 import java.util.Optional;
+import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.ReportPhrase;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
@@ -102,7 +103,7 @@ record StoryLine(String text, String present)
     public Optional<String> link(Link it) {
         if (it instanceof Link.Changed changed) {
             String detail = changed.detail().isEmpty() ? "" : ": " + changed.detail();
-            return Optional.of(changed.state().code() + detail);
+            return Optional.of(CodeWords.of(changed.state().code()) + detail);
         }
         return told();
     }
@@ -139,13 +140,12 @@ record StoryLine(String text, String present)
 
     @Override
     public Optional<String> twoPeaks(TwoPeaks it) {
-        return Optional.of(
-                String.format(Locale.ROOT, "two maxima in one travel, %.1f dB between them%s", it.dipDb(), at()));
+        return Optional.of(ReportPhrase.TWO_MAXIMA.of(it.dipDb(), at()));
     }
 
     @Override
     public Optional<String> noPeak(NoPeak it) {
-        return Optional.of(it.reason().code().replace('-', ' ') + at());
+        return Optional.of(CodeWords.of(it.reason().code()).replace('-', ' ') + at());
     }
 
     @Override
@@ -278,7 +278,7 @@ record StoryLine(String text, String present)
 
         @Override
         public Optional<String> overload(Overload it) {
-            return Optional.of(it.cause().code().replace('-', ' ') + ": " + text + at());
+            return Optional.of(CodeWords.of(it.cause().code()).replace('-', ' ') + ": " + text + at());
         }
 
         @Override
@@ -293,8 +293,7 @@ record StoryLine(String text, String present)
 
         @Override
         public Optional<String> drift(Drift it) {
-            return Optional.of(String.format(
-                    Locale.ROOT, "the reading moves by %+.2g %s/min with nothing turned", it.perMinute(), it.unit()));
+            return Optional.of(ReportPhrase.DRIFTS.of(it.perMinute(), it.unit()));
         }
 
         @Override

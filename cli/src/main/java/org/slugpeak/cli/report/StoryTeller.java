@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.slugpeak.bridge.log.LogEntry;
+import org.slugpeak.cli.words.ReportPhrase;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.FamilyListener;
@@ -114,7 +115,7 @@ public final class StoryTeller {
     private void notice(long tNanos, String kind, String text) {
         boolean tooMany = notices.size() >= MOST_NOTICES && !notices.containsKey(kind + text);
         Notice notice =
-                tooMany ? new Notice(tNanos, "more", "not told one by one", 1) : new Notice(tNanos, kind, text, 1);
+                tooMany ? new Notice(tNanos, "more", ReportPhrase.NOT_ONE_BY_ONE.of(), 1) : new Notice(tNanos, kind, text, 1);
         notices.merge(notice.kind() + notice.text(), notice, (old, same) -> old.again());
     }
 

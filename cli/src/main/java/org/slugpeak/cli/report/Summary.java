@@ -4,6 +4,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import org.slugpeak.cli.words.ReportPhrase;
 
 /** The sentences at the head of a session. */
 final class Summary {
@@ -12,9 +13,6 @@ final class Summary {
                     "d MMMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
             .withZone(ZoneOffset.UTC);
 
-    /** The set behind every address that begins so. */
-    private static final String SIMULATED = "Tarnfield 54A, simulated";
-
     private Summary() {}
 
     static String title(SessionStory story) {
@@ -22,13 +20,14 @@ final class Summary {
             return story.plan();
         }
         String source = story.start().source();
-        return source.equals("sim") || source.startsWith("sim:") ? SIMULATED : story.name();
+        return source.equals("sim") || source.startsWith("sim:") ? ReportPhrase.SIMULATED.of() : story.name();
     }
 
     static List<String> lines(SessionStory story) {
-        String when = DATE.format(story.start().startedAt()) + ", " + Numbers.clock(story.lengthNanos()) + " long";
-        String ending = story.ending().isEmpty() ? "" : "NOTE: " + story.ending();
-        return List.of(when, "log: " + story.name(), gain(story), ending).stream()
+        String when = ReportPhrase.WHEN.of(
+                DATE.format(story.start().startedAt()), Numbers.clock(story.lengthNanos()));
+        String ending = story.ending().isEmpty() ? "" : ReportPhrase.NOTE.of(story.ending());
+        return List.of(when, ReportPhrase.LOG.of(story.name()), gain(story), ending).stream()
                 .filter(line -> !line.isEmpty())
                 .toList();
     }
@@ -41,6 +40,6 @@ final class Summary {
                 .sum();
         long done =
                 story.turns().stream().filter(turn -> turn.ending().isPresent()).count();
-        return done == 0 ? "" : "gained " + Gain.signed(sum) + " in " + done + " adjustments";
+        return done == 0 ? "" : ReportPhrase.GAINED.of(Gain.signed(sum), done);
     }
 }

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.run;
 
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.SessionRecord;
@@ -87,6 +88,6 @@ public final class NumberedAdjusters implements Guide {
     }
 
     private String name() {
-        return "adjuster " + number;
+        return AskPhrase.ADJUSTER.of(number);
     }
 }

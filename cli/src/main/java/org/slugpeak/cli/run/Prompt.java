@@ -4,13 +4,12 @@ import java.io.PrintStream;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slugpeak.bridge.source.TypedWord;
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 
 /** Asks a person at a terminal for the next value, when everything about the last one has been said. One thread. */
 public final class Prompt implements SessionOutput {
-
-    private static final String QUESTION = "value> ";
 
     private final PrintStream out;
     private boolean explained;
@@ -39,22 +38,21 @@ public final class Prompt implements SessionOutput {
         }
         if (!explained) {
             explained = true;
-            out.println("One settled value for each step of a turn; in place of it "
-                    + Stream.of(TypedWord.values()).map(Prompt::explain).collect(Collectors.joining(", ")) + ".");
+            out.println(AskPhrase.ONE_VALUE.of(
+                    Stream.of(TypedWord.values()).map(Prompt::explain).collect(Collectors.joining(", "))));
         }
         asked = true;
-        out.print(QUESTION);
+        out.print(AskPhrase.VALUE.of());
         out.flush();
     }
 
     private static String explain(TypedWord word) {
-        return word.word()
-                + switch (word) {
-                    case UNDO -> " takes the last back";
-                    case NEXT -> " begins the next adjuster";
-                    case AGAIN -> " the same again";
-                    case SKIP -> " leaves it as it is";
-                    case QUIT -> " ends";
-                };
+        return switch (word) {
+            case UNDO -> AskPhrase.UNDO.of(word.word());
+            case NEXT -> AskPhrase.NEXT.of(word.word());
+            case AGAIN -> AskPhrase.AGAIN.of(word.word());
+            case SKIP -> AskPhrase.SKIP.of(word.word());
+            case QUIT -> AskPhrase.QUIT.of(word.word());
+        };
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -86,7 +87,7 @@ public final class ShowingOutput implements SessionOutput {
             return;
         }
         switch (action) {
-            case MARK -> control.note("mark " + ++marks);
+            case MARK -> control.note(AskPhrase.MARK.of(++marks));
             case NEXT -> control.nextAdjuster();
             case AGAIN -> control.sameAdjuster();
             case PREVIOUS -> control.previousAdjuster();

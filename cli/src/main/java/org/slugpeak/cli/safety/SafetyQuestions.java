@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.cli.display.Console;
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.SafetyWords;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.SafetyAnswers;
@@ -53,33 +54,24 @@ public final class SafetyQuestions {
 
     /** The lines for the record; refused where danger remains and the user gives no reason to go on. */
     List<String> ask() throws BadConfiguration {
-        out.println("A valve radio can kill, and local codes and licensed practice come first. Four questions:");
+        out.println(AskPhrase.FOUR_QUESTIONS.of());
         SafetyAnswers answers = new SafetyAnswers(
-                ask(
-                        "1. Has the set a mains transformer of two separate windings, or is its chassis live (AC/DC set,"
-                                + " autotransformer)? (transformer, live, unknown) ",
-                        CHASSIS),
-                ask("2. Is the set alone on an isolation transformer? (yes, no) ", YES_NO),
-                ask(
-                        "3. Does any lead earth the set: computer, generator, oscilloscope? No: isolated port or laptop on"
-                                + " its battery, generator on a battery or behind Y1 capacitors in both wires. (yes, no) ",
-                        YES_NO),
-                ask(
-                        "4. Is there a blocking capacitor in the generator's lead, and a divider or resistor, no capacitor,"
-                                + " in the meter's? (yes, no) ",
-                        YES_NO));
+                ask(AskPhrase.CHASSIS, CHASSIS),
+                ask(AskPhrase.ISOLATED, YES_NO),
+                ask(AskPhrase.EARTHED, YES_NO),
+                ask(AskPhrase.BLOCKING, YES_NO));
         if (answers.dangers().isEmpty()) {
             return lines(answers, Optional.empty());
         }
-        SafetyWords.dangers(answers).forEach(danger -> out.println("DANGER: " + danger));
-        String reason = line("Go on all the same? Give your reason for the record, or press Enter to stop: ");
+        SafetyWords.dangers(answers).forEach(danger -> out.println(AskPhrase.DANGER.of(danger)));
+        String reason = line(AskPhrase.GO_ON);
         if (reason.isEmpty()) {
             throw new BadConfiguration("not begun: " + String.join("; ", SafetyWords.dangers(answers)));
         }
         return lines(answers, Optional.of(reason));
     }
 
-    private <T> T ask(String question, Map<String, T> choices) throws BadConfiguration {
+    private <T> T ask(AskPhrase question, Map<String, T> choices) throws BadConfiguration {
         for (String said = line(question); ; said = line(question)) {
             Optional<T> choice = Optional.ofNullable(choices.get(said.toLowerCase(Locale.ROOT)));
             if (choice.isPresent()) {
@@ -88,8 +80,8 @@ public final class SafetyQuestions {
         }
     }
 
-    private String line(String question) throws BadConfiguration {
-        out.print(question);
+    private String line(AskPhrase question) throws BadConfiguration {
+        out.print(question.of());
         out.flush();
         try {
             String line = in.readLine();
@@ -105,12 +97,12 @@ public final class SafetyQuestions {
     /** Answers, what danger is left, and the reason to go on all the same, as they stand in the record. */
     static List<String> lines(SafetyAnswers answers, Optional<String> reason) {
         List<String> lines = new ArrayList<>(SafetyWords.lines(answers));
-        SafetyWords.dangers(answers).forEach(danger -> lines.add("danger not removed: " + danger));
+        SafetyWords.dangers(answers).forEach(danger -> lines.add(AskPhrase.NOT_REMOVED.of(danger)));
         reason.ifPresent(why -> lines.add(declined(why)));
         return lines;
     }
 
     static String declined(String reason) {
-        return "declined: " + reason;
+        return AskPhrase.DECLINED.of(reason);
     }
 }

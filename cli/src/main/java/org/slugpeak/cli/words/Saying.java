@@ -4,15 +4,7 @@ package org.slugpeak.cli.words;
  * The key of a sentence, or of a word on a screen or in a table; what it says stands in a file for each language, as
  * {@code kind.NAME}. Immutable; any thread may use it.
  */
-public sealed interface Saying
-        permits CheckPhrase,
-                CurvePhrase,
-                EventPhrase,
-                FormulaPhrase,
-                ScalePhrase,
-                ScreenPhrase,
-                SeekPhrase,
-                SuperhetPhrase {
+public sealed interface Saying permits AskPhrase, CheckPhrase, CuePhrase, CurvePhrase, EventPhrase, FormulaPhrase, ReportPhrase, ScalePhrase, ScreenPhrase, SeekPhrase, SuperhetPhrase {
 
     /**
      * What its key begins with.
@@ -36,5 +28,15 @@ public sealed interface Saying
      */
     default String of(Object... gaps) {
         return Language.today().say(kind() + "." + name(), gaps);
+    }
+
+    /**
+     * The sentence as it is where no other language has it, to know again what was written in it.
+     *
+     * @param gaps what its gaps are filled with, in order
+     * @return a sentence
+     */
+    default String inEnglish(Object... gaps) {
+        return Language.ENGLISH.say(kind() + "." + name(), gaps);
     }
 }

@@ -1,0 +1,38 @@
+package org.slugpeak.cli.words;
+
+/** What is asked of a person before and during the work. Immutable; any thread may use it. */
+public enum AskPhrase implements Saying {
+    FOUR_QUESTIONS,
+    CHASSIS,
+    ISOLATED,
+    EARTHED,
+    BLOCKING,
+    DANGER,
+    GO_ON,
+    NOT_REMOVED,
+    DECLINED,
+    NOTHING_IS_LIVE,
+    TOLD,
+    VALUE,
+    ONE_VALUE,
+    UNDO,
+    NEXT,
+    AGAIN,
+    SKIP,
+    QUIT,
+    MARK,
+    ADJUSTER,
+    ADJUSTMENTS,
+    THROUGH,
+    ENDED_BEFORE,
+    RECORD_IN,
+    NO_RECORD,
+    RESUME,
+    THROUGH_ALREADY,
+    OUTCOME;
+
+    @Override
+    public String kind() {
+        return "ask";
+    }
+}

@@ -1,0 +1,62 @@
+package org.slugpeak.cli.words;
+
+/** What a report says by itself. Immutable; any thread may use it. */
+public enum ReportPhrase implements Saying {
+    LANGUAGE,
+    TITLE,
+    RESPONSE,
+    GAIN,
+    OVER_TIME,
+    LINES,
+    FOOT,
+    RESPONSE_CHART,
+    GENERATOR_AXIS,
+    GAIN_CHART,
+    ROUND,
+    LEVEL_CHART,
+    TIME_AXIS,
+    WARNINGS,
+    COURSE,
+    AT,
+    WHAT,
+    TIMES,
+    ADJUSTERS,
+    ADJUSTER,
+    ROUND_COLUMN,
+    BEFORE,
+    BEST,
+    AFTER,
+    GAIN_COLUMN,
+    SIGMA,
+    LEFT,
+    SKIPPED,
+    DONE,
+    DIALS,
+    SIGNAL,
+    SAFETY,
+    AS_GIVEN,
+    INSTRUMENT,
+    SOURCE,
+    MEASURED,
+    READINGS,
+    SMALLEST_STEP,
+    UNTRUSTED,
+    RECORDED_BY,
+    RATE,
+    SIMULATED,
+    WHEN,
+    LOG,
+    NOTE,
+    GAINED,
+    NOT_ONE_BY_ONE,
+    TWO_MAXIMA,
+    DRIFTS,
+    PASSED_OVER,
+    PASSED_OVER_IN_ALL,
+    WROTE;
+
+    @Override
+    public String kind() {
+        return "report";
+    }
+}
