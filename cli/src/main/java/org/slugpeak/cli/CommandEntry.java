@@ -22,23 +22,22 @@ import picocli.CommandLine.Model.CommandSpec;
  * commands takes longer than everything else at the start.
  *
  * @param word what the user types
- * @param header what it does, in a line
  * @param command makes the object whose annotations picocli reads
  */
-record CommandEntry(String word, String header, Supplier<Object> command) {
+record CommandEntry(String word, Supplier<Object> command) {
 
     /** All of them, in the order of the help. */
     private static final List<CommandEntry> ALL = List.of(
-            new CommandEntry("demo", DemoCommand.HEADER, DemoCommand::new),
-            new CommandEntry("watch", WatchCommand.HEADER, WatchCommand::new),
-            new CommandEntry("replay", ReplayCommand.HEADER, ReplayCommand::new),
-            new CommandEntry("align", AlignCommand.HEADER, AlignCommand::new),
-            new CommandEntry("curve", CurveCommand.HEADER, CurveCommand::new),
-            new CommandEntry("report", ReportCommand.HEADER, ReportCommand::new),
-            new CommandEntry("scale", ScaleCommand.HEADER, ScaleCommand::new),
-            new CommandEntry("superhet", SuperhetCommand.HEADER, SuperhetCommand::new),
-            new CommandEntry("ports", PortsCommand.HEADER, PortsCommand::new),
-            new CommandEntry("check", CheckCommand.HEADER, CheckCommand::new));
+            new CommandEntry("demo", DemoCommand::new),
+            new CommandEntry("watch", WatchCommand::new),
+            new CommandEntry("replay", ReplayCommand::new),
+            new CommandEntry("align", AlignCommand::new),
+            new CommandEntry("curve", CurveCommand::new),
+            new CommandEntry("report", ReportCommand::new),
+            new CommandEntry("scale", ScaleCommand::new),
+            new CommandEntry("superhet", SuperhetCommand::new),
+            new CommandEntry("ports", PortsCommand::new),
+            new CommandEntry("check", CheckCommand::new));
 
     /** Adds all commands to the root: the one asked for with its options, the others for the help only. */
     static void addAll(CommandLine root, String... args) {
@@ -51,8 +50,6 @@ record CommandEntry(String word, String header, Supplier<Object> command) {
     }
 
     private CommandLine forTheHelp() {
-        CommandSpec spec = CommandSpec.create().name(word);
-        spec.usageMessage().header(header);
-        return new CommandLine(spec);
+        return new CommandLine(CommandSpec.create().name(word));
     }
 }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import org.slugpeak.cli.outlet.StandardOutput;
 import org.slugpeak.cli.program.Version;
 import org.slugpeak.cli.run.Interruption;
+import org.slugpeak.cli.words.HelpTexts;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,29 +13,13 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Where the program starts: finds the command, runs it, turns every failure into one line and an exit code. */
-@Command(
-        name = "slugpeak",
-        mixinStandardHelpOptions = true,
-        header = "Finds the peak while you align a valve radio, says it by ear, and keeps the record.",
-        description = {"", "Start with: slugpeak demo", ""},
-        synopsisHeading = "Usage: ",
-        commandListHeading = "%nCommands:%n",
-        versionProvider = Version.class,
-        footer = {
-            "",
-            "Exit codes: 0 done; 1 it could not be done (one line says why and what to do next); 2 wrong usage;",
-            "130 interrupted, with the log closed properly.",
-            "A valve radio can kill. See hardware-notes/safety.md before you connect anything."
-        })
+@Command(name = "slugpeak", mixinStandardHelpOptions = true, versionProvider = Version.class)
 public final class Main implements Runnable {
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @CommandLine.Option(
-            names = "--verbose",
-            scope = CommandLine.ScopeType.INHERIT,
-            description = "Show the log of what happens behind the scenes on standard error too.")
+    @CommandLine.Option(names = "--verbose", scope = CommandLine.ScopeType.INHERIT)
     void verbose(boolean on) {
         if (on) {
             System.setProperty("slugpeak.verbose", "true");
@@ -74,11 +59,20 @@ public final class Main implements Runnable {
         commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         commandLine.setUsageHelpAutoWidth(false);
         commandLine.setUsageHelpWidth(100);
+        commandLine.setHelpFactory(Main::help);
         commandLine.setParameterExceptionHandler(Failures::usage);
         commandLine.setExecutionExceptionHandler(Failures::execution);
         int exitCode = commandLine.execute(args);
         commandLine.getOut().flush();
         return exitCode;
+    }
+
+    /** What options are for is looked up only where a help is printed. */
+    private static CommandLine.Help help(CommandSpec command, CommandLine.Help.ColorScheme colours) {
+        HelpTexts texts = new HelpTexts();
+        command.resourceBundle(texts);
+        command.subcommands().values().forEach(each -> each.getCommandSpec().resourceBundle(texts));
+        return new CommandLine.Help(command, colours);
     }
 
     @Override

@@ -40,70 +40,33 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code slugpeak align}: carries a plan out. */
-@Command(
-        name = "align",
-        mixinStandardHelpOptions = true,
-        header = AlignCommand.HEADER,
-        description = {
-            "Says what to set and what to turn, follows the peak, goes on when it was held, and repeats each",
-            "round until it changes the reading by less than 0.2 dB. The maker's own procedure outranks every plan."
-        },
-        footer = {
-            "",
-            "Plans that come along: am-superhet (any set, with --if), tarnfield-54a, quillmere-fm-8.",
-            "",
-            "Examples:",
-            "  slugpeak align tarnfield-54a --from sim:plan --only \"AM IF\" --log if.jsonl",
-            "  slugpeak align my-set.toml --from /dev/ttyUSB0 --log tuesday.jsonl --chassis transformer \\",
-            "      --isolated yes --earthed no --blocking yes",
-            "  slugpeak align my-set.toml --from /dev/ttyUSB0 --resume tuesday.jsonl --log wednesday.jsonl ..."
-        })
+@Command(name = "align", mixinStandardHelpOptions = true)
 public final class AlignCommand implements Callable<Integer> {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER =
-            "Go through a whole alignment plan, adjuster by adjuster, with both hands free.";
 
     private static final double WIDEST_LIMIT_DB = 3;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "A plan file (.toml), or the name of one that comes along.")
+    @Parameters(paramLabel = "PLAN", descriptionKey = "PLAN")
     private String planName = "";
 
-    @Option(
-            names = "--from",
-            required = true,
-            paramLabel = "SOURCE",
-            description = "Where readings come from; see watch.")
+    @Option(names = "--from", required = true, paramLabel = "SOURCE")
     private String from = "";
 
-    @Option(
-            names = "--if",
-            paramLabel = "F",
-            converter = Frequency.class,
-            description = "Intermediate frequency in kHz, for a plan that leaves it open.")
+    @Option(names = "--if", paramLabel = "F", converter = Frequency.class)
     private Optional<Double> intermediateHz = Optional.empty();
 
-    @Option(names = "--only", paramLabel = "STAGE", description = "One stage of the plan only, by its name.")
+    @Option(names = "--only", paramLabel = "STAGE")
     private Optional<String> only = Optional.empty();
 
-    @Option(
-            names = "--resume",
-            paramLabel = "LOG",
-            description = "Go on where this session stopped; several, the oldest first.")
+    @Option(names = "--resume", paramLabel = "LOG")
     private List<Path> resume = List.of();
 
-    @Option(
-            names = "--round-limit",
-            paramLabel = "DB",
-            description = "Repeat each round until it changes less than this. Usual: as the plan says, or 0.2.")
+    @Option(names = "--round-limit", paramLabel = "DB")
     private Optional<Double> roundLimitDb = Optional.empty();
 
-    @Option(
-            names = "--no-rest",
-            description = "Do not ask for the resting reading, generator off, first: decibels are then doubtful.")
+    @Option(names = "--no-rest")
     private boolean withoutRest;
 
     @Mixin

@@ -32,47 +32,24 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** Is the link sound. */
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        header = CheckCommand.HEADER,
-        description = {
-            "For a file it says what was understood: separator, columns, times, unit, first rows.",
-            "Listens for a while and reports. Keep the signal steady meanwhile: what moves counts as noise.",
-            "With --meter the figures stand beside what that instrument should reach, where its description says so.",
-            "With --volts a sound input is calibrated against a known voltage, and that is kept for this input."
-        },
-        footer = {"", "Examples:", "  slugpeak check --from /dev/ttyUSB0", "  slugpeak check --from sound --volts 0.400"
-        })
+@Command(name = "check", mixinStandardHelpOptions = true)
 public final class CheckCommand implements Callable<Integer> {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER = "Is the link sound: rate, jitter, noise, resolution, over-range, lost lines.";
 
     private static final long WAIT_NANOS = 50_000_000;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(names = "--from", required = true, paramLabel = "SOURCE", description = "As for slugpeak watch.")
+    @Option(names = "--from", required = true, paramLabel = "SOURCE")
     private String from = "";
 
-    @Option(names = "--seconds", paramLabel = "SECONDS", description = "How long to listen. Usual: 10.")
+    @Option(names = "--seconds", paramLabel = "SECONDS")
     private double seconds = 10;
 
-    @Option(
-            names = "--volts",
-            paramLabel = "VOLTS",
-            description = "Sound input: the RMS voltage that is at the input now, to calibrate it.")
+    @Option(names = "--volts", paramLabel = "VOLTS")
     private double volts = Double.NaN;
 
-    @Option(
-            names = "--hum",
-            paramLabel = "VOLTS",
-            description = {
-                "How far mains hum is taken down: first put this RMS voltage on the input, from a small transformer",
-                "of its own, 6.3 V for example; never from the mains itself."
-            })
+    @Option(names = "--hum", paramLabel = "VOLTS")
     private Optional<Double> hum = Optional.empty();
 
     @Mixin

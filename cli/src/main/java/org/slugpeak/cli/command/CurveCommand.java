@@ -42,29 +42,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code slugpeak curve}: response against generator frequency. */
-@Command(
-        name = "curve",
-        mixinStandardHelpOptions = true,
-        header = CurveCommand.HEADER,
-        description = {
-            "Names each generator setting in a line and takes the reading when it has moved and stands again, or after",
-            "the dwell, or at once with r, n or Enter; p or b measures the point before again, k leaves one out, q ends.",
-            "Keep the generator's level as it is, and low enough that the AVC does not act."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  slugpeak curve --from /dev/ttyUSB0 --span 440..470 --step 1 --log before.jsonl",
-            "  slugpeak curve --from /dev/ttyUSB0 --span 440..470 --generator /dev/ttyUSB1 --log after.jsonl \\",
-            "      --compare before.jsonl",
-            "  slugpeak curve --points curve.csv",
-            "  slugpeak report before.jsonl after.jsonl --out set.html    both curves in one chart"
-        })
+@Command(name = "curve", mixinStandardHelpOptions = true)
 public final class CurveCommand implements Callable<Integer> {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER =
-            "Measure the response curve: step the generator, read the meter, tell centre, widths and skirts.";
 
     private static final double LONGEST_DWELL_SECONDS = 600;
     private static final int MOST_POINTS = 2000;
@@ -72,86 +51,46 @@ public final class CurveCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(names = "--from", paramLabel = "SOURCE", description = "Where readings come from; see watch.")
+    @Option(names = "--from", paramLabel = "SOURCE")
     private Optional<String> from = Optional.empty();
 
-    @Option(
-            names = "--points",
-            paramLabel = "FILE",
-            description = "Instead of readings: points from a text (frequency in kHz,level) or a session log.")
+    @Option(names = "--points", paramLabel = "FILE")
     private Optional<Path> points = Optional.empty();
 
-    @Option(
-            names = "--span",
-            paramLabel = "F..F",
-            converter = FrequencySpan.Converter.class,
-            description = "From where to where, kHz, for example 440..470.")
+    @Option(names = "--span", paramLabel = "F..F", converter = FrequencySpan.Converter.class)
     private Optional<FrequencySpan> span = Optional.empty();
 
-    @Option(
-            names = "--step",
-            paramLabel = "F",
-            converter = Frequency.class,
-            defaultValue = "1kHz",
-            description = "Distance of the points (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--step", paramLabel = "F", converter = Frequency.class, defaultValue = "1kHz")
     private double stepHz;
 
-    @Option(
-            names = "--generator",
-            paramLabel = "PORT",
-            description =
-                    "A generator that obeys SCPI, on a serial port, tcp:HOST:PORT or /dev/usbtmc0: it is stepped for you. Its"
-                            + " level and output switch stay as you set them.")
+    @Option(names = "--generator", paramLabel = "PORT")
     private Optional<String> generatorPort = Optional.empty();
 
-    @Option(
-            names = "--generator-baud",
-            paramLabel = "BITS/S",
-            defaultValue = "" + GeneratorPort.USUAL_BAUD,
-            description = "Speed of the generator's line (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--generator-baud", paramLabel = "BITS/S", defaultValue = "" + GeneratorPort.USUAL_BAUD)
     private int generatorBaud;
 
-    @Option(
-            names = "--dwell",
-            paramLabel = "S",
-            defaultValue = "6",
-            description = "By hand: seconds after which a reading that did not move is taken (default:"
-                    + " ${DEFAULT-VALUE}); 0: only with n or Enter.")
+    @Option(names = "--dwell", paramLabel = "S", defaultValue = "6")
     private double dwellSeconds;
 
-    @Option(names = "--no-rest", description = "Do not ask for the resting reading, generator off, first.")
+    @Option(names = "--no-rest")
     private boolean withoutRest;
 
-    @Option(
-            names = "--centre",
-            paramLabel = "F",
-            converter = Frequency.class,
-            description = "Where the curve should be centred, for the skirts. Usual: the middle of the -3 dB points.")
+    @Option(names = "--centre", paramLabel = "F", converter = Frequency.class)
     private Optional<Double> centreHz = Optional.empty();
 
-    @Option(
-            names = "--transformers",
-            paramLabel = "N",
-            defaultValue = "2",
-            description = "How many transformers the signal passes, for the model (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--transformers", paramLabel = "N", defaultValue = "2")
     private int transformers;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write the points to a new FILE.")
+    @Option(names = "--csv", paramLabel = "FILE")
     private Optional<Path> csv = Optional.empty();
 
-    @Option(
-            names = "--compare",
-            paramLabel = "BEFORE",
-            description = "Set beside an earlier curve: a session log, or a text with points.")
+    @Option(names = "--compare", paramLabel = "BEFORE")
     private Optional<Path> compare = Optional.empty();
 
-    @Option(names = "--plain", description = "Lines instead of the screen, for a screen reader.")
+    @Option(names = "--plain")
     private boolean plain;
 
-    @Option(
-            names = "--log",
-            paramLabel = "FILE",
-            description = "Keep the session in FILE (JSON lines). A file that is there already is never touched.")
+    @Option(names = "--log", paramLabel = "FILE")
     private Optional<Path> log = Optional.empty();
 
     @Mixin

@@ -31,49 +31,22 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
 /** Plays the alignment of an invented set on a simulated bench. */
-@Command(
-        name = "demo",
-        mixinStandardHelpOptions = true,
-        header = DemoCommand.HEADER,
-        description = {
-            "An invented set, the Tarnfield 54A, stands on an invented bench. A simulated hand turns its IF",
-            "slugs and hears nothing but what slugpeak says. A little over a minute and a half."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  slugpeak demo",
-            "  slugpeak demo --hand keys          turn the slugs yourself with the arrow keys",
-            "  slugpeak demo --fault mica         something is wrong with this set: what?",
-            "  slugpeak demo --speed 10 --log demo.jsonl"
-        })
+@Command(name = "demo", mixinStandardHelpOptions = true)
 public final class DemoCommand implements Callable<Integer> {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER = "Align a simulated set: no radio, no meter, nothing to connect.";
 
     private static final double DEGREES_A_STROKE = 10;
     private static final double FASTEST = 1000;
 
-    @Option(
-            names = "--hand",
-            paramLabel = "self|keys",
-            converter = TurnerConverter.class,
-            description = "self: a simulated hand turns (usual). keys: you do, with the arrow keys.")
+    @Option(names = "--hand", paramLabel = "self|keys", converter = TurnerConverter.class)
     private DemoSettings.Turner turner = DemoSettings.Turner.SIMULATED;
 
-    @Option(names = "--speed", paramLabel = "TIMES", description = "How many times faster than life. Usual: 1.")
+    @Option(names = "--speed", paramLabel = "TIMES")
     private double speed = 1;
 
-    @Option(names = "--seed", paramLabel = "NUMBER", description = "The same seed plays the same demonstration.")
+    @Option(names = "--seed", paramLabel = "NUMBER")
     private long seed = 1;
 
-    @Option(
-            names = "--fault",
-            paramLabel = "NAME",
-            converter = FaultConverter.class,
-            description = "Something is wrong: strong, wrong-if, image, harmonic, slug-end, mica, padder, "
-                    + "secondary, loading, regeneration, hum.")
+    @Option(names = "--fault", paramLabel = "NAME", converter = FaultConverter.class)
     private Optional<Fault> fault = Optional.empty();
 
     @Mixin

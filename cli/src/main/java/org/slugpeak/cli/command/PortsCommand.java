@@ -16,15 +16,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Lists what readings could come from. */
-@Command(
-        name = "ports",
-        mixinStandardHelpOptions = true,
-        header = PortsCommand.HEADER,
-        description = "Nothing is opened. Each line begins with what to write after --from, or after --meter.")
+@Command(name = "ports", mixinStandardHelpOptions = true)
 public final class PortsCommand implements Callable<Integer> {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER = "List serial ports, sound inputs, simulated benches and known instruments.";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

@@ -19,27 +19,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Runs the analysis over a recorded session. */
-@Command(
-        name = "replay",
-        mixinStandardHelpOptions = true,
-        header = ReplayCommand.HEADER,
-        description = {
-            "Gives the same verdicts as the live session, as fast as the machine can. A session log brings its own",
-            "settings; for CSV and WAV files the options say what is sought."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  slugpeak replay tuesday.jsonl",
-            "  slugpeak replay tuesday.jsonl --json",
-            "  slugpeak replay readings.csv --seek dip"
-        })
+@Command(name = "replay", mixinStandardHelpOptions = true)
 public final class ReplayCommand implements Callable<Integer> {
 
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER = "Go through a recorded session again: a session log, a CSV file, a WAV file.";
-
-    @Parameters(paramLabel = "FILE", description = "A session log (*.jsonl), *.csv or *.wav.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "FILE")
     private Path file = Path.of("");
 
     @Mixin

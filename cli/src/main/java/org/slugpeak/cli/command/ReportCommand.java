@@ -33,44 +33,22 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code slugpeak report}: what was done, to keep and to print. */
-@Command(
-        name = "report",
-        mixinStandardHelpOptions = true,
-        header = ReportCommand.HEADER,
-        description = {
-            "Before and after of each adjuster in dB, the readings, response curves, dial errors, warnings,",
-            "safety answers and the instrument. The page needs no network and prints on A4 and Letter."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  slugpeak report tuesday.jsonl                 writes tuesday.html",
-            "  slugpeak report before.jsonl after.jsonl --out set.html",
-            "  slugpeak report tuesday.jsonl --csv > readings.csv"
-        })
+@Command(name = "report", mixinStandardHelpOptions = true)
 public final class ReportCommand implements Callable<Integer> {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER =
-            "Make a report of session logs: one page to keep, print and hand over with the set.";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(arity = "1..*", paramLabel = "SESSION", description = "Session logs (.jsonl), in the order to report.")
+    @Parameters(arity = "1..*", paramLabel = "SESSION", descriptionKey = "SESSION")
     private List<Path> sessions = List.of();
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Write to FILE (default: the first log's name with .html). An older report that is there is"
-                    + " replaced; anything else is never touched.")
+    @Option(names = "--out", paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--csv", description = "The readings as CSV on standard output, or in --out FILE.")
+    @Option(names = "--csv")
     private boolean csv;
 
-    @Option(names = "--markdown", description = "The tables as Markdown on standard output, or in --out FILE.")
+    @Option(names = "--markdown")
     private boolean markdown;
 
     @Override

@@ -30,24 +30,8 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code slugpeak scale}: corrects dials from known points. */
-@Command(
-        name = "scale",
-        mixinStandardHelpOptions = true,
-        header = ScaleCommand.HEADER,
-        footer = {
-            "",
-            "Examples:",
-            "  slugpeak scale generator --point 400:397.2 --point 450:452.6 --point 500:503.1 --get 455",
-            "  slugpeak scale receiver --if 455 --point 582:600 --point 1016:1000 --point 1438:1400",
-            "  slugpeak scale receiver ... --log before.jsonl    and after the work    ... --after --log after.jsonl",
-            "  slugpeak report before.jsonl work.jsonl after.jsonl"
-        },
-        description = "Corrects the dial of a generator or receiver from points whose true frequency is known.",
-        synopsisSubcommandLabel = "(generator | receiver)")
+@Command(name = "scale", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "(generator | receiver)")
 public final class ScaleCommand implements Runnable {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER = "Correct the dial of a generator or receiver from known points.";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -57,65 +41,21 @@ public final class ScaleCommand implements Runnable {
         throw new ParameterException(spec.commandLine(), "say whose dial: scale generator, or scale receiver");
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "generator",
-            description =
-                    "What the generator's dial really gives, and what to set it to. There is no answer outside the"
-                            + " known points.")
+    @Command(mixinStandardHelpOptions = true, name = "generator")
     int generator(
-            @Option(
-                            names = "--point",
-                            paramLabel = "DIAL:TRUE",
-                            description = "a mark and what a counter says there, kHz, for example 400:397.2")
-                    @Nullable
-                    List<String> typed,
-            @Option(
-                            names = "--beat",
-                            paramLabel = "DIAL:CARRIER:PITCH:high|low[:HARMONIC]",
-                            description =
-                                    "a beat against a carrier of known frequency, for example 1000:999:120Hz:high;"
-                                            + " high: the note rises when the generator is nudged up. HARMONIC of the generator,"
-                                            + " for example 455:910:300Hz:low:2")
-                    @Nullable
+            @Option(names = "--point", paramLabel = "DIAL:TRUE") @Nullable List<String> typed,
+            @Option(names = "--beat", paramLabel = "DIAL:CARRIER:PITCH:high|low[:HARMONIC]") @Nullable
                     List<String> beats,
-            @Option(names = "--points", paramLabel = "FILE", description = "more points, one a line: dial,true in kHz")
-                    @Nullable
-                    Path file,
-            @Option(
-                            names = "--decimal-comma",
-                            description =
-                                    "numbers are written 1,25; a semicolon is between those of --get and --dial then")
-                    boolean decimalComma,
-            @Option(names = "--save", paramLabel = "FILE", description = "write all points to a file for the next time")
-                    @Nullable
-                    Path save,
-            @Option(
-                            names = "--known-to",
-                            converter = Frequency.class,
-                            defaultValue = "10Hz",
-                            paramLabel = "F",
-                            description = "how well the true frequencies are known (default: ${DEFAULT-VALUE})")
+            @Option(names = "--points", paramLabel = "FILE") @Nullable Path file,
+            @Option(names = "--decimal-comma") boolean decimalComma,
+            @Option(names = "--save", paramLabel = "FILE") @Nullable Path save,
+            @Option(names = "--known-to", converter = Frequency.class, defaultValue = "10Hz", paramLabel = "F")
                     double knownToHz,
-            @Option(
-                            names = "--read-to",
-                            converter = Frequency.class,
-                            defaultValue = "0.5kHz",
-                            paramLabel = "F",
-                            description = "how well the dial can be read and set (default: ${DEFAULT-VALUE})")
+            @Option(names = "--read-to", converter = Frequency.class, defaultValue = "0.5kHz", paramLabel = "F")
                     double readToHz,
-            @Option(names = "--get", paramLabel = "F", description = "what must the dial be set to, to get these?")
-                    @Nullable
-                    List<String> wanted,
-            @Option(names = "--dial", paramLabel = "F", description = "what do these dial settings give?") @Nullable
-                    List<String> dials,
-            @Option(
-                            names = "--table",
-                            converter = Frequency.class,
-                            paramLabel = "STEP",
-                            description = "print a correction table with this step")
-                    @Nullable
-                    Double stepHz)
+            @Option(names = "--get", paramLabel = "F") @Nullable List<String> wanted,
+            @Option(names = "--dial", paramLabel = "F") @Nullable List<String> dials,
+            @Option(names = "--table", converter = Frequency.class, paramLabel = "STEP") @Nullable Double stepHz)
             throws BadInput {
         List<KnownPoint> points = gather(typed, beats, file, knownToHz, decimalComma);
         DialScale scale = scale(points, readToHz);
@@ -219,50 +159,17 @@ public final class ScaleCommand implements Runnable {
         }
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "receiver",
-            description = "Dial errors of a receiver at the low end, the middle and the high end, and which oscillator"
-                    + " adjuster must go which way, for an oscillator above the signal. A maker's own procedure outranks"
-                    + " this.")
+    @Command(mixinStandardHelpOptions = true, name = "receiver")
     int receiver(
-            @Option(
-                            names = "--if",
-                            converter = Frequency.class,
-                            defaultValue = "455",
-                            paramLabel = "F",
-                            description = "intermediate frequency (default: ${DEFAULT-VALUE} kHz)")
+            @Option(names = "--if", converter = Frequency.class, defaultValue = "455", paramLabel = "F")
                     double intermediateHz,
-            @Option(
-                            names = "--point",
-                            required = true,
-                            paramLabel = "DIAL:TRUE",
-                            description =
-                                    "where a signal of known frequency is heard; three of them, for example 582:600")
-                    List<String> typed,
-            @Option(names = "--decimal-comma", description = "points are written 600,5:598,2") boolean decimalComma,
-            @Option(
-                            names = "--low-end",
-                            converter = LowEnd.class,
-                            defaultValue = "padder",
-                            paramLabel = "PART",
-                            description = "what sets the low end: padder or slug (default: ${DEFAULT-VALUE})")
+            @Option(names = "--point", required = true, paramLabel = "DIAL:TRUE") List<String> typed,
+            @Option(names = "--decimal-comma") boolean decimalComma,
+            @Option(names = "--low-end", converter = LowEnd.class, defaultValue = "padder", paramLabel = "PART")
                     LowEndPart lowEnd,
-            @Option(
-                            names = "--tolerance",
-                            defaultValue = "0.5",
-                            paramLabel = "PERCENT",
-                            description = "what is good enough, above 0 to 5 %% of the frequency (default:"
-                                    + " ${DEFAULT-VALUE}, common practice)")
-                    double percent,
-            @Option(
-                            names = "--log",
-                            paramLabel = "FILE",
-                            description = "keep the dial errors in a new session log, for slugpeak report")
-                    @Nullable
-                    Path log,
-            @Option(names = "--after", description = "in the log they are those after the work; usual: before it")
-                    boolean after)
+            @Option(names = "--tolerance", defaultValue = "0.5", paramLabel = "PERCENT") double percent,
+            @Option(names = "--log", paramLabel = "FILE") @Nullable Path log,
+            @Option(names = "--after") boolean after)
             throws BadLog {
         if (after && log == null) {
             throw new ParameterException(spec.commandLine(), "--after says how --log FILE is meant: give both");

@@ -30,25 +30,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code slugpeak superhet}: the arithmetic beside the bench. */
-@Command(
-        name = "superhet",
-        mixinStandardHelpOptions = true,
-        header = SuperhetCommand.HEADER,
-        footer = {
-            "",
-            "Examples:",
-            "  slugpeak superhet tune --if 455 --dial 600,1000,1400 --generator 700",
-            "  slugpeak superhet track --coil 220 --at 600,1000,1400 --explain",
-            "  slugpeak superhet power --load 3.2"
-        },
-        description =
-                "Superhet arithmetic: oscillator, image, harmonics that fool, tracking, levels. Frequencies are in"
-                        + " kHz unless a unit is given (455, 10.7MHz).",
-        synopsisSubcommandLabel = "QUESTION")
+@Command(name = "superhet", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "QUESTION")
 public final class SuperhetCommand implements Runnable {
-
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER = "Superhet arithmetic beside the bench, with its formulas (--explain).";
 
     private static final int TRACKING_ROWS = 12;
 
@@ -57,15 +40,10 @@ public final class SuperhetCommand implements Runnable {
 
     /** What every question about frequencies needs. */
     static final class Receiver {
-        @Option(
-                names = "--if",
-                converter = Frequency.class,
-                defaultValue = "455",
-                paramLabel = "F",
-                description = "intermediate frequency; the set's own figure counts (default: ${DEFAULT-VALUE} kHz)")
+        @Option(names = "--if", converter = Frequency.class, defaultValue = "455", paramLabel = "F")
         private double intermediateHz;
 
-        @Option(names = "--below", description = "the oscillator runs below the signal")
+        @Option(names = "--below")
         private boolean below;
 
         Superhet superhet() {
@@ -75,7 +53,7 @@ public final class SuperhetCommand implements Runnable {
 
     /** Shows the formula behind an answer. */
     static final class Explain {
-        @Option(names = "--explain", description = "show the formula, its units and its source")
+        @Option(names = "--explain")
         private boolean wanted;
 
         void print(PrintWriter out, Formula... formulas) {
@@ -94,34 +72,14 @@ public final class SuperhetCommand implements Runnable {
                 spec.commandLine(), "ask one of: tune, responses, track, image, loop, loading, power");
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "tune",
-            description = "Oscillator and image of dial points; which harmonics fool a generator.")
+    @Command(mixinStandardHelpOptions = true, name = "tune")
     int tune(
             @Mixin Receiver receiver,
             @Mixin Explain explain,
-            @Option(
-                            names = "--dial",
-                            split = ",",
-                            required = true,
-                            converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "dial points, for example 600,1000,1400")
+            @Option(names = "--dial", split = ",", required = true, converter = Frequency.class, paramLabel = "F")
                     double[] dialsHz,
-            @Option(
-                            names = "--generator",
-                            converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "what the generator is set to: is it, or a harmonic of it, heard there?")
-                    @Nullable
-                    Double generatorHz,
-            @Option(
-                            names = "--near",
-                            converter = Frequency.class,
-                            defaultValue = "10",
-                            paramLabel = "F",
-                            description = "how near counts as heard (default: ${DEFAULT-VALUE} kHz)")
+            @Option(names = "--generator", converter = Frequency.class, paramLabel = "F") @Nullable Double generatorHz,
+            @Option(names = "--near", converter = Frequency.class, defaultValue = "10", paramLabel = "F")
                     double nearHz) {
         PrintWriter out = out();
         Superhet superhet = receiver.superhet();
@@ -139,26 +97,12 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "responses",
-            description = "Every signal that mixes to the IF at one dial setting, up to the fifth harmonic.")
+    @Command(mixinStandardHelpOptions = true, name = "responses")
     int responses(
             @Mixin Receiver receiver,
             @Mixin Explain explain,
-            @Option(
-                            names = "--dial",
-                            required = true,
-                            converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "dial setting")
-                    double dialHz,
-            @Option(
-                            names = "--order",
-                            defaultValue = "5",
-                            paramLabel = "N",
-                            description = "highest order m + n to show, 1 to 10 (default: ${DEFAULT-VALUE})")
-                    int order) {
+            @Option(names = "--dial", required = true, converter = Frequency.class, paramLabel = "F") double dialHz,
+            @Option(names = "--order", defaultValue = "5", paramLabel = "N") int order) {
         PrintWriter out = out();
         Superhet superhet = receiver.superhet();
         out.println(SuperhetText.responses(
@@ -171,42 +115,26 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "track",
-            description = "Oscillator coil, padder and trimmer for exact tracking at three points, oscillator above.")
+    @Command(mixinStandardHelpOptions = true, name = "track")
     int track(
             @Mixin Explain explain,
-            @Option(
-                            names = "--if",
-                            converter = Frequency.class,
-                            defaultValue = "455",
-                            paramLabel = "F",
-                            description = "intermediate frequency (default: ${DEFAULT-VALUE} kHz)")
+            @Option(names = "--if", converter = Frequency.class, defaultValue = "455", paramLabel = "F")
                     double intermediateHz,
-            @Option(
-                            names = "--coil",
-                            required = true,
-                            converter = Inductance.class,
-                            paramLabel = "L",
-                            description = "signal coil, uH")
-                    double coilHenry,
+            @Option(names = "--coil", required = true, converter = Inductance.class, paramLabel = "L") double coilHenry,
             @Option(
                             names = "--at",
                             arity = "1",
                             split = ",",
                             defaultValue = "600,1000,1400",
                             converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "the three points (default: ${DEFAULT-VALUE})")
+                            paramLabel = "F")
                     double[] pointsHz,
             @Option(
                             names = "--band",
                             split = ",",
                             defaultValue = "540,1600",
                             converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "ends of the error table (default: ${DEFAULT-VALUE})")
+                            paramLabel = "F")
                     double[] bandHz) {
         PrintWriter out = out();
         double[] dialsHz = dials(pointsHz, bandHz);
@@ -238,28 +166,13 @@ public final class SuperhetCommand implements Runnable {
                 .toArray();
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "image",
-            description = "Image ratio from the Q of the tuned circuits before the mixer.")
+    @Command(mixinStandardHelpOptions = true, name = "image")
     int image(
             @Mixin Receiver receiver,
             @Mixin Explain explain,
-            @Option(
-                            names = "--dial",
-                            split = ",",
-                            required = true,
-                            converter = Frequency.class,
-                            paramLabel = "F",
-                            description = "dial points")
+            @Option(names = "--dial", split = ",", required = true, converter = Frequency.class, paramLabel = "F")
                     double[] dialsHz,
-            @Option(
-                            names = "--q",
-                            split = ",",
-                            required = true,
-                            paramLabel = "Q",
-                            description = "loaded Q of each tuned circuit, for example 80 or 80,60")
-                    double[] qs) {
+            @Option(names = "--q", split = ",", required = true, paramLabel = "Q") double[] qs) {
         PrintWriter out = out();
         for (double dial : dialsHz) {
             out.println(SuperhetPhrase.IMAGE_DOWN.of(
@@ -271,55 +184,19 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "loop",
-            description = "Field strength at a set's loop from a coil on the generator.")
+    @Command(mixinStandardHelpOptions = true, name = "loop")
     int loop(
             @Mixin Explain explain,
-            @Option(names = "--turns", required = true, description = "turns of the coil") double turns,
-            @Option(
-                            names = "--diameter",
-                            required = true,
-                            converter = Length.class,
-                            paramLabel = "D",
-                            description = "of the coil, cm")
+            @Option(names = "--turns", required = true) double turns,
+            @Option(names = "--diameter", required = true, converter = Length.class, paramLabel = "D")
                     double diameterMetres,
-            @Option(
-                            names = "--distance",
-                            required = true,
-                            converter = Length.class,
-                            paramLabel = "D",
-                            description = "coil to loop, cm")
+            @Option(names = "--distance", required = true, converter = Length.class, paramLabel = "D")
                     double distanceMetres,
-            @Option(
-                            names = "--emf",
-                            required = true,
-                            converter = Voltage.class,
-                            paramLabel = "V",
-                            description = "open-circuit voltage of the generator")
-                    double emfVolts,
-            @Option(
-                            names = "--resistance",
-                            required = true,
-                            converter = Resistance.class,
-                            paramLabel = "R",
-                            description = "generator and series resistor together, ohm")
+            @Option(names = "--emf", required = true, converter = Voltage.class, paramLabel = "V") double emfVolts,
+            @Option(names = "--resistance", required = true, converter = Resistance.class, paramLabel = "R")
                     double ohms,
-            @Option(
-                            names = "--inductance",
-                            converter = Inductance.class,
-                            paramLabel = "L",
-                            description = "of the coil, uH; left out where not given")
-                    @Nullable
-                    Double henry,
-            @Option(
-                            names = "--at",
-                            converter = Frequency.class,
-                            defaultValue = "1000",
-                            paramLabel = "F",
-                            description = "frequency (default: ${DEFAULT-VALUE} kHz)")
-                    double hz) {
+            @Option(names = "--inductance", converter = Inductance.class, paramLabel = "L") @Nullable Double henry,
+            @Option(names = "--at", converter = Frequency.class, defaultValue = "1000", paramLabel = "F") double hz) {
         PrintWriter out = out();
         LoopField field = new LoopField(turns, diameterMetres / 2, distanceMetres);
         double current = LoopField.currentAmperes(emfVolts, ohms, henry == null ? 0 : henry, hz);
@@ -332,33 +209,14 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "loading",
-            description = "What the meter's resistance takes away from a high-resistance point.")
+    @Command(mixinStandardHelpOptions = true, name = "loading")
     int loading(
             @Mixin Explain explain,
-            @Option(
-                            names = "--source",
-                            required = true,
-                            converter = Resistance.class,
-                            paramLabel = "R",
-                            description = "resistance of the point, for example 500k")
+            @Option(names = "--source", required = true, converter = Resistance.class, paramLabel = "R")
                     double sourceOhms,
-            @Option(
-                            names = "--meter",
-                            required = true,
-                            converter = Resistance.class,
-                            paramLabel = "R",
-                            description = "resistance of the meter, for example 10M")
+            @Option(names = "--meter", required = true, converter = Resistance.class, paramLabel = "R")
                     double meterOhms,
-            @Option(
-                            names = "--shown",
-                            converter = Voltage.class,
-                            paramLabel = "V",
-                            description = "what the meter shows: gives the voltage without it")
-                    @Nullable
-                    Double shownVolts) {
+            @Option(names = "--shown", converter = Voltage.class, paramLabel = "V") @Nullable Double shownVolts) {
         PrintWriter out = out();
         out.println(SuperhetPhrase.READS_LOW.of(
                 -MeterLoading.errorDb(sourceOhms, meterOhms),
@@ -372,34 +230,12 @@ public final class SuperhetCommand implements Runnable {
         return 0;
     }
 
-    @Command(
-            mixinStandardHelpOptions = true,
-            name = "power",
-            description = "Volts across the speaker for a power, or the power of a voltage.")
+    @Command(mixinStandardHelpOptions = true, name = "power")
     int power(
             @Mixin Explain explain,
-            @Option(
-                            names = "--load",
-                            required = true,
-                            converter = Resistance.class,
-                            paramLabel = "R",
-                            description = "load, ohm")
-                    double ohms,
-            @Option(
-                            names = "--volts",
-                            converter = Voltage.class,
-                            paramLabel = "V",
-                            description = "across the load, RMS")
-                    @Nullable
-                    Double volts,
-            @Option(
-                            names = "--power",
-                            converter = Power.class,
-                            defaultValue = "50mW",
-                            paramLabel = "P",
-                            description =
-                                    "output power (default: ${DEFAULT-VALUE}, for sets of 0.1 to 1 W; 500mW for larger ones, 5mW for smaller)")
-                    double watts) {
+            @Option(names = "--load", required = true, converter = Resistance.class, paramLabel = "R") double ohms,
+            @Option(names = "--volts", converter = Voltage.class, paramLabel = "V") @Nullable Double volts,
+            @Option(names = "--power", converter = Power.class, defaultValue = "50mW", paramLabel = "P") double watts) {
         PrintWriter out = out();
         if (volts == null) {
             out.println(SuperhetPhrase.VOLTS.of(

@@ -31,38 +31,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
 /** Watches a meter. */
-@Command(
-        name = "watch",
-        mixinStandardHelpOptions = true,
-        header = WatchCommand.HEADER,
-        description = {
-            "Shows the live reading, the best so far and how far below it you are; says when you have",
-            "passed the peak and when you are back on it."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  slugpeak watch --from /dev/ttyUSB0 --log tuesday.jsonl",
-            "  slugpeak watch --from sound --seek dip",
-            "  my-meter-program | slugpeak watch --from - --json",
-            "  slugpeak watch --from - --steps --log tuesday.jsonl"
-        })
+@Command(name = "watch", mixinStandardHelpOptions = true)
 public final class WatchCommand implements Callable<Integer> {
 
-    /** What it does, in a line of the list of commands. */
-    public static final String HEADER = "Watch the meter while you turn one adjuster after the other.";
-
-    @Option(
-            names = "--from",
-            required = true,
-            paramLabel = "SOURCE",
-            description = {
-                "/dev/ttyUSB0, COM3 ...: serial meter or ADC.  tcp:HOST:PORT: meter on the network.",
-                "/dev/usbtmc0: meter on USB (Linux).  -: standard input.",
-                "FILE.csv, FILE.txt ...: recorded readings.  FILE.jsonl: session log.",
-                "FILE.wav, sound, sound:NAME: tone at the voice coil.",
-                "sim, sim:NAME: simulated set."
-            })
+    @Option(names = "--from", required = true, paramLabel = "SOURCE")
     private String from = "";
 
     @Mixin
@@ -74,20 +46,10 @@ public final class WatchCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions outputOptions = new OutputOptions();
 
-    @Option(
-            names = "--stay",
-            description = "Stay with one adjuster until a key says otherwise. Usual: when an adjuster was "
-                    + "held and the reading moves again, the next one is begun.")
+    @Option(names = "--stay")
     private boolean stay;
 
-    @Option(
-            names = "--point",
-            paramLabel = "detector|avc|voice-coil",
-            converter = PointConverter.class,
-            description = {
-                "Where the meter is connected. It is told then when the generator should be turned, so that the",
-                "reading stays within 0.5 to 1.5 V, 0.5 to 3 V, 0.2 to 1 V above rest."
-            })
+    @Option(names = "--point", paramLabel = "detector|avc|voice-coil", converter = PointConverter.class)
     private Optional<MeterPoint> point = Optional.empty();
 
     @Override

@@ -20,31 +20,16 @@ public final class CueOptions {
 
     private static final Duration RETRY = Duration.ofSeconds(5);
 
-    @Option(
-            names = "--cue",
-            paramLabel = "beat|pitch|off",
-            converter = ModeConverter.class,
-            description = "What is heard: the reading beating against a steady tone at the best, the reading as a tone"
-                    + " alone, or nothing. Usual: beat for a person at a terminal, off for a program.")
+    @Option(names = "--cue", paramLabel = "beat|pitch|off", converter = ModeConverter.class)
     private Optional<CueMode> mode = Optional.empty();
 
-    @Option(
-            names = "--volume",
-            paramLabel = "0..10",
-            converter = VolumeConverter.class,
-            description = "How loud, in steps of 3 dB; 0 is silent. Usual: 6.")
+    @Option(names = "--volume", paramLabel = "0..10", converter = VolumeConverter.class)
     private int volume = 6;
 
-    @Option(
-            names = "--cue-device",
-            paramLabel = "NAME",
-            description = "Part of the name of the sound output. Usual: the machine's usual one.")
+    @Option(names = "--cue-device", paramLabel = "NAME")
     private Optional<String> device = Optional.empty();
 
-    @Option(
-            names = "--cue-wav",
-            paramLabel = "FILE",
-            description = "Writes what is heard, or would be, into a new WAV file.")
+    @Option(names = "--cue-wav", paramLabel = "FILE")
     private Optional<Path> wav = Optional.empty();
 
     /** What the command line says nothing about stays as usual. */

@@ -27,25 +27,13 @@ public final class DisplayOptions {
         NONE
     }
 
-    @Option(
-            names = "--view",
-            paramLabel = "screen|plain|lines|none",
-            converter = ViewConverter.class,
-            description = "How the session is shown. Usual: the screen on a terminal, lines into a pipe,"
-                    + " none where standard output carries JSON.")
+    @Option(names = "--view", paramLabel = "screen|plain|lines|none", converter = ViewConverter.class)
     private Optional<View> view = Optional.empty();
 
-    @Option(
-            names = "--plain",
-            description = "Lines for a screen reader: what changes, and while turning how far from the best.")
+    @Option(names = "--plain")
     private boolean plain;
 
-    @Option(
-            names = "--key",
-            paramLabel = "ACTION=KEY",
-            converter = BindingConverter.class,
-            description = "Another key, or a foot pedal, for an action shown at the foot of the screen;"
-                    + " for example --key next=pagedown. May be repeated.")
+    @Option(names = "--key", paramLabel = "ACTION=KEY", converter = BindingConverter.class)
     private List<KeyBinding> bindings = List.of();
 
     /** What the command line says nothing about stays as usual. */

@@ -11,32 +11,13 @@ import picocli.CommandLine.TypeConversionException;
 /** What is turned for. */
 public final class AnalysisOptions {
 
-    @Option(
-            names = "--seek",
-            paramLabel = "peak|dip|zero",
-            converter = SeekConverter.class,
-            description = {
-                "peak: the greatest reading (usual).",
-                "dip: the smallest, for wave traps.",
-                "zero: the zero between plus and minus, for discriminators."
-            })
+    @Option(names = "--seek", paramLabel = "peak|dip|zero", converter = SeekConverter.class)
     private Seek seek = Seek.PEAK;
 
-    @Option(
-            names = "--dwell",
-            paramLabel = "SECONDS",
-            defaultValue = "2",
-            description =
-                    "How long the reading must stay at the best before it counts as held (default ${DEFAULT-VALUE}).")
+    @Option(names = "--dwell", paramLabel = "SECONDS", defaultValue = "2")
     private double dwellSeconds;
 
-    @Option(
-            names = "--steps",
-            description = {
-                "Each reading is the settled value of one step of a turn, an eighth say; no clock, no dwell.",
-                "On standard input also: u takes the last one back, r begins the next adjuster, b the same",
-                "again, k skips it, q ends. Usual where values are typed at a terminal."
-            })
+    @Option(names = "--steps")
     private boolean steps;
 
     /** The settings for the analysis; values typed at a terminal are always steps. */

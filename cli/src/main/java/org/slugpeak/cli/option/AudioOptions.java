@@ -15,38 +15,19 @@ import picocli.CommandLine.TypeConversionException;
 /** How audio is measured. */
 public final class AudioOptions {
 
-    @Option(
-            names = "--mode",
-            paramLabel = "tone|rms|band",
-            converter = KindConverter.class,
-            description = "Audio: tone, the modulation tone alone (usual); rms, everything; band, 300 to "
-                    + "1100 Hz without hum.")
+    @Option(names = "--mode", paramLabel = "tone|rms|band", converter = KindConverter.class)
     private LevelKind kind = LevelKind.TONE;
 
-    @Option(
-            names = "--channel",
-            paramLabel = "left|right|mix",
-            converter = ChannelConverter.class,
-            description = "Audio: the channel. Usual: left.")
+    @Option(names = "--channel", paramLabel = "left|right|mix", converter = ChannelConverter.class)
     private Channel channel = Channel.LEFT;
 
-    @Option(
-            names = "--interval",
-            paramLabel = "MS",
-            description = "Audio: milliseconds from reading to reading, 1 to 1000. Usual: 20.")
+    @Option(names = "--interval", paramLabel = "MS")
     private int intervalMillis = 20;
 
-    @Option(
-            names = "--response",
-            paramLabel = "MS",
-            description = "Audio: milliseconds after which nothing of an earlier level is left, 40 to "
-                    + "1000. Usual: 100; longer is calmer.")
+    @Option(names = "--response", paramLabel = "MS")
     private int responseMillis = 100;
 
-    @Option(
-            names = "--ohms",
-            paramLabel = "OHMS",
-            description = "Audio: impedance of the voice coil, so that the output power is told in milliwatts.")
+    @Option(names = "--ohms", paramLabel = "OHMS")
     private Optional<Double> ohms = Optional.empty();
 
     /** What was said. */

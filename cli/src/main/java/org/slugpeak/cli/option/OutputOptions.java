@@ -26,15 +26,10 @@ import picocli.CommandLine.Option;
 /** Where the records of a session go: file, other program, screen, ear. */
 public final class OutputOptions {
 
-    @Option(
-            names = "--json",
-            description = "Write every record as a line of JSON on standard output, for another program.")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(
-            names = "--log",
-            paramLabel = "FILE",
-            description = "Keep the session in FILE (JSON lines). A file that is there already is never touched.")
+    @Option(names = "--log", paramLabel = "FILE")
     private Optional<Path> log = Optional.empty();
 
     @Mixin

@@ -21,64 +21,37 @@ public final class SourceOptions {
     private static final double FASTEST_PER_SECOND = 1e6;
     private static final double FASTEST_SIMULATION = 1000;
 
-    @Option(
-            names = "--meter",
-            paramLabel = "NAME|FILE.toml",
-            description = "Serial: the description of the instrument. Usual: ask *IDN?, else listen. "
-                    + "slugpeak ports lists the names.")
+    @Option(names = "--meter", paramLabel = "NAME|FILE.toml")
     private Optional<String> meter = Optional.empty();
 
-    @Option(
-            names = "--baud",
-            paramLabel = "BITS/S",
-            description = "Serial: the speed of the line. Usual: as the description says.")
+    @Option(names = "--baud", paramLabel = "BITS/S")
     private Optional<Integer> baud = Optional.empty();
 
-    @Option(
-            names = "--ac",
-            description = "Serial: ask the meter for AC volts (voice coil). Usual: DC volts (detector, AVC line).")
+    @Option(names = "--ac")
     private boolean ac;
 
-    @Option(
-            names = "--range",
-            paramLabel = "VOLTS",
-            description = "Serial: fix the meter's range, so that it does not change range in the middle of a peak.")
+    @Option(names = "--range", paramLabel = "VOLTS")
     private Optional<Double> range = Optional.empty();
 
-    @Option(names = "--decimal-comma", description = "Files, standard input, instruments: numbers are written 1,25.")
+    @Option(names = "--decimal-comma")
     private boolean decimalComma;
 
-    @Option(
-            names = "--rate",
-            paramLabel = "READINGS/S",
-            description = "Files and standard input without a time column: how many readings a second.")
+    @Option(names = "--rate", paramLabel = "READINGS/S")
     private Optional<Double> rate = Optional.empty();
 
-    @Option(
-            names = "--value-column",
-            paramLabel = "NAME|N",
-            description = "Files and standard input: the column of readings. Usual: the one in volts, or the only one.")
+    @Option(names = "--value-column", paramLabel = "NAME|N")
     private Optional<String> valueColumn = Optional.empty();
 
-    @Option(
-            names = "--time-column",
-            paramLabel = "NAME|N|none",
-            description = "Files and standard input: the column of times. Usual: by its name, or by rising steadily.")
+    @Option(names = "--time-column", paramLabel = "NAME|N|none")
     private Optional<String> timeColumn = Optional.empty();
 
-    @Option(
-            names = "--unit",
-            paramLabel = "UNIT",
-            description = "Files and standard input that tell no unit: V, mV, uV, dBV, dBu and so on.")
+    @Option(names = "--unit", paramLabel = "UNIT")
     private Optional<String> unit = Optional.empty();
 
-    @Option(
-            names = "--speed",
-            paramLabel = "TIMES",
-            description = "sim: how many times faster than life the simulated bench runs, up to 1000. Usual: 1.")
+    @Option(names = "--speed", paramLabel = "TIMES")
     private Optional<Double> speed = Optional.empty();
 
-    @Option(names = "--seed", paramLabel = "N", description = "sim: another hand and other noise. Usual: 1.")
+    @Option(names = "--seed", paramLabel = "N")
     private Optional<Integer> seed = Optional.empty();
 
     @Mixin

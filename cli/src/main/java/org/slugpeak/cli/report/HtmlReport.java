@@ -73,7 +73,8 @@ public final class HtmlReport {
     /** Closed until somebody opens it, on paper too. */
     private static void folded(StringBuilder page, ReportTable table) {
         page.append("<details>\n<summary>")
-                .append(Html.escape(ReportPhrase.LINES.of(table.title(), table.rows().size())))
+                .append(Html.escape(
+                        ReportPhrase.LINES.of(table.title(), table.rows().size())))
                 .append("</summary>\n");
         rows(page, table);
         page.append("</details>\n");

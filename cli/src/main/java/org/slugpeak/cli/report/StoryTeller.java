@@ -114,8 +114,9 @@ public final class StoryTeller {
     /** Something that the report tells by itself; the same again is counted. */
     private void notice(long tNanos, String kind, String text) {
         boolean tooMany = notices.size() >= MOST_NOTICES && !notices.containsKey(kind + text);
-        Notice notice =
-                tooMany ? new Notice(tNanos, "more", ReportPhrase.NOT_ONE_BY_ONE.of(), 1) : new Notice(tNanos, kind, text, 1);
+        Notice notice = tooMany
+                ? new Notice(tNanos, "more", ReportPhrase.NOT_ONE_BY_ONE.of(), 1)
+                : new Notice(tNanos, kind, text, 1);
         notices.merge(notice.kind() + notice.text(), notice, (old, same) -> old.again());
     }
 

@@ -24,8 +24,7 @@ final class Summary {
     }
 
     static List<String> lines(SessionStory story) {
-        String when = ReportPhrase.WHEN.of(
-                DATE.format(story.start().startedAt()), Numbers.clock(story.lengthNanos()));
+        String when = ReportPhrase.WHEN.of(DATE.format(story.start().startedAt()), Numbers.clock(story.lengthNanos()));
         String ending = story.ending().isEmpty() ? "" : ReportPhrase.NOTE.of(story.ending());
         return List.of(when, ReportPhrase.LOG.of(story.name()), gain(story), ending).stream()
                 .filter(line -> !line.isEmpty())

@@ -14,40 +14,19 @@ import picocli.CommandLine.ParameterException;
 /** The safety questions: answered here, or declined with a reason that stands in the record. */
 public final class SafetyOptions {
 
-    @Option(
-            names = "--chassis",
-            paramLabel = "transformer|live|unknown",
-            description = {
-                "Has the set a mains transformer of two separate windings, or is its chassis live (AC/DC set,",
-                "autotransformer)? Unknown counts as live."
-            })
+    @Option(names = "--chassis", paramLabel = "transformer|live|unknown")
     private String chassis = "";
 
-    @Option(names = "--isolated", paramLabel = "yes|no", description = "Is the set alone on an isolation transformer?")
+    @Option(names = "--isolated", paramLabel = "yes|no")
     private String isolated = "";
 
-    @Option(
-            names = "--earthed",
-            paramLabel = "yes|no",
-            description = {
-                "Does any lead earth the set: computer, generator, oscilloscope? No: isolated port or laptop on its",
-                "battery, generator on a battery or behind Y1 capacitors in both wires."
-            })
+    @Option(names = "--earthed", paramLabel = "yes|no")
     private String earthed = "";
 
-    @Option(
-            names = "--blocking",
-            paramLabel = "yes|no",
-            description = {
-                "Is there a blocking capacitor in the lead of the generator, and a divider or resistor, no capacitor,",
-                "in that of the meter?"
-            })
+    @Option(names = "--blocking", paramLabel = "yes|no")
     private String blocking = "";
 
-    @Option(
-            names = "--decline",
-            paramLabel = "REASON",
-            description = "Begin without safe answers; the reason is kept in the record.")
+    @Option(names = "--decline", paramLabel = "REASON")
     private Optional<String> reason = Optional.empty();
 
     /**

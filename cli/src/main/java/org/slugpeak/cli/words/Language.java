@@ -10,7 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The sentences of one language, from one file beside this class, {@code LANGUAGE_COUNTRY.properties} or
@@ -68,6 +71,25 @@ final class Language {
     Optional<String> find(String key) {
         return Optional.ofNullable(sentences.getProperty(key))
                 .or(() -> Optional.ofNullable(ENGLISH.sentences.getProperty(key)));
+    }
+
+    /** Those that begin so, without it; of a text that this language has no line is taken from the English one. */
+    Set<String> keys(String prefix) {
+        Set<String> own = sentences.stringPropertyNames().stream()
+                .filter(key -> key.startsWith(prefix))
+                .map(key -> key.substring(prefix.length()))
+                .collect(Collectors.toSet());
+        if (this == ENGLISH) {
+            return own;
+        }
+        Set<String> texts = own.stream().map(Language::text).collect(Collectors.toSet());
+        return Stream.concat(own.stream(), ENGLISH.keys(prefix).stream().filter(key -> !texts.contains(text(key))))
+                .collect(Collectors.toSet());
+    }
+
+    /** The key without the number of a line. */
+    private static String text(String key) {
+        return key.replaceFirst("\\.\\d+$", "");
     }
 
     Properties sentences() {

@@ -4,7 +4,18 @@ package org.slugpeak.cli.words;
  * The key of a sentence, or of a word on a screen or in a table; what it says stands in a file for each language, as
  * {@code kind.NAME}. Immutable; any thread may use it.
  */
-public sealed interface Saying permits AskPhrase, CheckPhrase, CuePhrase, CurvePhrase, EventPhrase, FormulaPhrase, ReportPhrase, ScalePhrase, ScreenPhrase, SeekPhrase, SuperhetPhrase {
+public sealed interface Saying
+        permits AskPhrase,
+                CheckPhrase,
+                CuePhrase,
+                CurvePhrase,
+                EventPhrase,
+                FormulaPhrase,
+                ReportPhrase,
+                ScalePhrase,
+                ScreenPhrase,
+                SeekPhrase,
+                SuperhetPhrase {
 
     /**
      * What its key begins with.
