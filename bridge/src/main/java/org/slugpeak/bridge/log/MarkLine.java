@@ -94,7 +94,7 @@ record MarkLine(long tNanos, String text) {
     }
 
     private static String code(LevelCommand.Verb verb) {
-        return verb.name().toLowerCase(Locale.ROOT);
+        return verb.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static boolean isSound(LevelCommand.Verb verb, String detail) {
@@ -102,7 +102,7 @@ record MarkLine(long tNanos, String text) {
             return switch (verb) {
                 case POINT -> MeterPoint.ofCode(detail).code().equals(detail);
                 case CHECK -> Coded.find(CheckKind.class, detail).isPresent();
-                case CUT -> Double.parseDouble(detail) > 0;
+                case CUT, SKIRTS_AT -> Double.parseDouble(detail) > 0;
                 case DONE, CANCEL, REPAIRED -> detail.isEmpty();
             };
         } catch (Refused | NumberFormatException e) {

@@ -15,7 +15,8 @@ import org.slugpeak.core.plan.Plan;
 public final class PlanFiles {
 
     /** The plans that come with the program. */
-    public static final List<String> SHIPPED = List.of("am-superhet", "tarnfield-54a", "quillmere-fm-8");
+    public static final List<String> SHIPPED =
+            List.of("am-superhet", "tarnfield-54a", "quillmere-fm-8", "larkmoor-6c", "brackenmere-cr2");
 
     private static final String FOLDER = "/org/slugpeak/shared/plans/";
 

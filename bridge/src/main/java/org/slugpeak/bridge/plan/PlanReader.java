@@ -7,11 +7,17 @@ import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.bridge.toml.TomlFile;
+import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Band;
 import org.slugpeak.core.plan.Chassis;
+import org.slugpeak.core.plan.IntermediateFrequency;
 import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.RepeatRule;
+import org.slugpeak.core.plan.Response;
 import org.slugpeak.core.plan.Stage;
+import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.receiver.OscillatorSide;
 
 /** Makes a plan of a text. Immutable; any thread may use it. */
 final class PlanReader {
@@ -33,13 +39,13 @@ final class PlanReader {
     /** Empty only where mistakes have been noted, so that nobody sees it. */
     private Optional<Plan> plan(Section top) {
         String name = top.requiredText("name");
-        List<Double> intermediates = intermediates(top);
+        List<IntermediateFrequency> intermediates = new IntermediatesReader(intermediateHz).read(top);
         Chassis chassis = top.choice("chassis", Words.CHASSIS, Chassis.UNKNOWN);
         List<Band> bands =
                 top.tables("band").stream().flatMap(each -> band(each).stream()).toList();
         List<String> valves = top.texts("valves", List.of());
         List<String> notes = top.texts("notes", List.of());
-        StepReader steps = new StepReader(intermediates);
+        StepReader steps = new StepReader(new SetupReader(intermediates, bands));
         List<Stage> stages = new ArrayList<>();
         for (Section each : top.tables("stage")) {
             stage(each, steps).ifPresent(stages::add);
@@ -47,34 +53,10 @@ final class PlanReader {
         if (!top.has("stage")) {
             top.problem("stage", "a plan needs at least one [[stage]] with its adjusters");
         }
+        steps.refusePointsOfSomeSteps();
         return stages.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Plan(name, chassis, valves, intermediates, bands, stages, notes));
-    }
-
-    private List<Double> intermediates(Section top) {
-        if (top.is("if-kHz", "ask")) {
-            if (intermediateHz.isEmpty()) {
-                top.problem(
-                        "if-kHz",
-                        "this plan leaves the intermediate frequency open: give it with --if, for example"
-                                + " --if 455");
-                return List.of(1.0);
-            }
-            return List.of(intermediateHz.getAsDouble());
-        }
-        List<Double> written =
-                top.numbers("if-kHz").stream().map(kHz -> kHz * 1e3).toList();
-        if (written.stream().anyMatch(hz -> !(hz > 0))) {
-            top.problem("if-kHz", "'if-kHz' must be above zero");
-        }
-        if (intermediateHz.isPresent() && !written.contains(intermediateHz.getAsDouble())) {
-            top.problem(
-                    "if-kHz",
-                    "this plan is for its own intermediate frequency, not for that of --if: leave --if away,"
-                            + " or change the plan");
-        }
-        return written;
     }
 
     private static Optional<Band> band(Section section) {
@@ -82,11 +64,15 @@ final class PlanReader {
             String name = section.requiredText("name");
             OptionalDouble low = section.positive("from-kHz");
             OptionalDouble high = section.positive("to-kHz");
+            Optional<OscillatorSide> oscillator = section.has("oscillator")
+                    ? Optional.of(section.choice("oscillator", Words.SIDES, OscillatorSide.ABOVE))
+                    : Optional.empty();
+            Tuning tuning = section.choice("tuning", Words.TUNINGS, Tuning.CAPACITOR);
             if (low.isEmpty() || high.isEmpty() || low.getAsDouble() >= high.getAsDouble()) {
                 section.problem("from-kHz", "a band needs from-kHz and to-kHz, the lower first");
                 return Optional.empty();
             }
-            return Optional.of(new Band(name, low.getAsDouble() * 1e3, high.getAsDouble() * 1e3));
+            return Optional.of(new Band(name, low.getAsDouble() * 1e3, high.getAsDouble() * 1e3, oscillator, tuning));
         }
     }
 
@@ -94,9 +80,26 @@ final class PlanReader {
         try (section) {
             String name = section.requiredText("name");
             RepeatRule repeat = repeat(section);
-            var steps = reader.steps(section);
-            return steps.isEmpty() ? Optional.empty() : Optional.of(new Stage(name, steps, repeat));
+            List<PlanStep> steps = reader.steps(section);
+            Response response = response(section, steps);
+            return steps.isEmpty() ? Optional.empty() : Optional.of(new Stage(name, steps, repeat, response));
         }
+    }
+
+    private static Response response(Section section, List<PlanStep> steps) {
+        OptionalDouble skirt = section.positive("skirts-kHz");
+        OptionalDouble span = section.positive("span-kHz");
+        boolean judged = steps.stream().anyMatch(step -> step.acceptance() == Acceptance.SKIRTS);
+        if (skirt.isPresent() && !judged) {
+            section.problem("skirts-kHz", "'skirts-kHz' says nothing where no step has accept = \"skirts\"");
+        }
+        if (skirt.isPresent() && span.isPresent() && span.getAsDouble() < 2 * skirt.getAsDouble()) {
+            section.problem(
+                    "span-kHz",
+                    "'span-kHz' must hold both skirts: at least " + Plain.number(2 * skirt.getAsDouble()) + ", not "
+                            + Plain.number(span.getAsDouble()));
+        }
+        return new Response(SetupReader.hertz(skirt), SetupReader.hertz(span));
     }
 
     private static RepeatRule repeat(Section section) {

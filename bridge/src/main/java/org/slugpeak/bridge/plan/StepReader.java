@@ -8,29 +8,35 @@ import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.Goal;
-import org.slugpeak.core.plan.HighTension;
-import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Setup;
 
-/** Makes steps of a stage: what a step does not say is what its stage says. Immutable; any thread may use it. */
+/** Makes steps of a stage: what a step does not say is what its stage says. One thread at a time. */
 final class StepReader {
 
-    private final List<Double> intermediatesHz;
+    /** A step, and where it stands in the file. */
+    private record Written(PlanStep step, Section where) {}
 
-    StepReader(List<Double> intermediatesHz) {
-        this.intermediatesHz = intermediatesHz;
+    private final SetupReader setups;
+    private final List<Written> all = new ArrayList<>();
+
+    StepReader(SetupReader setups) {
+        this.setups = setups;
     }
 
     List<PlanStep> steps(Section stage) {
         PlanStep common = step("", stage, Optional.empty());
+        List<String> listed = stage.texts("adjust", List.of());
         List<PlanStep> steps = new ArrayList<>();
-        for (String adjuster : stage.texts("adjust", List.of())) {
-            steps.add(common.withAdjuster(adjuster));
+        if (!listed.isEmpty()) {
+            written(common, stage);
+            listed.forEach(adjuster -> steps.add(common.withAdjuster(adjuster)));
         }
         for (Section each : stage.tables("step")) {
             try (each) {
-                steps.add(step(each.requiredText("adjust"), each, Optional.of(common)));
+                PlanStep step = step(each.requiredText("adjust"), each, Optional.of(common));
+                written(step, each);
+                steps.add(step);
             }
         }
         if (steps.isEmpty()) {
@@ -39,12 +45,37 @@ final class StepReader {
         return steps;
     }
 
+    private void written(PlanStep step, Section where) {
+        StepRules.check(step, where);
+        all.add(new Written(step, where));
+    }
+
+    /** Where only some steps name their point, nobody knows when the window and the rest of another one end. */
+    void refusePointsOfSomeSteps() {
+        boolean some = all.stream().anyMatch(each -> hasPoint(each.step()));
+        all.stream()
+                .filter(each -> some && !hasPoint(each.step()))
+                .forEach(each -> each.where()
+                        .problem(
+                                "meter",
+                                "'meter-point' is said of other steps, so it must be said here too: "
+                                        + String.join(
+                                                ", ",
+                                                Words.POINTS.keySet().stream()
+                                                        .sorted()
+                                                        .toList())));
+    }
+
+    private static boolean hasPoint(PlanStep step) {
+        return step.setup().particulars().point().isPresent();
+    }
+
     private PlanStep step(String adjuster, Section section, Optional<PlanStep> common) {
-        Setup setup = setup(section, common.map(PlanStep::setup));
+        Setup setup = setups.setup(section, common.map(PlanStep::setup));
         List<String> notes = section.texts("notes", common.map(PlanStep::notes).orElse(List.of()));
         Acceptance acceptance = section.choice(
                 "accept", Words.ACCEPTANCES, common.map(PlanStep::acceptance).orElse(Acceptance.MAXIMUM));
-        Optional<Damping> damping = damping(section, setup).or(() -> common.flatMap(PlanStep::damping));
+        Optional<Damping> damping = DampingReader.damping(section, setup).or(() -> common.flatMap(PlanStep::damping));
         refuseMisleadingMaximum(section, acceptance, damping);
         return new PlanStep(
                 adjuster,
@@ -53,6 +84,7 @@ final class StepReader {
                 section.flag("rock", common.map(PlanStep::rock).orElse(false)),
                 damping,
                 acceptance,
+                section.flag("prove-image", common.map(PlanStep::provesImage).orElse(false)),
                 notes);
     }
 
@@ -66,95 +98,5 @@ final class StepReader {
                     "this transformer is over-coupled, so that its greatest output misleads: give 'damp' for the"
                             + " partner winding, or accept = \"skirts\"");
         }
-    }
-
-    private Setup setup(Section section, Optional<Setup> common) {
-        OptionalDouble dialHz = hertz(section.positive("dial-kHz"));
-        boolean dialGiven = dialHz.isPresent() || section.has("dial");
-        return new Setup(
-                generatorHz(section, common),
-                text(section, "modulation", common.map(Setup::modulation)),
-                text(section, "inject", common.map(Setup::injection)),
-                text(section, "dummy", common.map(Setup::dummyAntenna)),
-                dialGiven ? dialHz : common.map(Setup::dialHz).orElse(OptionalDouble.empty()),
-                dialGiven
-                        ? section.text("dial").orElse("")
-                        : common.map(Setup::dial).orElse(""),
-                text(section, "meter", common.map(Setup::meterPoint)),
-                level(section).or(() -> common.flatMap(Setup::level)),
-                highTension(section, common.map(Setup::highTension)));
-    }
-
-    /** What a stage says of its point says nothing of another one that a step names: that may stand at high tension again. */
-    private static HighTension highTension(Section section, Optional<HighTension> common) {
-        HighTension stage = common.orElse(HighTension.POSSIBLE);
-        return new HighTension(
-                section.flag("inject-ht", section.has("inject") || stage.atInjection()),
-                section.flag("meter-ht", section.has("meter") || stage.atMeter()));
-    }
-
-    private static String text(Section section, String key, Optional<String> common) {
-        return section.text(key).or(() -> common).orElse("");
-    }
-
-    private OptionalDouble generatorHz(Section section, Optional<Setup> common) {
-        if (section.is("generator-kHz", "IF")) {
-            if (intermediatesHz.size() != 1) {
-                section.problem("generator-kHz", "\"IF\" is clear only in a plan with one 'if-kHz': give the number");
-                return OptionalDouble.empty();
-            }
-            return OptionalDouble.of(intermediatesHz.get(0));
-        }
-        return section.has("generator-kHz")
-                ? hertz(section.positive("generator-kHz"))
-                : common.map(Setup::generatorHz).orElse(OptionalDouble.empty());
-    }
-
-    private static OptionalDouble hertz(OptionalDouble kHz) {
-        return kHz.isPresent() ? OptionalDouble.of(kHz.getAsDouble() * 1e3) : kHz;
-    }
-
-    private static Optional<LevelRange> level(Section section) {
-        String unit = section.text("level-unit").orElse("V");
-        List<Double> ends = section.numbers("level");
-        if (!section.has("level") || ends.isEmpty()) {
-            return Optional.empty();
-        }
-        if (ends.size() != 2 || !(0 < ends.get(0) && ends.get(0) < ends.get(1))) {
-            section.problem("level", "'level' must be two numbers above zero, the lower first: [0.5, 1.5]");
-            return Optional.empty();
-        }
-        return Optional.of(new LevelRange(ends.get(0), ends.get(1), unit));
-    }
-
-    private static Optional<Damping> damping(Section section, Setup setup) {
-        Optional<String> winding = section.text("damp");
-        OptionalDouble ohms = section.positive("damp-ohm");
-        OptionalDouble q = section.positive("q");
-        OptionalDouble kappa = section.positive("coupling");
-        OptionalDouble picofarad = section.positive("tank-pF");
-        boolean highTension = section.flag("damp-ht", true);
-        if (winding.isEmpty()) {
-            for (String key : List.of("damp-ohm", "damp-ht")) {
-                if (section.has(key)) {
-                    section.problem(key, "'" + key + "' says nothing without 'damp', the winding that it goes across");
-                }
-            }
-            return Optional.empty();
-        }
-        if (ohms.isPresent()) {
-            return Optional.of(new Damping(winding.get(), ohms.getAsDouble(), highTension));
-        }
-        boolean known = q.isPresent() && kappa.isPresent() && picofarad.isPresent();
-        if (!known || setup.generatorHz().isEmpty() || !(kappa.getAsDouble() > 1)) {
-            section.problem(
-                    "damp",
-                    "'damp' needs 'damp-ohm', or 'q', 'coupling' (above 1 = over-coupled) and 'tank-pF' to"
-                            + " work it out from");
-            return Optional.empty();
-        }
-        double reactance = 1 / (2 * Math.PI * setup.generatorHz().getAsDouble() * picofarad.getAsDouble() * 1e-12);
-        return Optional.of(Damping.suggested(winding.get(), q.getAsDouble(), kappa.getAsDouble(), reactance)
-                .withHighTension(highTension));
     }
 }

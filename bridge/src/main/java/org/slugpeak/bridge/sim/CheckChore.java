@@ -27,6 +27,7 @@ final class CheckChore implements Chore {
     private Optional<Generator> generatorBefore = Optional.empty();
     private double dialBeforeHz;
     private OptionalInt asked = OptionalInt.empty();
+    private double skirtHz;
     private long dueNanos;
     private boolean over;
 
@@ -58,6 +59,7 @@ final class CheckChore implements Chore {
     public void hear(SessionRecord record, Bench bench) {
         if (record instanceof Request.Asked it) {
             asked = OptionalInt.of(it.move());
+            skirtHz = it.skirtHz();
             dueNanos = bench.nowNanos() + (long) (THINKING_SECONDS * 1e9);
         }
         over = over || record instanceof Request.CheckOver;
@@ -92,7 +94,7 @@ final class CheckChore implements Chore {
             case LEVEL -> receiver.feed(before.times(0.5));
             case LOADING -> bench.seriesResistor(SERIES_OHM);
             case EFFECT -> receiver.set(part, turnsBefore + HALF_A_TURN);
-            case SKIRTS -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 5e3 : -5e3)));
+            case SKIRTS -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? skirtHz : -skirtHz)));
             case OTHER_IF -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
             case HARMONIC -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 2e3 : -2e3)));
             case IMAGE -> receiver.tune(dialBeforeHz - 2 * Tarnfield.IF_HZ);

@@ -53,6 +53,16 @@ public final class Section implements AutoCloseable {
     }
 
     /**
+     * Whether a key stands for a table, where it may also be something else.
+     *
+     * @param key its name
+     * @return true where a table is written
+     */
+    public boolean isTable(String key) {
+        return raw(key) instanceof TomlTable;
+    }
+
+    /**
      * Whether a key stands for a certain word, where it may also be something else than a text.
      *
      * @param key its name

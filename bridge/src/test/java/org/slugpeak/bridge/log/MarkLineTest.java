@@ -44,6 +44,7 @@ class MarkLineTest {
     @Test
     void andTheRest() {
         roundTrip(new Instruction.Level(LevelCommand.cut(0.5)), "level: cut 0.5");
+        roundTrip(new Instruction.Level(LevelCommand.skirtsAt(500)), "level: skirts-at 500.0");
         roundTrip(new Instruction.Level(LevelCommand.done()), "level: done");
         roundTrip(new Instruction.Level(LevelCommand.cancel()), "level: cancel");
         roundTrip(new Instruction.Level(LevelCommand.repaired()), "level: repaired");

@@ -150,7 +150,7 @@ class PlannedAlignmentTest {
                 whole.name(),
                 whole.chassis(),
                 whole.valves(),
-                whole.intermediatesHz(),
+                whole.intermediates(),
                 whole.bands(),
                 whole.stages().subList(0, 1),
                 whole.notes());

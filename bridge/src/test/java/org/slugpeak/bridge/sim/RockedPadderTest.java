@@ -14,6 +14,7 @@ import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.IntermediateFrequency;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.RepeatRule;
@@ -62,7 +63,13 @@ class RockedPadderTest {
                 Part.C3.label(), Goal.ON_DIAL, setup, true, Optional.empty(), Acceptance.MAXIMUM, List.of());
         Stage stage = new Stage("MW low end", List.of(step), new RepeatRule(0.2, 1));
         return new Plan(
-                "Tarnfield 54A", Chassis.TRANSFORMER, List.of(), List.of(455e3), List.of(), List.of(stage), List.of());
+                "Tarnfield 54A",
+                Chassis.TRANSFORMER,
+                List.of(),
+                List.of(IntermediateFrequency.of(455e3)),
+                List.of(),
+                List.of(stage),
+                List.of());
     }
 
     private void receive() {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -16,16 +17,22 @@ import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.plan.Acceptance;
+import org.slugpeak.core.plan.AvcLine;
+import org.slugpeak.core.plan.Band;
 import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.IntermediateFrequency;
 import org.slugpeak.core.plan.LevelRange;
+import org.slugpeak.core.plan.Particulars;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.RoundVerdict;
 import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.plan.Tuning;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.receiver.OscillatorSide;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
@@ -114,11 +121,11 @@ public final class EveryRecord {
             all.add(new Caution.NoLongerSuspected(T, suspicion));
         }
         Stream.of(CheckKind.values())
-                .forEach(check -> all.add(new Caution.Checked(T, check, new CheckFigures(1.25, 3, 1.75))));
+                .forEach(check -> all.add(new Caution.Checked(T, check, new CheckFigures(1.25, 3, 1.75, 5e3))));
         all.add(new Caution.Checked(T, CheckKind.LEVEL, CheckFigures.of(1.5)));
-        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(0.2, 3.2, 3)));
-        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(-3, 3, 6)));
-        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(0.2, -1, -1.2)));
+        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(0.2, 3.2, 3, 5e3)));
+        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(-3, 3, 6, 500)));
+        all.add(new Caution.Checked(T, CheckKind.SKIRTS, new CheckFigures(0.2, -1, -1.2, 5e3)));
         return all;
     }
 
@@ -138,6 +145,8 @@ public final class EveryRecord {
                 all.add(new Request.Asked(T, check, move));
             }
         }
+        all.add(new Request.Asked(T, CheckKind.SKIRTS, 0, 500));
+        all.add(new Request.Asked(T, CheckKind.SKIRTS, 1, 500));
         return all;
     }
 
@@ -174,9 +183,66 @@ public final class EveryRecord {
                 new Request.Undamp(T, other.get())));
         for (Goal goal : Goal.values()) {
             all.add(new Request.Turn(T, step(goal, false, List.of())));
-            all.add(new Request.Turn(T, step(goal, true, List.of("gently", "from outside"))));
+            if (goal != Goal.ZERO_BEAT && goal != Goal.CRYSTAL) {
+                all.add(new Request.Turn(T, step(goal, true, List.of("gently", "from outside"))));
+            }
+        }
+        all.addAll(particular());
+        return all;
+    }
+
+    /** What only some plans say: each kind of point, what stands on the gain control line, each side of the oscillator. */
+    private static List<SessionRecord> particular() {
+        List<SessionRecord> all = new ArrayList<>();
+        List<Setup> setups = new ArrayList<>();
+        for (MeterPoint point : MeterPoint.values()) {
+            setups.add(particular(OscillatorSide.ABOVE, "", point, AvcLine.FREE));
+        }
+        setups.add(particular(OscillatorSide.ABOVE, "AVC pin", MeterPoint.AVC, AvcLine.FREE));
+        setups.add(particular(OscillatorSide.ABOVE, "", MeterPoint.DETECTOR, AvcLine.heldAt(-3)));
+        setups.add(particular(OscillatorSide.ABOVE, "", MeterPoint.DETECTOR, AvcLine.heldAt(0)));
+        for (Setup setup : setups) {
+            all.add(new Request.SetUp(
+                    T, new Preparation(Optional.of(setup), false, true, Optional.empty(), Optional.empty())));
+        }
+        for (OscillatorSide side : OscillatorSide.values()) {
+            Setup setup = particular(side, "", MeterPoint.DETECTOR, AvcLine.FREE);
+            for (boolean rock : new boolean[] {false, true}) {
+                all.add(new Request.Turn(
+                        T,
+                        new PlanStep(
+                                "C5",
+                                rock ? Goal.PEAK : Goal.ON_DIAL,
+                                setup,
+                                rock,
+                                Optional.empty(),
+                                Acceptance.MAXIMUM,
+                                true,
+                                List.of("gently"))));
+            }
         }
         return all;
+    }
+
+    private static Setup particular(OscillatorSide side, String meter, MeterPoint point, AvcLine line) {
+        Band band = new Band("SW", 5.8e6, 18.2e6, Optional.of(side), Tuning.PERMEABILITY);
+        IntermediateFrequency intermediate = new IntermediateFrequency("first", 1.6e6);
+        return new Setup(
+                OptionalDouble.of(12e6),
+                "none",
+                "aerial",
+                "400 ohm",
+                OptionalDouble.of(12e6),
+                "",
+                meter,
+                Optional.empty(),
+                new HighTension(false, false),
+                new Particulars(
+                        Optional.of(band),
+                        Optional.of(intermediate),
+                        point == MeterPoint.AVC,
+                        Optional.of(point),
+                        Optional.of(line)));
     }
 
     private static List<SessionRecord> work() {

@@ -7,48 +7,61 @@ import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.SafeHands;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.Position;
+import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.progress.Order;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
 
-/** Carries out the orders of an {@link AlignmentProgress} in a session. One thread: the session's. */
+/**
+ * Carries out the orders of an {@link AlignmentProgress} in a session. An adjuster whose plan wants a proof is not ended before that
+ * check is over; the orders that follow wait as long. One thread: the session's.
+ */
 public final class PlanGuide implements Guide {
 
-    private final String planName;
+    private final Plan plan;
     private final List<String> safety;
     private final AlignmentProgress progress;
+    private final StepWishes wishes = new StepWishes();
+    private Optional<Order.End> proving = Optional.empty();
+    private boolean proved;
     private int adjustments;
     private double gainDb;
 
     /**
      * A guide at the place where the progress stands.
      *
-     * @param planName for the record
+     * @param plan that is carried out
      * @param safety safety questions with their answers, for the record
      * @param progress where the work is
      */
-    public PlanGuide(String planName, List<String> safety, AlignmentProgress progress) {
-        this.planName = planName;
+    public PlanGuide(Plan plan, List<String> safety, AlignmentProgress progress) {
+        this.plan = plan;
         this.safety = List.copyOf(safety);
         this.progress = progress;
     }
 
     @Override
     public void begin(Analysis analysis) {
-        analysis.tell(at -> new Work.PlanBegun(at, planName));
+        analysis.tell(at -> new Work.PlanBegun(at, plan.name()));
         safety.forEach(answer -> analysis.tell(at -> new Said.Answer(at, answer)));
         analysis.tell(at -> new Said.Answer(at, AskPhrase.TOLD.of(SafeHands.turning())));
+        command(analysis, wishesHere());
     }
 
     @Override
     public void take(SessionRecord record) {
         progress.take(record);
+        proved = proved || (proving.isPresent() && endsCheck(record));
         if (record instanceof Adjuster it && it.action() == Adjuster.Action.DONE) {
             adjustments++;
             gainDb += Double.isFinite(it.gainDb()) ? it.gainDb() : 0;
@@ -71,13 +84,44 @@ public final class PlanGuide implements Guide {
     @Override
     public void lead(Analysis analysis, SessionControl control) {
         Obeying obeying = new Obeying(analysis, control);
+        if (proved) {
+            endProved(analysis);
+        }
         for (Optional<Order> order = progress.nextOrder(); order.isPresent(); order = progress.nextOrder()) {
             order.get().match(obeying);
         }
     }
 
+    /** A check that is dropped by key says nothing when it ends. */
+    private static boolean endsCheck(SessionRecord record) {
+        return record instanceof Request.CheckOver
+                || (record instanceof Said.Command it
+                        && it.instruction().equals(new Instruction.Level(LevelCommand.cancel())));
+    }
+
+    private void endProved(Analysis analysis) {
+        proved = false;
+        Optional<Order.End> end = proving;
+        proving = Optional.empty();
+        end.ifPresent(it -> analysis.adjusterEnded(it.action()));
+    }
+
+    private List<LevelCommand> wishesHere() {
+        Position here = progress.position();
+        Stage stage = plan.stages().get(here.stage());
+        return wishes.before(stage, stage.steps().get(here.step()));
+    }
+
+    private static void command(Analysis analysis, List<LevelCommand> commands) {
+        commands.forEach(each -> analysis.command(new Instruction.Level(each)));
+    }
+
     @Override
     public void next(Analysis analysis) {
+        if (proving.isPresent()) {
+            command(analysis, List.of(LevelCommand.done()));
+            return;
+        }
         progress.next();
     }
 
@@ -88,21 +132,40 @@ public final class PlanGuide implements Guide {
 
     @Override
     public void skip(Analysis analysis) {
+        if (proving.isPresent()) {
+            command(analysis, List.of(LevelCommand.cancel()));
+            return;
+        }
         progress.skip();
     }
 
     /** What each order does to the session. */
-    private record Obeying(Analysis analysis, SessionControl control) implements Order.Matcher {
+    private final class Obeying implements Order.Matcher {
+
+        private final Analysis analysis;
+        private final SessionControl control;
+
+        Obeying(Analysis analysis, SessionControl control) {
+            this.analysis = analysis;
+            this.control = control;
+        }
 
         @Override
         public void begin(Order.Begin it) {
+            command(analysis, wishesHere());
             analysis.command(new Instruction.Find(it.seek()));
             analysis.nextAdjuster(it.adjuster());
         }
 
         @Override
         public void end(Order.End it) {
-            analysis.adjusterEnded(it.action());
+            Optional<LevelCommand> proof = it.action() == Adjuster.Action.DONE ? wishes.proof() : Optional.empty();
+            if (proof.isEmpty()) {
+                analysis.adjusterEnded(it.action());
+            } else {
+                proving = Optional.of(it);
+                command(analysis, List.of(proof.get()));
+            }
         }
 
         @Override
@@ -112,7 +175,7 @@ public final class PlanGuide implements Guide {
 
         @Override
         public void level(Order.Level it) {
-            analysis.command(new Instruction.Level(it.command()));
+            command(analysis, wishes.forCheck(it.command()));
         }
 
         @Override

@@ -95,7 +95,7 @@ public final class AlignCommand implements Callable<Integer> {
         if (!withoutRest) {
             progress.restFirst();
         }
-        PlanGuide guide = new PlanGuide(plan.name(), answers, progress);
+        PlanGuide guide = new PlanGuide(plan, answers, progress);
         int code = SessionRunner.run(new SessionParts(
                 address.text(),
                 () -> WayIn.of(address).open(address, sourceOptions),

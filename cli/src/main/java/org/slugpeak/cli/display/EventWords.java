@@ -312,6 +312,7 @@ final class EventWords
                         case CANCEL -> EventPhrase.CHECK_DROPPED.of();
                         case REPAIRED -> EventPhrase.LOOKED_AFTER.of();
                         case CUT -> EventPhrase.CHANGE_GENERATOR.of(command.detail());
+                        case SKIRTS_AT -> EventPhrase.SKIRTS_AT.of(command.detail());
                     });
         }
 

@@ -78,7 +78,12 @@ final class CautionSentences implements Caution.Matcher<String> {
                 (found.figure() > CheckFigures.WEAK_SLOPE ? Phrase.FALLS_FASTER : Phrase.FOLLOWS).of(found.figure());
             case LOADING -> Phrase.LOADS.of(found.figure() / 1e6);
             case EFFECT -> Phrase.HALF_A_TURN.of(Rounded.to(found.figure(), 1));
-            case SKIRTS -> Phrase.SKIRTS.of(Rounded.to(found.upDb(), 1), Rounded.to(found.downDb(), 1), skirts(found));
+            case SKIRTS ->
+                Phrase.SKIRTS.of(
+                        Frequencies.plain(found.skirtHz()),
+                        Rounded.to(found.upDb(), 1),
+                        Rounded.to(found.downDb(), 1),
+                        skirts(found));
             case OTHER_IF -> Phrase.IF_CENTRE.of(Rounded.to(found.figure(), 1));
             case HARMONIC -> Phrase.OFF_TUNE.of(Rounded.to(found.upDb(), 1), Rounded.to(found.downDb(), 1));
             case IMAGE -> Phrase.IMAGE_IS_WEAKER.of(found.figure());

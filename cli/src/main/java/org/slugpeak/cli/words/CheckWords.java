@@ -1,6 +1,7 @@
 package org.slugpeak.cli.words;
 
 import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.session.Request;
 
 /** What the checks of the trade ask for. All methods are pure. */
 final class CheckWords {
@@ -8,30 +9,32 @@ final class CheckWords {
     private CheckWords() {}
 
     /** A move, from 0; as many as the check has moves: put things back. */
-    static String move(CheckKind check, int move) {
-        if (move == check.moves()) {
+    static String move(Request.Asked it) {
+        CheckKind check = it.check();
+        if (it.move() == check.moves()) {
             return restore(check);
         }
-        String job = move == 0 ? first(check) : second(check);
+        String skirt = Frequencies.plain(it.skirtHz());
+        String job = it.move() == 0 ? first(check, skirt) : second(check, skirt);
         return check.seesStep() ? job : Phrase.THEN_SAY_DONE.of(job);
     }
 
-    private static String first(CheckKind check) {
+    private static String first(CheckKind check, String skirt) {
         return switch (check) {
             case REST -> Phrase.GENERATOR_OFF.of();
             case LEVEL -> Phrase.HALVE.of();
             case LOADING -> SafeHands.at(Phrase.RESISTOR_IN.of());
             case EFFECT -> Phrase.ADJUSTER_IN.of();
-            case SKIRTS -> Phrase.UP_5_KHZ.of();
+            case SKIRTS -> Phrase.UP_TO_SKIRT.of(skirt);
             case OTHER_IF -> Phrase.DOWN_10_KHZ.of();
             case HARMONIC -> Phrase.UP_2_KHZ.of();
             case IMAGE -> Phrase.DIAL_TO_IMAGE.of();
         };
     }
 
-    private static String second(CheckKind check) {
+    private static String second(CheckKind check, String skirt) {
         return switch (check) {
-            case SKIRTS -> Phrase.DOWN_5_KHZ.of();
+            case SKIRTS -> Phrase.DOWN_TO_SKIRT.of(skirt);
             case OTHER_IF -> Phrase.UP_10_KHZ.of();
             case HARMONIC -> Phrase.DOWN_2_KHZ.of();
             case REST, LEVEL, LOADING, EFFECT, IMAGE -> throw new IllegalArgumentException(check + " has one move");

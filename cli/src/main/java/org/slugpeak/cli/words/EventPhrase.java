@@ -34,6 +34,7 @@ public enum EventPhrase implements Saying {
     CHECK_DROPPED,
     LOOKED_AFTER,
     CHANGE_GENERATOR,
+    SKIRTS_AT,
     TAKEN_BACK;
 
     @Override

@@ -1,12 +1,36 @@
 package org.slugpeak.cli.words;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** How frequencies are written. All methods are pure. */
 public final class Frequencies {
 
+    private static final double MEGAHERTZ_FROM_HZ = 3e6;
+
     private Frequencies() {}
+
+    /**
+     * A frequency as the trade says it.
+     *
+     * @param hz Hz; NaN where it is not known
+     * @return in kHz up to 3 MHz, in MHz above, with its unit
+     */
+    static String plain(double hz) {
+        if (Double.isNaN(hz)) {
+            return hz + " kHz";
+        }
+        return hz < MEGAHERTZ_FROM_HZ ? number(hz / 1e3) + " kHz" : number(hz / 1e6) + " MHz";
+    }
+
+    /** A number without zeros that say nothing, to six figures. */
+    static String number(double value) {
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(6))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
 
     /**
      * A frequency of a response curve.

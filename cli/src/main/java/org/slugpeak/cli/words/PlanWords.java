@@ -1,21 +1,15 @@
 package org.slugpeak.cli.words;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slugpeak.core.plan.Damping;
-import org.slugpeak.core.plan.Goal;
-import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.Setup;
 
 /** Puts the steps of a plan into words. All methods are pure. */
 final class PlanWords {
-
-    private static final double MEGAHERTZ_FROM_HZ = 3e6;
 
     private PlanWords() {}
 
@@ -48,13 +42,15 @@ final class PlanWords {
     /** What a hand that stays out of the chassis sets. */
     private static String knobs(Setup setup) {
         List<String> parts = new ArrayList<>();
-        setup.generatorHz().ifPresent(hz -> parts.add(Phrase.GENERATOR.of(frequency(hz))));
+        Phrase generator = setup.particulars().generatorMeasured() ? Phrase.GENERATOR_MEASURED : Phrase.GENERATOR;
+        setup.generatorHz().ifPresent(hz -> parts.add(generator.of(Frequencies.plain(hz))));
         add(parts, Phrase.MODULATION, setup.modulation());
-        setup.dialHz().ifPresent(hz -> parts.add(Phrase.DIAL.of(frequency(hz))));
+        setup.particulars().band().ifPresent(band -> parts.add(Phrase.BAND.of(band.name())));
+        setup.dialHz().ifPresent(hz -> parts.add(Phrase.DIAL.of(Frequencies.plain(hz))));
         add(parts, Phrase.DIAL, setup.dial());
         setup.level()
-                .ifPresent(level ->
-                        parts.add(Phrase.READING_RANGE.of(number(level.low()), number(level.high()), level.unit())));
+                .ifPresent(level -> parts.add(Phrase.READING_RANGE.of(
+                        Frequencies.number(level.low()), Frequencies.number(level.high()), level.unit())));
         return String.join(", ", parts);
     }
 
@@ -64,7 +60,8 @@ final class PlanWords {
         boolean highInjection = setup.highTension().atInjection();
         add(parts, highInjection ? Phrase.GENERATOR_TO_HIGH : Phrase.GENERATOR_TO, setup.injection());
         add(parts, Phrase.DUMMY_ANTENNA, setup.dummyAntenna());
-        add(parts, setup.highTension().atMeter() ? Phrase.METER_AT_HIGH : Phrase.METER_AT, setup.meterPoint());
+        add(parts, setup.highTension().atMeter() ? Phrase.METER_AT_HIGH : Phrase.METER_AT, MeterWords.point(setup));
+        setup.particulars().avc().ifPresent(line -> parts.add(MeterWords.avc(line)));
         return String.join(", ", parts);
     }
 
@@ -72,30 +69,6 @@ final class PlanWords {
         if (!text.isEmpty()) {
             parts.add(phrase.of(text));
         }
-    }
-
-    static String turn(PlanStep step) {
-        String how = step.rock() ? rocking(step.goal()) : standing(step.goal());
-        return step.notes().isEmpty()
-                ? Phrase.TURN.of(step.adjuster(), how)
-                : Phrase.TURN_NOTES.of(step.adjuster(), how, String.join("; ", step.notes()));
-    }
-
-    private static String standing(Goal goal) {
-        return switch (goal) {
-            case PEAK -> Phrase.TO_MAXIMUM.of();
-            case DIP -> Phrase.TO_MINIMUM.of();
-            case ZERO -> Phrase.TO_ZERO.of();
-            case ON_DIAL -> Phrase.TO_MAXIMUM_ON_MARK.of();
-        };
-    }
-
-    /** While the gang is rocked the pointer cannot stay where it is: the greatest sweep counts, wherever it is met. */
-    private static String rocking(Goal goal) {
-        return switch (goal) {
-            case ON_DIAL -> Phrase.ROCK_NEAR_MARK.of();
-            case PEAK, DIP, ZERO -> Phrase.ROCK.of();
-        };
     }
 
     private static String damp(Damping damping) {
@@ -107,17 +80,6 @@ final class PlanWords {
     }
 
     private static String kilohms(Damping damping) {
-        return number(damping.ohms() / 1e3);
-    }
-
-    private static String frequency(double hz) {
-        return hz < MEGAHERTZ_FROM_HZ ? number(hz / 1e3) + " kHz" : number(hz / 1e6) + " MHz";
-    }
-
-    private static String number(double value) {
-        return BigDecimal.valueOf(value)
-                .round(new MathContext(6))
-                .stripTrailingZeros()
-                .toPlainString();
+        return Frequencies.number(damping.ohms() / 1e3);
     }
 }

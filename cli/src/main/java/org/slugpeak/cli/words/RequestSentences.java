@@ -11,7 +11,7 @@ final class RequestSentences implements Request.Matcher<String> {
 
     @Override
     public String asked(Request.Asked it) {
-        return CheckWords.move(it.check(), it.move());
+        return CheckWords.move(it);
     }
 
     @Override
@@ -51,7 +51,7 @@ final class RequestSentences implements Request.Matcher<String> {
 
     @Override
     public String turn(Request.Turn it) {
-        return PlanWords.turn(it.step());
+        return TurnWords.turn(it.step());
     }
 
     @Override

@@ -54,7 +54,7 @@ class SafeSentencesTest {
     private static final Pattern AT_A_TERMINAL =
             Pattern.compile("\\bput (?!the (generator|dial)\\b)|\\btake (?!the (one|trimmer)\\b)"
                     + "|\\b(fit|clip|renew|seal|solder|unsolder|lift|remove|connect)\\b"
-                    + "|\\b(generator to (?!a |\\d)|meter at|dummy antenna)\\b"
+                    + "|\\b(generator to (?!a |\\d)|meter at|dummy antenna|AVC line (held|tied)|clamp on)\\b"
                     + "|\\bmeasure the\\b|\\bcheck (screens|filter)|\\bdamp the\\b|\\blook for (a|the) fault");
 
     private static final Pattern OFF = Pattern.compile("\\bOFF, unplug(ged)?, discharged?, measured? under 30 V\\b");
@@ -78,6 +78,8 @@ class SafeSentencesTest {
                         PlanFiles.load("am-superhet", OptionalDouble.of(455e3)),
                         PlanFiles.load("tarnfield-54a", OptionalDouble.empty()),
                         PlanFiles.load("quillmere-fm-8", OptionalDouble.empty()),
+                        PlanFiles.load("larkmoor-6c", OptionalDouble.empty()),
+                        PlanFiles.load("brackenmere-cr2", OptionalDouble.empty()),
                         PlanFiles.load(template.toString(), OptionalDouble.empty()),
                         damped())
                 .flatMap(plan -> new SpokenPlan(plan).sentences().stream().map(each -> plan.name() + ": " + each));
@@ -117,6 +119,8 @@ class SafeSentencesTest {
                 "put 22 kohm across T1 top; set OFF, unplug, discharge, measure under 30 V; hands away; set ON",
                 "set OFF, unplug, discharge, measure under 30 V; put 22 kohm across T1 top; set ON",
                 "set OFF, unplug; put 22 kohm across T1 top; hands away; set ON",
+                "generator 455 kHz, AVC line held at -3 V by a supply",
+                "generator 455 kHz, no clamp on the AVC line",
             })
     void andThisTestSeesOneThatDoes(String sentence) {
         assertFalse(isSafe(sentence), sentence);
@@ -133,7 +137,14 @@ class SafeSentencesTest {
     @Test
     void everyPlanSpeaksOfTerminals() throws BadConfiguration {
         List<String> all = sentencesOfShippedPlans().toList();
-        for (String name : List.of("AM superhet", "Tarnfield 54A", "Quillmere FM-8", "My set", "wide")) {
+        for (String name : List.of(
+                "AM superhet",
+                "Tarnfield 54A",
+                "Quillmere FM-8",
+                "Larkmoor 6-C",
+                "Brackenmere CR-2",
+                "My set",
+                "wide")) {
             assertTrue(all.stream()
                     .anyMatch(each ->
                             each.startsWith(name) && AT_A_TERMINAL.matcher(each).find()));

@@ -10,8 +10,12 @@ package org.slugpeak.core.level;
  *     it is weaker
  * @param upDb how far the reading falls above the frequency, dB; NaN where the check does not look there
  * @param downDb the same below it
+ * @param skirtHz how far to either side skirts were compared, Hz; NaN for every other check
  */
-public record CheckFigures(double figure, double upDb, double downDb) {
+public record CheckFigures(double figure, double upDb, double downDb, double skirtHz) {
+
+    /** How far to either side of the frequency skirts are compared where nobody says otherwise, Hz; common practice, no source. */
+    public static final double USUAL_SKIRT_HZ = 5e3;
 
     /** A level that follows the generator by less than this ratio of decibels is believed in nothing. */
     public static final double REFUSE_SLOPE = 0.5;
@@ -21,6 +25,17 @@ public record CheckFigures(double figure, double upDb, double downDb) {
 
     /** Skirts that differ by less fall alike, dB. */
     public static final double UNEQUAL_SKIRTS_DB = 1.5;
+
+    /**
+     * Of a check that looks to both sides, other than at the skirts.
+     *
+     * @param figure in the unit of the check, as above
+     * @param upDb how far the reading falls above the frequency, dB
+     * @param downDb the same below it
+     */
+    public CheckFigures(double figure, double upDb, double downDb) {
+        this(figure, upDb, downDb, Double.NaN);
+    }
 
     /**
      * Of a check with one figure.

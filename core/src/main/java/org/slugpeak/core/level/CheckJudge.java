@@ -62,12 +62,15 @@ final class CheckJudge {
         decide(tNanos, Math.abs(change) < NO_EFFECT_DB, ifNone, change);
     }
 
-    void skirts(long tNanos, double centre, double above, double below) {
+    void skirts(long tNanos, double skirtHz, double centre, double above, double below) {
         double up = db(centre / above);
         double down = db(centre / below);
-        found(tNanos, CheckKind.SKIRTS, new CheckFigures(up - down, up, down));
+        found(tNanos, CheckKind.SKIRTS, new CheckFigures(up - down, up, down, skirtHz));
         double mean = (up + down) / 2;
-        decide(tNanos, mean > NARROW_SKIRT_DB, Suspicion.REGENERATION, mean);
+        // How steep a strip may be is known at the usual distance only.
+        if (skirtHz == CheckFigures.USUAL_SKIRT_HZ) {
+            decide(tNanos, mean > NARROW_SKIRT_DB, Suspicion.REGENERATION, mean);
+        }
     }
 
     /** Centre of the three powers at -10, 0 and +10 kHz. */

@@ -23,7 +23,9 @@ public record LevelCommand(Verb verb, String detail) {
         /** What was suspected has been looked after: other suspicions may be raised again. */
         REPAIRED,
         /** The generator is about to be changed by the factor in the detail. */
-        CUT
+        CUT,
+        /** From now on skirts are compared so many hertz to either side as the detail says. */
+        SKIRTS_AT
     }
 
     /**
@@ -81,6 +83,25 @@ public record LevelCommand(Verb verb, String detail) {
      */
     public static LevelCommand cut(double factor) {
         return new LevelCommand(Verb.CUT, Double.toString(factor));
+    }
+
+    /**
+     * From now on skirts are compared elsewhere.
+     *
+     * @param hz to either side, Hz; positive
+     * @return the command
+     */
+    public static LevelCommand skirtsAt(double hz) {
+        return new LevelCommand(Verb.SKIRTS_AT, Double.toString(hz));
+    }
+
+    /**
+     * The detail as a number.
+     *
+     * @return Hz of a {@link Verb#SKIRTS_AT}
+     */
+    double hertz() {
+        return Double.parseDouble(detail);
     }
 
     /**

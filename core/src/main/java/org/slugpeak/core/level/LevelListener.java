@@ -93,8 +93,9 @@ public interface LevelListener {
      * @param tNanos when
      * @param check which
      * @param move which of its moves, from 0; as many as it has moves: put things back
+     * @param skirtHz how far to either side skirts are compared, Hz
      */
-    void asked(long tNanos, CheckKind check, int move);
+    void asked(long tNanos, CheckKind check, int move, double skirtHz);
 
     /**
      * A check has its result.

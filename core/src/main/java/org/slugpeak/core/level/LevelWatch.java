@@ -1,7 +1,9 @@
 package org.slugpeak.core.level;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.core.level.CheckJudge.Following;
@@ -33,6 +35,8 @@ public final class LevelWatch {
 
     private Optional<StepCheck> check = Optional.empty();
     private Optional<MeterPoint> point = Optional.empty();
+    private final Map<MeterPoint, Double> rests = new EnumMap<>(MeterPoint.class);
+    private double skirtHz = CheckFigures.USUAL_SKIRT_HZ;
     private String adjuster = "";
     private double rest;
     private boolean restKnown;
@@ -197,11 +201,18 @@ public final class LevelWatch {
             }
             case CANCEL -> check = Optional.empty();
             case REPAIRED -> standing.clear();
+            case SKIRTS_AT -> skirtHz = command.hertz();
             case CUT -> generator.announceCut(tNanos, command.factor());
         }
     }
 
+    /** What one point rests at says nothing of another; where a point is met again, its rest is known still. */
     private void at(MeterPoint newPoint) {
+        if (point.isPresent() && point.get() != newPoint) {
+            restKnown = rests.containsKey(newPoint);
+            rest = rests.getOrDefault(newPoint, 0.0);
+            zeroMoved = true;
+        }
         point = Optional.of(newPoint);
         generator.window(newPoint);
     }
@@ -242,7 +253,7 @@ public final class LevelWatch {
      */
     public void passed(long tNanos, double best) {
         watchWidth(tNanos, Math.abs(best));
-        if (point.isPresent() && point.get() != MeterPoint.VOICE_COIL && !restKnown && !doubtSaid) {
+        if (point.isPresent() && point.get().hasRest() && !restKnown && !doubtSaid) {
             doubtSaid = true;
             listener.restMissing(tNanos);
         }
@@ -294,7 +305,7 @@ public final class LevelWatch {
 
         @Override
         public void ask(long tNanos, int move) {
-            listener.asked(tNanos, kind, move);
+            listener.asked(tNanos, kind, move, skirtHz);
         }
 
         @Override
@@ -318,7 +329,7 @@ public final class LevelWatch {
                 }
                 case LOADING -> judge.loading(tNanos, before, first);
                 case EFFECT -> judge.effect(tNanos, before, first, withoutEffect());
-                case SKIRTS -> judge.skirts(tNanos, before, first, above(levels.get(2)));
+                case SKIRTS -> judge.skirts(tNanos, skirtHz, before, first, above(levels.get(2)));
                 case OTHER_IF -> judge.otherIf(tNanos, before, first, above(levels.get(2)));
                 case HARMONIC -> judge.harmonic(tNanos, before, first, above(levels.get(2)));
                 case IMAGE -> judge.image(tNanos, before, first);
@@ -333,6 +344,7 @@ public final class LevelWatch {
 
     private void takeRest(long tNanos, Level before, Level measured) {
         rest = measured.value();
+        point.ifPresent(at -> rests.put(at, measured.value()));
         restKnown = true;
         zeroMoved = true;
         judge.rest(tNanos, before, measured);

@@ -14,7 +14,11 @@ public enum Goal {
     /** The zero between two signs: discriminators and ratio detectors. */
     ZERO("zero", Seek.ZERO, false),
     /** The greatest reading while the pointer stays on its mark: the oscillator. */
-    ON_DIAL("on-dial", Seek.PEAK, false);
+    ON_DIAL("on-dial", Seek.PEAK, false),
+    /** The beat note that falls to nothing: the pitch of a beat oscillator, seen as a dip of the sound. */
+    ZERO_BEAT("zero-beat", Seek.DIP, false),
+    /** The greatest reading while the generator itself is moved: where a crystal is. */
+    CRYSTAL("crystal", Seek.PEAK, false);
 
     private final String code;
     private final Seek seek;

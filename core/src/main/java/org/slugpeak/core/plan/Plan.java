@@ -9,7 +9,7 @@ import java.util.List;
  * @param name of the set
  * @param chassis what it is tied to
  * @param valves type numbers and what they do
- * @param intermediatesHz intermediate frequencies, Hz
+ * @param intermediates intermediate frequencies, in the order of the plan
  * @param bands tuning ranges
  * @param stages in order
  * @param notes the plan's own words
@@ -18,20 +18,37 @@ public record Plan(
         String name,
         Chassis chassis,
         List<String> valves,
-        List<Double> intermediatesHz,
+        List<IntermediateFrequency> intermediates,
         List<Band> bands,
         List<Stage> stages,
         List<String> notes) {
 
     public Plan {
         valves = List.copyOf(valves);
-        intermediatesHz = List.copyOf(intermediatesHz);
+        intermediates = List.copyOf(intermediates);
         bands = List.copyOf(bands);
-        stages = List.copyOf(stages);
+        stages = avcSaid(stages);
         notes = List.copyOf(notes);
         if (stages.isEmpty()) {
             throw new IllegalArgumentException("plan " + name + " has no stages");
         }
+    }
+
+    /** Where a plan holds the gain control line, each other step says that the clamp is off, so that nobody leaves it on. */
+    private static List<Stage> avcSaid(List<Stage> stages) {
+        boolean held = stages.stream()
+                .flatMap(stage -> stage.steps().stream())
+                .anyMatch(step -> step.setup().particulars().avc().isPresent());
+        return held ? stages.stream().map(Stage::withAvcSaid).toList() : List.copyOf(stages);
+    }
+
+    /**
+     * The intermediate frequencies without their names.
+     *
+     * @return Hz, in the order of the plan
+     */
+    public List<Double> intermediatesHz() {
+        return intermediates.stream().map(IntermediateFrequency::hz).toList();
     }
 
     /**
@@ -41,7 +58,7 @@ public record Plan(
      * @return a copy
      */
     public Plan withStages(List<Stage> others) {
-        return new Plan(name, chassis, valves, intermediatesHz, bands, others, notes);
+        return new Plan(name, chassis, valves, intermediates, bands, others, notes);
     }
 
     /**

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param meterPoint where the meter is connected
  * @param level where the reading should stay
  * @param highTension where it may stand
+ * @param particulars what only some plans say
  */
 public record Setup(
         OptionalDouble generatorHz,
@@ -26,25 +27,67 @@ public record Setup(
         String dial,
         String meterPoint,
         Optional<LevelRange> level,
-        HighTension highTension) {
+        HighTension highTension,
+        Particulars particulars) {
+
+    /**
+     * Of a plan that says nothing more.
+     *
+     * @param generatorHz generator frequency, Hz
+     * @param modulation in words
+     * @param injection where and through what the generator is connected
+     * @param dummyAntenna between generator and antenna
+     * @param dialHz where the pointer stands, Hz
+     * @param dial where the pointer stands, in words
+     * @param meterPoint where the meter is connected
+     * @param level where the reading should stay
+     * @param highTension where it may stand
+     */
+    public Setup(
+            OptionalDouble generatorHz,
+            String modulation,
+            String injection,
+            String dummyAntenna,
+            OptionalDouble dialHz,
+            String dial,
+            String meterPoint,
+            Optional<LevelRange> level,
+            HighTension highTension) {
+        this(
+                generatorHz,
+                modulation,
+                injection,
+                dummyAntenna,
+                dialHz,
+                dial,
+                meterPoint,
+                level,
+                highTension,
+                Particulars.NONE);
+    }
 
     /**
      * Whether the plan says of any lead where it goes.
      *
-     * @return false where it says nothing of generator, dummy antenna and meter
+     * @return false where it says nothing of generator, dummy antenna, meter and gain control line
      */
     public boolean hasLeads() {
-        return !injection.isEmpty() || !dummyAntenna.isEmpty() || !meterPoint.isEmpty();
+        return !injection.isEmpty()
+                || !dummyAntenna.isEmpty()
+                || !meterPoint.isEmpty()
+                || particulars.point().isPresent()
+                || particulars.avc().isPresent();
     }
 
     /**
      * Whether the plan says of anything how it is set by a hand that stays out of the chassis.
      *
-     * @return false where it says nothing of generator, modulation, dial and level
+     * @return false where it says nothing of generator, modulation, band, dial and level
      */
     public boolean hasKnobs() {
         return generatorHz.isPresent()
                 || !modulation.isEmpty()
+                || particulars.band().isPresent()
                 || dialHz.isPresent()
                 || !dial.isEmpty()
                 || level.isPresent();
@@ -54,11 +97,33 @@ public record Setup(
      * Whether all leads are where another set-up has them, so that no hand goes to a terminal.
      *
      * @param other the set-up before
-     * @return true where generator, dummy antenna and meter stay connected as they are
+     * @return true where generator, dummy antenna, meter and gain control line stay connected as they are
      */
     public boolean hasLeadsOf(Setup other) {
         return injection.equals(other.injection)
                 && dummyAntenna.equals(other.dummyAntenna)
-                && meterPoint.equals(other.meterPoint);
+                && meterPoint.equals(other.meterPoint)
+                && particulars.point().equals(other.particulars.point())
+                && particulars.avc().equals(other.particulars.avc());
+    }
+
+    /**
+     * The same with something said of the gain control line.
+     *
+     * @param line what stands on it
+     * @return a copy
+     */
+    Setup withAvc(AvcLine line) {
+        return new Setup(
+                generatorHz,
+                modulation,
+                injection,
+                dummyAntenna,
+                dialHz,
+                dial,
+                meterPoint,
+                level,
+                highTension,
+                particulars.withAvc(line));
     }
 }

@@ -9,8 +9,9 @@ import java.util.List;
  * @param name for example {@code AM IF}
  * @param steps in order
  * @param repeat when it is done
+ * @param response over what its response is judged then
  */
-public record Stage(String name, List<PlanStep> steps, RepeatRule repeat) {
+public record Stage(String name, List<PlanStep> steps, RepeatRule repeat, Response response) {
 
     public Stage {
         steps = List.copyOf(steps);
@@ -20,12 +21,31 @@ public record Stage(String name, List<PlanStep> steps, RepeatRule repeat) {
     }
 
     /**
+     * One of whose response nothing is said.
+     *
+     * @param name for example {@code AM IF}
+     * @param steps in order
+     * @param repeat when it is done
+     */
+    public Stage(String name, List<PlanStep> steps, RepeatRule repeat) {
+        this(name, steps, repeat, Response.USUAL);
+    }
+
+    /**
      * The same with another limit.
      *
      * @param limitDb done when a whole round changes less than this, dB, positive
      * @return a copy
      */
     public Stage repeatedUntil(double limitDb) {
-        return new Stage(name, steps, new RepeatRule(limitDb, repeat.mostRounds()));
+        return new Stage(name, steps, new RepeatRule(limitDb, repeat.mostRounds()), response);
+    }
+
+    /** The same where every step says what stands on the gain control line: free where it said nothing. */
+    Stage withAvcSaid() {
+        List<PlanStep> said = steps.stream()
+                .map(step -> step.setup().particulars().avc().isPresent() ? step : step.withAvc(AvcLine.FREE))
+                .toList();
+        return new Stage(name, said, repeat, response);
     }
 }

@@ -68,8 +68,8 @@ final class LevelRecords implements LevelListener {
     }
 
     @Override
-    public void asked(long tNanos, CheckKind check, int move) {
-        sink.take(new Request.Asked(tNanos, check, move));
+    public void asked(long tNanos, CheckKind check, int move, double skirtHz) {
+        sink.take(new Request.Asked(tNanos, check, move, skirtHz));
     }
 
     @Override

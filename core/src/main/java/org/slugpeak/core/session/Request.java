@@ -1,5 +1,6 @@
 package org.slugpeak.core.session;
 
+import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.PlanStep;
@@ -142,8 +143,20 @@ public sealed interface Request extends SessionRecord
      * @param tNanos when, nanoseconds from the first reading
      * @param check which
      * @param move which of its moves, from 0; as many as it has moves: put things back
+     * @param skirtHz how far to either side skirts are compared, Hz
      */
-    record Asked(long tNanos, CheckKind check, int move) implements Request {
+    record Asked(long tNanos, CheckKind check, int move, double skirtHz) implements Request {
+
+        /**
+         * Where skirts are compared as usual.
+         *
+         * @param tNanos when, nanoseconds from the first reading
+         * @param check which
+         * @param move which of its moves, from 0
+         */
+        public Asked(long tNanos, CheckKind check, int move) {
+            this(tNanos, check, move, CheckFigures.USUAL_SKIRT_HZ);
+        }
 
         @Override
         public Manner manner() {

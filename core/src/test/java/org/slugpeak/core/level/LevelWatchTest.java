@@ -60,6 +60,36 @@ class LevelWatchTest {
             assertFalse(meter.told.heard("no-rest"));
         }
 
+        /** Two points of a set rest at different voltages; the voice coil, where nothing rests, is never called doubtful. */
+        @Test
+        void ofOnePointIsNotSubtractedAtAnotherAndIsKnownStillWhenTheMeterComesBack() {
+            Meter meter = new Meter(1, 0)
+                    .command(LevelCommand.at(MeterPoint.DETECTOR))
+                    .rest(-1, -0.22);
+            meter.watch.takeZeroMoved();
+            meter.command(LevelCommand.at(MeterPoint.VOICE_COIL));
+            assertTrue(meter.watch.takeZeroMoved());
+            assertEquals(0.4, meter.watch.toFinder(0.4), 1e-9);
+            meter.watch.passed(1, 0.4);
+            meter.command(LevelCommand.at(MeterPoint.DETECTOR));
+            assertEquals(-1, meter.watch.toFinder(-1.22), 1e-9);
+            meter.watch.passed(2, -1);
+            assertFalse(meter.told.heard("no-rest"));
+            meter.command(LevelCommand.at(MeterPoint.AVC)).watch.passed(3, -1);
+            assertTrue(meter.told.heard("no-rest"));
+        }
+
+        @Test
+        void staysWhereTheSamePointIsNamedAgain() {
+            Meter meter = new Meter(1, 0)
+                    .command(LevelCommand.at(MeterPoint.DETECTOR))
+                    .rest(-1, -0.22);
+            meter.watch.takeZeroMoved();
+            meter.command(LevelCommand.at(MeterPoint.DETECTOR));
+            assertFalse(meter.watch.takeZeroMoved());
+            assertEquals(-1, meter.watch.toFinder(-1.22), 1e-9);
+        }
+
         @Test
         void wobbleWithoutASignalIsPossiblyHum() {
             Meter meter = new Meter(1, Meter.NOISE)
@@ -68,6 +98,29 @@ class LevelWatchTest {
                     .read(6, at -> 0.2 + 0.1 * Math.sin(9.4 * at))
                     .read(2, 1);
             assertTrue(meter.told.heard("possible-hum"));
+        }
+    }
+
+    @Nested
+    class Skirts {
+
+        private Meter compared(Meter meter) {
+            return meter.command(LevelCommand.check(CheckKind.SKIRTS))
+                    .read(2, 1)
+                    .done()
+                    .read(2, 0.1)
+                    .done()
+                    .read(2, 0.1)
+                    .done();
+        }
+
+        /** An IF strip that falls by 20 dB within 5 kHz regenerates; a crystal filter does so within 0.5 kHz, and may. */
+        @Test
+        void raiseASuspicionOnlyAtTheDistanceWhereItIsKnownHowSteepTheyMayBe() {
+            assertTrue(compared(new Meter(1, 0)).told.heard("possible-regeneration"));
+            Meter crystal = compared(new Meter(1, 0).command(LevelCommand.skirtsAt(500)));
+            assertFalse(crystal.told.heard("possible-regeneration"));
+            assertTrue(crystal.told.heard("skirts"));
         }
     }
 

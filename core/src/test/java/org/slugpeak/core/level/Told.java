@@ -66,7 +66,7 @@ final class Told implements LevelListener {
     }
 
     @Override
-    public void asked(long tNanos, CheckKind check, int move) {
+    public void asked(long tNanos, CheckKind check, int move, double skirtHz) {
         add(tNanos, "ask", move);
     }
 

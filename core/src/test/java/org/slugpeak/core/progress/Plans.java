@@ -8,6 +8,7 @@ import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.IntermediateFrequency;
 import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
@@ -53,6 +54,12 @@ final class Plans {
 
     static Plan plan(Stage... stages) {
         return new Plan(
-                "Tarnfield 54A", Chassis.TRANSFORMER, List.of(), List.of(455e3), List.of(), List.of(stages), List.of());
+                "Tarnfield 54A",
+                Chassis.TRANSFORMER,
+                List.of(),
+                List.of(IntermediateFrequency.of(455e3)),
+                List.of(),
+                List.of(stages),
+                List.of());
     }
 }

@@ -1,0 +1,13 @@
+package org.slugpeak.bridge.plan;
+
+import java.math.BigDecimal;
+
+/** Numbers as somebody would write them into a plan. All methods are pure. */
+final class Plain {
+
+    private Plain() {}
+
+    static String number(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,53 @@
+package org.slugpeak.cli.align;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.slugpeak.core.level.CheckFigures;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Stage;
+
+/**
+ * What the steps of a plan want of the level watch: at which point the meter is, how far away skirts are compared, and whether it
+ * is proved that the signal is met and not its image. It says a thing only when it changes. One thread at a time.
+ */
+final class StepWishes {
+
+    private Optional<MeterPoint> point = Optional.empty();
+    private double skirtHz = CheckFigures.USUAL_SKIRT_HZ;
+    private Optional<Stage> stage = Optional.empty();
+    private Optional<PlanStep> step = Optional.empty();
+
+    /** Before an adjuster is begun. */
+    List<LevelCommand> before(Stage newStage, PlanStep newStep) {
+        stage = Optional.of(newStage);
+        step = Optional.of(newStep);
+        Optional<MeterPoint> wanted = newStep.setup().particulars().point();
+        if (wanted.isEmpty() || wanted.equals(point)) {
+            return List.of();
+        }
+        point = wanted;
+        return List.of(LevelCommand.at(wanted.get()));
+    }
+
+    /** A check that the plan wants at the end of the stage that was begun last, and what it needs to know. */
+    List<LevelCommand> forCheck(LevelCommand check) {
+        List<LevelCommand> commands = new ArrayList<>();
+        double wantedHz = stage.map(it -> it.response().skirtHz().orElse(CheckFigures.USUAL_SKIRT_HZ))
+                .orElse(skirtHz);
+        if (check.equals(LevelCommand.check(CheckKind.SKIRTS)) && wantedHz != skirtHz) {
+            skirtHz = wantedHz;
+            commands.add(LevelCommand.skirtsAt(wantedHz));
+        }
+        commands.add(check);
+        return commands;
+    }
+
+    /** What is to be checked before the adjuster that was begun last counts as done. */
+    Optional<LevelCommand> proof() {
+        return step.filter(PlanStep::provesImage).map(it -> LevelCommand.check(CheckKind.IMAGE));
+    }
+}

@@ -1,0 +1,240 @@
+package org.slugpeak.cli.align;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.plan.Acceptance;
+import org.slugpeak.core.plan.Band;
+import org.slugpeak.core.plan.Chassis;
+import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.HighTension;
+import org.slugpeak.core.plan.IntermediateFrequency;
+import org.slugpeak.core.plan.Particulars;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.RepeatRule;
+import org.slugpeak.core.plan.Response;
+import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.plan.Stage;
+import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.progress.AlignmentProgress;
+import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.receiver.OscillatorSide;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
+import org.slugpeak.core.session.SessionRecord;
+
+/** A guide in a session of its own: what the steps of a plan want is done, at its time. */
+class PlanGuideTest {
+
+    private static final long STEP_NANOS = 20_000_000L;
+    private static final Band SHORT_WAVE =
+            new Band("SW", 6e6, 18e6, Optional.of(OscillatorSide.ABOVE), Tuning.CAPACITOR);
+
+    private final List<SessionRecord> records = new ArrayList<>();
+    private final Control control = new Control();
+    private long tNanos;
+
+    private static PlanStep step(String adjuster, MeterPoint point, boolean provesImage, Acceptance acceptance) {
+        Particulars particulars = new Particulars(
+                Optional.of(SHORT_WAVE),
+                Optional.of(IntermediateFrequency.of(455e3)),
+                false,
+                Optional.of(point),
+                Optional.empty());
+        Setup setup = new Setup(
+                OptionalDouble.of(16e6),
+                "none",
+                "aerial",
+                "",
+                OptionalDouble.empty(),
+                "",
+                "",
+                Optional.empty(),
+                HighTension.POSSIBLE,
+                particulars);
+        return new PlanStep(adjuster, Goal.ON_DIAL, setup, false, Optional.empty(), acceptance, provesImage, List.of());
+    }
+
+    private final class Running {
+
+        private final PlanGuide guide;
+        private final Analysis analysis;
+
+        Running(Stage... stages) {
+            Plan plan = new Plan(
+                    "x",
+                    Chassis.TRANSFORMER,
+                    List.of(),
+                    List.of(IntermediateFrequency.of(455e3)),
+                    List.of(SHORT_WAVE),
+                    List.of(stages),
+                    List.of());
+            guide = new PlanGuide(plan, List.of(), new AlignmentProgress(plan));
+            analysis = new Analysis(PeakSettings.defaults(), record -> {
+                guide.take(record);
+                records.add(record);
+            });
+            guide.begin(analysis);
+        }
+
+        /** Reads for a while, then the user says: done. */
+        void standThenNext(double seconds) {
+            stand(seconds);
+            guide.next(analysis);
+            stand(0.1);
+        }
+
+        void stand(double seconds) {
+            long end = tNanos + (long) (seconds * 1e9);
+            for (; tNanos < end; tNanos += STEP_NANOS) {
+                analysis.reading(Reading.of(tNanos, 1));
+                guide.lead(analysis, control);
+            }
+        }
+    }
+
+    private static final class Control implements SessionControl {
+
+        private String reason = "";
+
+        @Override
+        public void note(String text) {}
+
+        @Override
+        public void command(Instruction instruction) {}
+
+        @Override
+        public void nextAdjuster() {}
+
+        @Override
+        public void sameAdjuster() {}
+
+        @Override
+        public void previousAdjuster() {}
+
+        @Override
+        public void skipAdjuster() {}
+
+        @Override
+        public void quit(String why) {
+            reason = why;
+        }
+    }
+
+    private static Stage once(PlanStep... steps) {
+        return new Stage("SW", List.of(steps), new RepeatRule(0.2, 1));
+    }
+
+    private List<LevelCommand> commanded() {
+        return records.stream()
+                .filter(record -> record instanceof Said.Command)
+                .map(record -> ((Said.Command) record).instruction())
+                .filter(instruction -> instruction instanceof Instruction.Level)
+                .map(instruction -> ((Instruction.Level) instruction).command())
+                .toList();
+    }
+
+    private List<Adjuster.Action> actions(String adjuster) {
+        return records.stream()
+                .filter(record -> record instanceof Adjuster it && it.name().equals(adjuster))
+                .map(record -> ((Adjuster) record).action())
+                .toList();
+    }
+
+    @Test
+    void eachStepSaysWhereTheMeterIsAndOnlyWhenItMoved() {
+        Running session = new Running(once(
+                step("C5", MeterPoint.DETECTOR, false, Acceptance.MAXIMUM),
+                step("C6", MeterPoint.DETECTOR, false, Acceptance.MAXIMUM),
+                step("L15", MeterPoint.VOICE_COIL, false, Acceptance.MAXIMUM)));
+        for (int i = 0; i < 6; i++) {
+            session.standThenNext(0.5);
+        }
+        assertEquals(
+                List.of(LevelCommand.at(MeterPoint.DETECTOR), LevelCommand.at(MeterPoint.VOICE_COIL)), commanded());
+        assertEquals("plan through", control.reason);
+    }
+
+    @Test
+    void anAdjusterIsDoneOnlyWhenTheImageHasBeenLookedFor() {
+        Running session = new Running(once(
+                step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM),
+                step("C6", MeterPoint.DETECTOR, false, Acceptance.MAXIMUM)));
+        session.standThenNext(1);
+        session.standThenNext(1);
+        assertTrue(commanded().contains(LevelCommand.check(CheckKind.IMAGE)));
+        session.stand(2);
+        assertTrue(records.stream().anyMatch(record -> record instanceof Request.Asked));
+        assertEquals(List.of(Adjuster.Action.BEGIN), actions("C5"));
+        session.standThenNext(0.1);
+        session.stand(2);
+        session.standThenNext(0.1);
+        assertEquals(List.of(Adjuster.Action.BEGIN, Adjuster.Action.DONE), actions("C5"));
+        session.standThenNext(1);
+        assertEquals(List.of(Adjuster.Action.BEGIN), actions("C6"));
+    }
+
+    @Test
+    void aProofThatTheUserDropsHoldsNothingUp() {
+        Running session = new Running(once(step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM)));
+        session.standThenNext(1);
+        session.standThenNext(1);
+        session.guide.skip(session.analysis);
+        session.stand(0.1);
+        assertEquals(List.of(Adjuster.Action.BEGIN, Adjuster.Action.DONE), actions("C5"));
+        assertEquals("plan through", control.reason);
+    }
+
+    @Test
+    void aSkippedAdjusterProvesNothing() {
+        Running session = new Running(once(step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM)));
+        session.standThenNext(1);
+        session.guide.skip(session.analysis);
+        session.stand(0.1);
+        assertEquals(List.of(Adjuster.Action.BEGIN, Adjuster.Action.SKIP), actions("C5"));
+        assertFalse(commanded().contains(LevelCommand.check(CheckKind.IMAGE)));
+    }
+
+    @Test
+    void skirtsAreComparedWhereTheStageSaysAndAsUsualInTheNext() {
+        PlanStep step = step("T1", MeterPoint.DETECTOR, false, Acceptance.SKIRTS);
+        Stage narrow = new Stage(
+                "crystal",
+                List.of(step),
+                new RepeatRule(0.2, 1),
+                new Response(OptionalDouble.of(500), OptionalDouble.empty()));
+        Running session = new Running(narrow, once(step));
+        session.standThenNext(1);
+        session.standThenNext(1);
+        session.stand(2);
+        Request.Asked asked = (Request.Asked) records.stream()
+                .filter(record -> record instanceof Request.Asked)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(500, asked.skirtHz());
+        for (int i = 0; i < 20; i++) {
+            session.standThenNext(1);
+        }
+        assertEquals(
+                List.of(LevelCommand.skirtsAt(500), LevelCommand.skirtsAt(5e3)),
+                commanded().stream()
+                        .filter(each -> each.verb() == LevelCommand.Verb.SKIRTS_AT)
+                        .toList());
+        assertEquals("plan through", control.reason);
+    }
+}
