@@ -62,8 +62,8 @@ class DemoTest {
         Demo demo = demo(2);
         play(demo);
         DemoOutcome outcome = demo.outcome();
-        assertEquals(440e-6, outcome.before().sensitivityVolts(), 10e-6);
-        assertEquals(57e-6, outcome.after().sensitivityVolts(), 3e-6);
+        assertEquals(620e-6, outcome.before().sensitivityVolts(), 10e-6);
+        assertEquals(79e-6, outcome.after().sensitivityVolts(), 4e-6);
         assertEquals(455e3, outcome.after().centreHz(), 1.5e3);
     }
 

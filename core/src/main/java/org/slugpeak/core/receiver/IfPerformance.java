@@ -15,7 +15,7 @@ public record IfPerformance(double sensitivityVolts, double strongestHz, double 
     private static final double REACH_HZ = 30e3;
     private static final double STEP_HZ = 50;
 
-    static IfPerformance of(DoubleUnaryOperator gain, DiodeDetector detector, double intermediateHz) {
+    static IfPerformance of(DoubleUnaryOperator gain, EnvelopeDetector detector, double intermediateHz) {
         double strongest = intermediateHz;
         for (double f = intermediateHz - REACH_HZ; f <= intermediateHz + REACH_HZ; f += STEP_HZ) {
             strongest = gain.applyAsDouble(f) > gain.applyAsDouble(strongest) ? f : strongest;
@@ -29,22 +29,8 @@ public record IfPerformance(double sensitivityVolts, double strongestHz, double 
         while (gain.applyAsDouble(upper) < half) {
             upper -= STEP_HZ;
         }
-        double carrier = carrierFor(detector, Tarnfield.WORKING_VOLTS);
+        double carrier = detector.carrierPeakVolts(Tarnfield.WORKING_VOLTS);
         return new IfPerformance(carrier / Math.sqrt(2) / gain.applyAsDouble(intermediateHz), strongest, lower, upper);
-    }
-
-    static double carrierFor(DiodeDetector detector, double riseVolts) {
-        double low = riseVolts;
-        double high = riseVolts + 1;
-        for (int i = 0; i < 50; i++) {
-            double middle = (low + high) / 2;
-            if (detector.riseVolts(middle) < riseVolts) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 
     /**

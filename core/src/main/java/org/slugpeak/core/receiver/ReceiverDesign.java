@@ -25,7 +25,7 @@ public record ReceiverDesign(
         CoupledPair second,
         double conversionSiemens,
         double stageSiemens,
-        DiodeDetector detector,
+        EnvelopeDetector detector,
         GainControl gainControl,
         SlugLaw slug,
         FrontEnd front,

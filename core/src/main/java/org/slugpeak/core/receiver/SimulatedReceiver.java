@@ -16,9 +16,6 @@ import org.slugpeak.core.decibel.Decibels;
  */
 public final class SimulatedReceiver {
 
-    /** Boltzmann's constant, exact in the SI of 2019, times 290 K, times 4. */
-    private static final double FOUR_KT = 4 * 1.380649e-23 * 290;
-
     /** Amplitudes of the generator's harmonics relative to the fundamental; invented, usual for a service generator. */
     private static final double[] HARMONICS = {1, 0.05, 0.02};
 
@@ -40,6 +37,7 @@ public final class SimulatedReceiver {
     private final MicaCapacitor mica;
     private final Map<Part, Double> turns = new EnumMap<>(Part.class);
     private final Complex tunedStrip;
+    private final NoiseBand noise;
 
     private Generator generator;
     private double dialHz = 1620e3;
@@ -50,6 +48,7 @@ public final class SimulatedReceiver {
     private boolean stepped;
     private double controlVolts;
     private double carrierPeakVolts;
+    private double riseVolts;
 
     /**
      * A receiver in its first state, half an hour warm, with the generator off.
@@ -67,6 +66,10 @@ public final class SimulatedReceiver {
             turns.put(part, design.misalignment().getOrDefault(part, 0.0));
         }
         this.generator = new Generator(design.intermediateHz(), 0, false, Generator.Lead.CONVERTER_GRID);
+        this.noise = new NoiseBand(
+                design.noiseOhm(),
+                design.intermediateHz(),
+                design.first().primary().q());
         this.tunedStrip = design.first()
                 .transimpedance(design.intermediateHz())
                 .multiply(design.second().transimpedance(design.intermediateHz()));
@@ -167,13 +170,38 @@ public final class SimulatedReceiver {
         if (faults.contains(Fault.MICA)) {
             mica.step(tNanos);
         }
-        double bandwidth = seconds > 0 ? 1 / (2 * seconds) : 0;
-        double noise = Math.sqrt(FOUR_KT * design.noiseOhm() * 2 * bandwidth) * random.nextGaussian();
+        noise.follow(this::stripGain, stripState());
         double gain = design.gainControl().gain(controlVolts);
-        carrierPeakVolts = Math.sqrt(2) * Math.abs(gridVolts() + noise * stripGain(design.intermediateHz())) * gain;
-        double target = design.gainControl().targetVolts(detector().riseVolts(carrierPeakVolts));
+        carrierPeakVolts = Math.sqrt(2) * gridVolts() * gain;
+        riseVolts = noisyRiseVolts(noise.outputVolts() * gain, seconds);
+        double target = design.gainControl().targetVolts(riseVolts);
         controlVolts += (target - controlVolts)
                 * -Math.expm1(-seconds / design.gainControl().timeConstantSeconds());
+    }
+
+    /**
+     * What carrier and noise add to the rest, on average over a time. The average of a band of noise over a time holds as many
+     * independent values as both multiplied (a strong carrier; noise alone has half as many again).
+     */
+    private double noisyRiseVolts(double noiseVolts, double seconds) {
+        if (noiseVolts == 0) {
+            return detector().riseVolts(carrierPeakVolts);
+        }
+        RiceEnvelope.Moments moments = new RiceEnvelope(carrierPeakVolts, noiseVolts).through(detector()::riseVolts);
+        double values = Math.max(1, noise.bandwidthHz() * seconds);
+        return Math.max(0, moments.mean() + moments.deviation() / Math.sqrt(values) * random.nextGaussian());
+    }
+
+    /** What the noise band depends on; a hundredth of a turn, and a hand in a can, make no difference to it. */
+    private double[] stripState() {
+        return new double[] {
+            Math.rint(turns(Part.T1_BOTTOM) * 100),
+            Math.rint(turns(Part.T1_TOP) * 100),
+            Math.rint(turns(Part.T2_BOTTOM) * 100),
+            Math.rint(turns(Part.T2_TOP) * 100),
+            mica.fraction(),
+            meterOhm
+        };
     }
 
     /** Carrier at the detector for the noiseless signal and no gain control, RMS. */
@@ -257,7 +285,7 @@ public final class SimulatedReceiver {
         generator = stands.withVolts(1);
         double gain = gridVolts();
         generator = stands;
-        return IfPerformance.carrierFor(detector(), riseVolts) / Math.sqrt(2) / gain;
+        return detector().carrierPeakVolts(riseVolts) / Math.sqrt(2) / gain;
     }
 
     /**
@@ -336,17 +364,17 @@ public final class SimulatedReceiver {
         return design.hand().farad() / design.front().trimmerFaradPerTurn();
     }
 
-    private DiodeDetector detector() {
+    private EnvelopeDetector detector() {
         return design.detector();
     }
 
     /**
-     * Voltage across the detector load, with the contact potential.
+     * Voltage across the detector load, with the rest.
      *
      * @return volts; negative
      */
     public double detectorVolts() {
-        return -detector().dcVolts(carrierPeakVolts);
+        return -(detector().restVolts() + riseVolts);
     }
 
     /**

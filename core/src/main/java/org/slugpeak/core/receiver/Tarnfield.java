@@ -26,20 +26,18 @@ public final class Tarnfield {
     /** Conversion transconductance of a 6BE6, about 0.475 mS; from memory. */
     private static final double CONVERSION_SIEMENS = 0.475e-3;
 
-    /** A 6BA6 at the bias of this set; set so that 56 uV at the converter grid give the working voltage. */
+    /** A 6BA6 at the bias of this set; invented, usual size. */
     private static final double STAGE_SIEMENS = 2.48e-3;
 
     /** Load of the detector, usual size; invented. */
     private static final double LOAD_OHM = 470e3;
 
-    /** Saturation current of the detector model; the figure of the reference data set. */
-    private static final double DIODE_AMPERE = 2e-6;
-
-    /** Slope of the detector model, 1.6 times kT/q at 27 degrees Celsius; the figure of the reference data set. */
-    private static final double DIODE_VOLTS = 1.6 * 0.025865;
-
-    /** Contact potential across the load, in the -0.2 to -1 V usual; from memory. */
-    private static final double CONTACT_VOLTS = 0.22;
+    /**
+     * The diodes of a 6AT6: a cathode of 1100 K and 3.2e-5 A/V^1.5, about 1 mA at 10 V; from memory. They leave 0.22 V without a
+     * signal, in the 0.1 to 1 V usual; from memory. Its damping is part of the Q above: the source counts as ideal.
+     */
+    private static final EnvelopeDetector DETECTOR =
+            EnvelopeDetector.of(new DiodeDetector(ThermionicDiode.resting(1100, 3.2e-5, 0.22, LOAD_OHM), LOAD_OHM, 0));
 
     /** Equivalent noise resistance of a 6BE6 as converter, about 0.2 megohm; from memory. */
     private static final double NOISE_OHM = 200e3;
@@ -80,7 +78,7 @@ public final class Tarnfield {
                 transformer(),
                 CONVERSION_SIEMENS,
                 STAGE_SIEMENS,
-                new DiodeDetector(DIODE_AMPERE, DIODE_VOLTS, LOAD_OHM, CONTACT_VOLTS),
+                DETECTOR,
                 new GainControl(1.6, 7, 0.15),
                 law,
                 frontEnd(),
