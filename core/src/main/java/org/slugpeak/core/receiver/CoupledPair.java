@@ -64,6 +64,29 @@ public record CoupledPair(Tank primary, Tank secondary, double coupling) {
     }
 
     /**
+     * Primary voltage per primary current: the capacitor beside the coil, in which the secondary shows as {@code w^2 M^2/Z2}.
+     *
+     * @param frequencyHz positive
+     * @return ohm, with phase
+     */
+    public Complex inputImpedance(double frequencyHz) {
+        double omega = 2 * Math.PI * frequencyHz;
+        return coilImpedance(omega)
+                .reciprocal()
+                .add(new Complex(0, omega * primary.capacitanceFarad()))
+                .reciprocal();
+    }
+
+    /** Of the primary's coil, with what the secondary reflects into it. */
+    Complex coilImpedance(double omega) {
+        double mutual = coupling * Math.sqrt(primary.inductanceHenry() * secondary.inductanceHenry());
+        Complex reflected = new Complex(secondary.seriesOhm(), secondary.loopReactanceOhm(omega))
+                .reciprocal()
+                .multiply(omega * omega * mutual * mutual);
+        return reflected.add(new Complex(primary.seriesOhm(), omega * primary.inductanceHenry()));
+    }
+
+    /**
      * The same transformer with its slugs moved.
      *
      * @param primaryFraction change of the primary's inductance as a fraction; more than -1

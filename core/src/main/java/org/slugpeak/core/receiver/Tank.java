@@ -41,6 +41,16 @@ public record Tank(double inductanceHenry, double capacitanceFarad, double serie
     }
 
     /**
+     * The same tank with its trimmer turned: only the capacitance follows, the loss stays.
+     *
+     * @param fraction change of capacitance as a fraction of the present one; more than -1
+     * @return the tank with the other capacitance
+     */
+    public Tank withCapacitanceChanged(double fraction) {
+        return new Tank(inductanceHenry, capacitanceFarad * (1 + fraction), seriesOhm);
+    }
+
+    /**
      * The same tank with a resistor across it, as its equivalent series loss at resonance.
      *
      * @param parallelOhm positive; infinite for none
