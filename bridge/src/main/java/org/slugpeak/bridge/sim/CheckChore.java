@@ -91,7 +91,7 @@ final class CheckChore implements Chore {
         boolean first = move == 0;
         switch (kind) {
             case REST -> receiver.feed(before.withVolts(0));
-            case LEVEL -> receiver.feed(before.times(0.5));
+            case LEVEL -> receiver.feed(before.times(first ? 0.5 : 0.25));
             case LOADING -> bench.seriesResistor(SERIES_OHM);
             case EFFECT -> receiver.set(part, turnsBefore + HALF_A_TURN);
             case SKIRTS -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? skirtHz : -skirtHz)));

@@ -34,10 +34,11 @@ final class CheckWords {
 
     private static String second(CheckKind check, String skirt) {
         return switch (check) {
+            case LEVEL -> Phrase.HALVE_AGAIN.of();
             case SKIRTS -> Phrase.DOWN_TO_SKIRT.of(skirt);
             case OTHER_IF -> Phrase.UP_10_KHZ.of();
             case HARMONIC -> Phrase.DOWN_2_KHZ.of();
-            case REST, LEVEL, LOADING, EFFECT, IMAGE -> throw new IllegalArgumentException(check + " has one move");
+            case REST, LOADING, EFFECT, IMAGE -> throw new IllegalArgumentException(check + " has one move");
         };
     }
 

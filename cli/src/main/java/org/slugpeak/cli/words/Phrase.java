@@ -67,6 +67,7 @@ enum Phrase {
     GENERATOR_OFF,
     GENERATOR_ON,
     HALVE,
+    HALVE_AGAIN,
     GENERATOR_UP,
     RESISTOR_IN,
     RESISTOR_OUT,

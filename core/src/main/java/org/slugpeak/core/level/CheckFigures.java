@@ -4,7 +4,7 @@ package org.slugpeak.core.level;
  * What a check came to. Immutable; any thread may use it.
  *
  * @param figure the one that counts: {@link CheckKind#REST} the resting reading in its unit; {@link CheckKind#LEVEL} decibels of the
- *     reading over decibels of the generator; {@link CheckKind#LOADING} ohm; {@link CheckKind#EFFECT} dB;
+ *     reading over those that it would fall by if nothing compressed; {@link CheckKind#LOADING} ohm; {@link CheckKind#EFFECT} dB;
  *     {@link CheckKind#SKIRTS} dB by which the upper one falls more than the lower one; {@link CheckKind#OTHER_IF} kHz from the
  *     generator to the centre; {@link CheckKind#HARMONIC} dB lost off tune, mean of both sides; {@link CheckKind#IMAGE} dB by which
  *     it is weaker

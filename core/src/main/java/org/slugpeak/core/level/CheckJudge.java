@@ -6,7 +6,6 @@ import org.slugpeak.core.level.StepCheck.Level;
 /** What the levels of a check mean. The limits are common practice, no source, except where a formula is named. */
 final class CheckJudge {
 
-    private static final double WARN_SLOPE = 0.8;
     private static final double HUM_SHARE = 0.03;
     private static final double SERIES_OHM = 1e6;
     private static final double GOOD_METER_OHM = 5e6;
@@ -30,9 +29,9 @@ final class CheckJudge {
         REFUSED
     }
 
-    Following level(long tNanos, double before, double after) {
-        double slope = db(after / before) / db(0.5);
-        if (slope < WARN_SLOPE) {
+    Following level(long tNanos, Halvings halvings) {
+        double slope = halvings.slope();
+        if (halvings.isCompressed()) {
             listener.flattening(tNanos, slope);
             standing.raise(tNanos, Suspicion.TOO_STRONG, slope);
             return slope < CheckFigures.REFUSE_SLOPE ? Following.REFUSED : Following.DOUBTFUL;
@@ -111,7 +110,7 @@ final class CheckJudge {
         }
     }
 
-    private static double db(double ratio) {
+    static double db(double ratio) {
         return Decibels.of(Math.max(1e-6, ratio));
     }
 }

@@ -11,7 +11,7 @@ public enum CheckKind implements Coded {
     /** What the meter shows without a signal; subtracted from then on. */
     REST(true, 1),
     /** Whether the reading follows the generator. */
-    LEVEL(true, 1),
+    LEVEL(true, 2),
     /** Whether the meter loads the point it measures. */
     LOADING(false, 1),
     /** Whether the present adjuster does anything at all. */

@@ -314,6 +314,13 @@ public final class LevelWatch {
         }
 
         @Override
+        public boolean isEnough(List<Level> levels) {
+            return kind == CheckKind.LEVEL
+                    && levels.size() == 2
+                    && halvings(levels).isTooLittle();
+        }
+
+        @Override
         public boolean measured(long tNanos, List<Level> levels) {
             double before = above(levels.get(0));
             double first = above(levels.get(1));
@@ -321,11 +328,11 @@ public final class LevelWatch {
                 case REST -> takeRest(tNanos, levels.get(0), levels.get(1));
                 case LEVEL -> {
                     boolean flattened = following != Following.GOOD;
-                    following = judge.level(tNanos, before, first);
+                    following = judge.level(tNanos, halvings(levels));
                     if (flattened && following == Following.GOOD) {
                         listener.cleared(tNanos);
                     }
-                    return following == Following.GOOD;
+                    return following == Following.GOOD && !isBackAlready(levels);
                 }
                 case LOADING -> judge.loading(tNanos, before, first);
                 case EFFECT -> judge.effect(tNanos, before, first, withoutEffect());
@@ -335,6 +342,19 @@ public final class LevelWatch {
                 case IMAGE -> judge.image(tNanos, before, first);
             }
             return true;
+        }
+
+        /** Whoever puts the generator back instead of halving it once more has halved it once. */
+        private Halvings halvings(List<Level> levels) {
+            double first = above(levels.get(1));
+            OptionalDouble second = levels.size() < 3 || isBackAlready(levels)
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(CheckJudge.db(first / above(levels.get(2))));
+            return new Halvings(CheckJudge.db(above(levels.get(0)) / first), second);
+        }
+
+        private boolean isBackAlready(List<Level> levels) {
+            return levels.size() > 2 && above(levels.get(2)) > above(levels.get(1));
         }
 
         private double above(Level level) {

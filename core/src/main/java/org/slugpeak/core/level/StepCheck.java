@@ -18,6 +18,11 @@ final class StepCheck {
         /** Asks the user for a move, from 0; as many as the check has: to put things back. */
         void ask(long tNanos, int move);
 
+        /** Whether the levels so far tell all that there is to know, so that no further move is asked for. */
+        default boolean isEnough(List<Level> levels) {
+            return false;
+        }
+
         /**
          * All levels are known: the one before, then one for each move.
          *
@@ -102,7 +107,7 @@ final class StepCheck {
     }
 
     private void proceed(long tNanos) {
-        if (levels.size() <= kind.moves()) {
+        if (levels.size() <= kind.moves() && !listener.isEnough(List.copyOf(levels))) {
             enter(Phase.WAITING, tNanos);
             listener.ask(tNanos, levels.size() - 1);
         } else if (listener.measured(tNanos, List.copyOf(levels))) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
@@ -141,13 +142,15 @@ class LevelWatchTest {
 
         @ParameterizedTest
         @CsvSource({
-            "0.85, false, false",
+            "1, false, false",
             "1.2, false, false",
+            "0.95, true, false",
             "0.75, true, false",
             "0.55, true, false",
             "0.45, true, true"
         })
-        void slopesBelowEightTenthsWarnAndBelowAHalfRefuse(double slope, boolean warns, boolean refuses) {
+        void noDetectorFollowsByLessThanTheGeneratorSoThatWarnsAndBelowAHalfRefuses(
+                double slope, boolean warns, boolean refuses) {
             Meter meter = new Meter(3, 0.001).level(1, slope);
             assertEquals(warns, meter.told.heard("flattening"));
             assertEquals(warns, meter.told.heard("possible-too-strong"));
@@ -163,6 +166,34 @@ class LevelWatchTest {
         }
 
         @Test
+        void whatTheFirstHalvingShowsNeedsNoSecond() {
+            Meter meter = new Meter(3, 0.001).level(1, 0.9);
+            assertEquals(
+                    List.of(0.0),
+                    meter.told.all("ask").stream().map(Told.Line::amount).toList());
+        }
+
+        @ParameterizedTest(name = "first {0} dB, second {1} dB: {2}")
+        @CsvSource({"7.05, 7.68, false", "7.91, 9.47, false", "6.51, 8.87, true", "6.10, 7.60, true"})
+        void aFallThatCatchesUpOnTheSecondHalvingWasHeldBack(double firstDb, double secondDb, boolean warns) {
+            Meter meter = new Meter(3, 0.001).halvings(1, firstDb, secondDb);
+            assertEquals(warns, meter.told.heard("flattening"));
+            assertEquals(warns, meter.told.heard("possible-too-strong"));
+        }
+
+        @Test
+        void whoPutsTheGeneratorBackInsteadOfHalvingItAgainIsJudgedByOneHalving() {
+            Meter meter = new Meter(3, 0.001).command(LevelCommand.check(CheckKind.LEVEL));
+            meter.read(2, 1).read(3, 0.45).read(3, 1);
+            assertEquals(
+                    Decibels.of(1 / 0.45) / Decibels.of(2),
+                    meter.told.first("level").amount(),
+                    0.01);
+            assertFalse(meter.told.heard("flattening"));
+            assertTrue(meter.told.heard("check-over"));
+        }
+
+        @Test
         void aRefusalEndsWithTheCut() {
             Meter meter = new Meter(3, 0.001).level(1, 0.4).command(LevelCommand.cut(0.2));
             meter.read(3, 0.2);
@@ -175,7 +206,7 @@ class LevelWatchTest {
             Meter meter = new Meter(3, 0.001).command(LevelCommand.check(CheckKind.LEVEL));
             meter.read(2, 1);
             assertFalse(meter.watch.letsFinderSee());
-            meter.read(3, 0.5).read(2, 1);
+            meter.read(3, 0.5).read(3, 0.25).read(2, 1);
             assertTrue(meter.watch.letsFinderSee());
         }
 

@@ -2,6 +2,7 @@ package org.slugpeak.core.level;
 
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.reading.Condition;
 
@@ -59,10 +60,17 @@ final class Meter {
 
     /** The level check as a user makes it, before a set whose output follows the generator with this slope. */
     Meter level(double volts, double slope) {
-        double halved = volts * Math.pow(0.5, slope);
-        return command(LevelCommand.check(CheckKind.LEVEL))
-                .read(2, volts)
-                .read(3, halved)
-                .read(2, volts);
+        double fallDb = slope * Decibels.of(2);
+        return halvings(volts, fallDb, fallDb);
+    }
+
+    /** The level check as a user makes it who looks at what he is asked for. */
+    Meter halvings(double volts, double firstDb, double secondDb) {
+        double halved = volts / Decibels.ratio(firstDb);
+        command(LevelCommand.check(CheckKind.LEVEL)).read(2, volts).read(3, halved);
+        if (told.all("ask").size() > 1 && told.all("ask").get(1).amount() == 1) {
+            read(3, halved / Decibels.ratio(secondDb));
+        }
+        return read(2, volts);
     }
 }

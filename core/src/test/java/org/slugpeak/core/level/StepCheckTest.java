@@ -19,6 +19,7 @@ class StepCheckTest {
     private final List<Double> levels = new ArrayList<>();
     private boolean putBack = true;
     private boolean dropped;
+    private int enough = Integer.MAX_VALUE;
     private long tNanos;
 
     private final StepCheck.Listener listener = new StepCheck.Listener() {
@@ -26,6 +27,11 @@ class StepCheckTest {
         @Override
         public void ask(long atNanos, int move) {
             asked.add(move);
+        }
+
+        @Override
+        public boolean isEnough(List<Level> soFar) {
+            return soFar.size() >= enough;
         }
 
         @Override
@@ -62,13 +68,13 @@ class StepCheckTest {
 
     @Test
     void aMoveThatShowsNeedsNoWordAndIsPutBack() {
-        StepCheck check = begun(CheckKind.LEVEL);
+        StepCheck check = begun(CheckKind.REST);
         read(check, 5, 1);
         read(check, 1.2, 0.5);
         assertEquals(List.of(), levels, "half a second to settle, 0.72 s to measure");
         read(check, 0.2, 0.5);
         assertEquals(List.of(1.0, 0.5), levels);
-        assertEquals(List.of(0, CheckKind.LEVEL.moves()), asked);
+        assertEquals(List.of(0, CheckKind.REST.moves()), asked);
         read(check, 3, 0.5);
         assertFalse(check.isOver());
         read(check, 0.04, 1);
@@ -80,7 +86,7 @@ class StepCheckTest {
     @ParameterizedTest
     @CsvSource({"0.89, 0", "0.87, 2", "1.11, 0", "1.13, 2"})
     void aSmallerChangeIsNoMove(double level, int known) {
-        StepCheck check = begun(CheckKind.LEVEL);
+        StepCheck check = begun(CheckKind.REST);
         read(check, 2, level);
         assertEquals(known, levels.size());
     }
@@ -88,7 +94,7 @@ class StepCheckTest {
     @ParameterizedTest
     @CsvSource({"0.93, false", "0.95, true", "1.05, true", "1.07, false"})
     void backIsWhereItWas(double level, boolean isOver) {
-        StepCheck check = begun(CheckKind.LEVEL);
+        StepCheck check = begun(CheckKind.REST);
         read(check, 3, 0.5);
         read(check, 1, level);
         assertEquals(isOver, check.isOver());
@@ -97,10 +103,29 @@ class StepCheckTest {
     @Test
     void whatNeedNotBePutBackIsOver() {
         putBack = false;
-        StepCheck check = begun(CheckKind.LEVEL);
+        StepCheck check = begun(CheckKind.REST);
         read(check, 2, 0.5);
         assertTrue(check.isOver());
         assertEquals(1, asked.size());
+    }
+
+    @Test
+    void twoMovesThatShowFollowOnEachOther() {
+        StepCheck check = begun(CheckKind.LEVEL);
+        read(check, 2, 0.5);
+        assertEquals(List.of(0, 1), asked);
+        read(check, 2, 0.25);
+        assertEquals(List.of(1.0, 0.5, 0.25), levels);
+        assertEquals(List.of(0, 1, 2), asked);
+    }
+
+    @Test
+    void whereTheFirstMoveTellsAllNoSecondIsAskedFor() {
+        enough = 2;
+        StepCheck check = begun(CheckKind.LEVEL);
+        read(check, 2, 0.5);
+        assertEquals(List.of(1.0, 0.5), levels);
+        assertEquals(List.of(0, 2), asked);
     }
 
     @Test
@@ -130,7 +155,7 @@ class StepCheckTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"LEVEL, 25", "SKIRTS, 25", "LOADING, 600"})
+    @CsvSource({"REST, 25", "SKIRTS, 25", "LOADING, 600"})
     void whoDoesNothingForLongIsNotWaitedFor(CheckKind kind, double seconds) {
         StepCheck check = begun(kind);
         read(check, seconds - 0.5, 1);
@@ -142,7 +167,7 @@ class StepCheckTest {
 
     @Test
     void whoNeverPutsItBackIsNotWaitedForEither() {
-        StepCheck check = begun(CheckKind.LEVEL);
+        StepCheck check = begun(CheckKind.REST);
         read(check, 1.5, 0.5);
         read(check, 24.5, 0.5);
         assertFalse(check.isOver());
@@ -154,13 +179,13 @@ class StepCheckTest {
     /** While the level still moves nothing is measured; after four seconds it is taken as it is. */
     @Test
     void aLevelHasToStand() {
-        StepCheck check = begun(CheckKind.LEVEL);
+        StepCheck check = begun(CheckKind.REST);
         read(check, 3, at -> 0.8 - 0.1 * at);
         assertEquals(List.of(), levels);
         read(check, 1.5, 0.5);
         assertEquals(0.5, levels.get(1), 1e-9);
 
-        StepCheck restless = new StepCheck(CheckKind.LEVEL, listener);
+        StepCheck restless = new StepCheck(CheckKind.REST, listener);
         asked.clear();
         read(restless, 3.9, at -> 1 + 0.1 * at);
         assertEquals(List.of(), asked);
