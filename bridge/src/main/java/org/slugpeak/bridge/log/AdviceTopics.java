@@ -65,6 +65,7 @@ final class AdviceTopics {
     final AdviceTopic<Guard.Choice> choice;
     final AdviceTopic<Guard.EndOfTravel> endOfTravel;
     final AdviceTopic<Guard.LateGain> lateGain;
+    final AdviceTopic<Guard.ClampGainControl> clampGainControl;
     final AdviceTopic<Work.HandEffect> handEffect;
     final AdviceTopic<Work.Swept> swept;
     final AdviceTopic<Work.RoundEnded> roundEnded;
@@ -146,7 +147,7 @@ final class AdviceTopics {
                 "cut-generator",
                 Request.CutGenerator::factor,
                 Unit.RATIO,
-                it -> new Request.CutGenerator(it.tNanos(), it.amount()));
+                it -> new Request.CutGenerator(it.tNanos(), it.amount(), Double.NaN));
         generatorChanged = said(
                 "generator-changed",
                 Request.GeneratorChanged::changeDb,
@@ -173,6 +174,7 @@ final class AdviceTopics {
         choice = guard(AdviceTopics::none);
         endOfTravel = guard(AdviceTopics::none);
         lateGain = guard(Guard.LateGain::gainDb);
+        clampGainControl = guard(AdviceTopics::none);
         handEffect = said(
                 "hand-effect",
                 Work.HandEffect::changeDb,

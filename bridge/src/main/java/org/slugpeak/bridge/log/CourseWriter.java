@@ -157,6 +157,11 @@ abstract class CourseWriter
     }
 
     @Override
+    public LineWriter clampGainControl(Guard.ClampGainControl it) {
+        return advise(topics.clampGainControl, it);
+    }
+
+    @Override
     public LineWriter adjuster(Adjuster it) {
         return forms.adjuster.write(line, it);
     }

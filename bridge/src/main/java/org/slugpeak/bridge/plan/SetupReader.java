@@ -140,7 +140,7 @@ final class SetupReader {
     }
 
     private static Optional<LevelRange> level(Section section) {
-        String unit = section.text("level-unit").orElse("V");
+        String unit = section.text("level-unit").orElse(LevelRange.VOLTS);
         List<Double> ends = section.numbers("level");
         if (!section.has("level") || ends.isEmpty()) {
             return Optional.empty();

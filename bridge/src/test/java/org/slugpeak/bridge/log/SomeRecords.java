@@ -106,7 +106,7 @@ final class SomeRecords {
             case 6 -> new CurveWork.PointTaken(nanos(), random.nextInt(1_000_000) + 0.125, number());
             case 7 -> new Work.DialNoted(nanos(), random.nextInt(1_000_000) + 0.125, number(), random.nextBoolean());
             case 8 -> new Said.Command(nanos(), new Instruction.Level(LevelCommand.check(oneOf(CheckKind.values()))));
-            default -> new Request.CutGenerator(nanos(), number());
+            default -> new Request.CutGenerator(nanos(), number(), Double.NaN);
         };
     }
 

@@ -59,7 +59,7 @@ class PlannedAlignmentTest {
             List<Chore> chores = List.of(new ObedientChore(hand));
             source = new SimSource(new Bench(receiver, meter, hand, other, chores), Tempo.unlimited());
             progress = new AlignmentProgress(plan);
-            progress.restFirst();
+            progress.withRest();
             analysis = new Analysis(PeakSettings.defaults(), record -> {
                 log.add(record);
                 progress.take(record);

@@ -131,8 +131,9 @@ public final class EveryRecord {
 
     private static List<SessionRecord> requests() {
         List<SessionRecord> all = new ArrayList<>(List.of(
-                new Request.CutGenerator(T, 0.5),
-                new Request.CutGenerator(T, 0.25),
+                new Request.CutGenerator(T, 0.5, Double.NaN),
+                new Request.CutGenerator(T, 0.25, Double.NaN),
+                new Request.CutGenerator(T, 0.5, -0.92),
                 new Request.GeneratorChanged(T, -6.02),
                 new Request.GeneratorUnchanged(T),
                 new Request.CheckOver(T),
@@ -256,6 +257,7 @@ public final class EveryRecord {
                 new Guard.Choice(T),
                 new Guard.EndOfTravel(T),
                 new Guard.LateGain(T, "T1 top", 2, 2.4),
+                new Guard.ClampGainControl(T),
                 new Work.HandEffect(T, -0.4),
                 new Work.Swept(T, -0.25),
                 new Work.WentBack(T),

@@ -69,6 +69,12 @@ public final class AlignCommand implements Callable<Integer> {
     @Option(names = "--no-rest")
     private boolean withoutRest;
 
+    @Option(
+            names = "--no-halving",
+            description =
+                    "Do not test in each stage whether the reading follows the generator: peaks may then be blunt.")
+    private boolean withoutHalvings;
+
     @Mixin
     private SafetyOptions safety = new SafetyOptions();
 
@@ -93,7 +99,10 @@ public final class AlignCommand implements Callable<Integer> {
             return 0;
         }
         if (!withoutRest) {
-            progress.restFirst();
+            progress.withRest();
+        }
+        if (!withoutHalvings) {
+            progress.withHalvings();
         }
         PlanGuide guide = new PlanGuide(plan, answers, progress);
         int code = SessionRunner.run(new SessionParts(

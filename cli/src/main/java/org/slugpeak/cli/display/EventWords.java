@@ -313,6 +313,10 @@ final class EventWords
                         case REPAIRED -> EventPhrase.LOOKED_AFTER.of();
                         case CUT -> EventPhrase.CHANGE_GENERATOR.of(command.detail());
                         case SKIRTS_AT -> EventPhrase.SKIRTS_AT.of(command.detail());
+                        case WINDOW ->
+                            command.detail().isEmpty()
+                                    ? EventPhrase.NO_WINDOW.of()
+                                    : EventPhrase.WINDOW.of(command.detail());
                     });
         }
 

@@ -35,6 +35,8 @@ public enum EventPhrase implements Saying {
     LOOKED_AFTER,
     CHANGE_GENERATOR,
     SKIRTS_AT,
+    WINDOW,
+    NO_WINDOW,
     TAKEN_BACK;
 
     @Override

@@ -34,4 +34,9 @@ final class GuardSentences implements Guard.Matcher<String> {
     public String lateGain(Guard.LateGain it) {
         return Phrase.LATE_GAIN.of(it.adjuster(), it.gainDb(), it.round(), SafeHands.safe());
     }
+
+    @Override
+    public String clampGainControl(Guard.ClampGainControl it) {
+        return Phrase.STILL_FLATTENED.of(SafeHands.at(Phrase.CLAMP_GAIN_CONTROL.of()));
+    }
 }

@@ -16,7 +16,8 @@ final class RequestSentences implements Request.Matcher<String> {
 
     @Override
     public String cutGenerator(Request.CutGenerator it) {
-        return (it.factor() < HALF ? Phrase.CUT_TO_A_QUARTER : Phrase.CUT_TO_A_HALF).of();
+        String cut = (it.factor() < HALF ? Phrase.CUT_TO_A_QUARTER : Phrase.CUT_TO_A_HALF).of();
+        return Double.isNaN(it.toReading()) ? cut : Phrase.CUT_TO_READING.of(cut, it.toReading());
     }
 
     @Override

@@ -50,8 +50,8 @@ final class GeneratorWatch {
         this.listener = listener;
     }
 
-    void window(MeterPoint point) {
-        highVolts = point.highVolts();
+    void window(double newHighVolts) {
+        highVolts = newHighVolts;
     }
 
     /** What a level is to be divided by to compare with those from before the cuts. */
@@ -85,14 +85,15 @@ final class GeneratorWatch {
         beginStep(tNanos);
     }
 
-    void accept(long tNanos, double magnitude) {
+    void accept(long tNanos, double value, double rest) {
+        double magnitude = Math.abs(value - rest);
         if (stepping) {
             settle(tNanos, magnitude);
         } else if (isArmed(tNanos) && isStep(tNanos, magnitude)) {
             beginStep(tNanos);
         } else {
             before.add(tNanos, magnitude);
-            prompt(tNanos, magnitude);
+            prompt(tNanos, value, rest);
         }
         lastNanos = tNanos;
     }
@@ -150,7 +151,8 @@ final class GeneratorWatch {
         announced = false;
     }
 
-    private void prompt(long tNanos, double magnitude) {
+    private void prompt(long tNanos, double value, double rest) {
+        double magnitude = Math.abs(value - rest);
         if (magnitude < PROMPT_SHARE * highVolts) {
             highSinceNanos = tNanos;
         }
@@ -158,7 +160,7 @@ final class GeneratorWatch {
         if (tNanos - highSinceNanos > HIGH_NANOS && due) {
             promptedNanos = tNanos;
             factor = magnitude > 2 * highVolts ? 0.25 : 0.5;
-            listener.cutGenerator(tNanos, factor);
+            listener.cutGenerator(tNanos, factor, rest + factor * (value - rest));
         }
     }
 

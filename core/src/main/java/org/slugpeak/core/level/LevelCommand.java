@@ -25,7 +25,9 @@ public record LevelCommand(Verb verb, String detail) {
         /** The generator is about to be changed by the factor in the detail. */
         CUT,
         /** From now on skirts are compared so many hertz to either side as the detail says. */
-        SKIRTS_AT
+        SKIRTS_AT,
+        /** The reading above rest is to stay below the volts in the detail; without a detail, anywhere. */
+        WINDOW
     }
 
     /**
@@ -105,11 +107,30 @@ public record LevelCommand(Verb verb, String detail) {
     }
 
     /**
+     * The reading is to stay below this from here on.
+     *
+     * @param highVolts above rest, as a magnitude; positive, infinite for anywhere
+     * @return the command
+     */
+    public static LevelCommand window(double highVolts) {
+        return new LevelCommand(Verb.WINDOW, Double.isInfinite(highVolts) ? "" : Double.toString(highVolts));
+    }
+
+    /**
      * The detail as a number.
      *
      * @return the factor of a {@link Verb#CUT}
      */
     double factor() {
         return Double.parseDouble(detail);
+    }
+
+    /**
+     * The detail as the end of a window.
+     *
+     * @return the volts of a {@link Verb#WINDOW}; infinite without a detail
+     */
+    double highVolts() {
+        return detail.isEmpty() ? Double.POSITIVE_INFINITY : Double.parseDouble(detail);
     }
 }

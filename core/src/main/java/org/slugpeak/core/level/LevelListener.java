@@ -126,8 +126,9 @@ public interface LevelListener {
      *
      * @param tNanos when
      * @param factor by which the generator's output should be multiplied
+     * @param toReading what will then be read, in the unit of the readings
      */
-    void cutGenerator(long tNanos, double factor);
+    void cutGenerator(long tNanos, double factor, double toReading);
 
     /**
      * The reading followed the generator.

@@ -80,7 +80,7 @@ public final class LevelWatch {
         }
         double magnitude = Math.abs(value - rest);
         boolean wasStepping = generator.isStepping();
-        generator.accept(tNanos, magnitude);
+        generator.accept(tNanos, value, rest);
         if (generator.isStepping()) {
             passiveGap();
         } else {
@@ -203,6 +203,7 @@ public final class LevelWatch {
             case REPAIRED -> standing.clear();
             case SKIRTS_AT -> skirtHz = command.hertz();
             case CUT -> generator.announceCut(tNanos, command.factor());
+            case WINDOW -> generator.window(command.highVolts());
         }
     }
 
@@ -214,7 +215,7 @@ public final class LevelWatch {
             zeroMoved = true;
         }
         point = Optional.of(newPoint);
-        generator.window(newPoint);
+        generator.window(newPoint.highVolts());
     }
 
     private void begin(CheckKind kind) {

@@ -10,6 +10,9 @@ package org.slugpeak.core.plan;
  */
 public record LevelRange(double low, double high, String unit) {
 
+    /** The unit in which the window can be watched over. */
+    public static final String VOLTS = "V";
+
     public LevelRange {
         if (!(0 < low && low < high)) {
             throw new IllegalArgumentException("a working level ascends from above zero");

@@ -21,7 +21,8 @@ import org.slugpeak.core.session.Work;
  *   Turning, told to turn back or stop, and nothing moves: the user is told, then the adjuster is begun again
  *   end of a round: again until it changes less than the rule says; then Checking (skirts) where the plan wants it, after Undamping
  *   where a resistor is fitted; then the next stage, or Over
- *   Checking (resting reading) comes before everything where {@link #restFirst} was called
+ *   before Turning, where {@link #withRest} and {@link #withHalvings} were called: Checking (resting reading) at a new meter point, and
+ *   Halving at the beginning of a stage, with Clamping where the reading does not follow
  *   Resuming stands for all of it while a log is heard
  * </pre>
  *
@@ -58,9 +59,17 @@ public final class AlignmentProgress implements RecordSink {
         return record instanceof Work || record instanceof Guard.BegunAgain;
     }
 
-    /** The resting reading, generator off, is taken before anything else; to be called before the first record. */
-    public void restFirst() {
-        phase = phase.restFirst();
+    /** The resting reading, generator off, is taken at each new meter point; to be called before the first record. */
+    public void withRest() {
+        job.preliminaries().wantRest();
+    }
+
+    /**
+     * At the beginning of each stage the generator is halved twice, to see whether the reading follows; to be called before the first
+     * record.
+     */
+    public void withHalvings() {
+        job.preliminaries().wantHalvings();
     }
 
     /**

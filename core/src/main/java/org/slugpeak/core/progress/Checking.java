@@ -1,19 +1,24 @@
 package org.slugpeak.core.progress;
 
+import java.util.function.Function;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 
-/** The level watch carries out a check, and says when it is over. */
-record Checking(Job job) implements Phase {
+/**
+ * The level watch carries out a check, and says when it is over.
+ *
+ * @param then where the work goes on
+ */
+record Checking(Job job, Function<Job, Phase> then) implements Phase {
 
-    static Checking begin(Job job, CheckKind kind) {
+    static Checking begin(Job job, CheckKind kind, Function<Job, Phase> then) {
         job.order(new Order.Level(LevelCommand.check(kind)));
-        return new Checking(job);
+        return new Checking(job, then);
     }
 
     @Override
     public Phase checkOver() {
-        return Settling.next(job);
+        return then.apply(job);
     }
 
     @Override
@@ -25,6 +30,6 @@ record Checking(Job job) implements Phase {
     @Override
     public Phase skip() {
         job.order(new Order.Level(LevelCommand.cancel()));
-        return Settling.next(job);
+        return then.apply(job);
     }
 }

@@ -1,11 +1,14 @@
 package org.slugpeak.core.progress;
 
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Families;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
@@ -35,6 +38,12 @@ record Hearing(Job job, Phase phase) implements Families<Phase>, Finding.Matcher
             return phase.reading(taken);
         }
         return phase;
+    }
+
+    @Override
+    public Phase caution(Caution it) {
+        boolean flattened = it instanceof Overload overload && overload.cause() == Overload.Cause.FLATTENING;
+        return flattened ? phase.flattened() : phase;
     }
 
     @Override

@@ -9,7 +9,8 @@ import org.slugpeak.core.session.TwoPeaks;
  * How far the work on one step of a plan has got. Whatever happens is answered with the phase that comes of it; what says nothing to a
  * phase leaves it as it is. One thread at a time.
  */
-sealed interface Phase permits AtAdjuster, Settling, Ending, Resuming, Undamping, Checking, Over {
+sealed interface Phase
+        permits AtAdjuster, Settling, Ending, Resuming, Undamping, Checking, Halving, Halving.Clamping, Over {
 
     /** A trusted reading; the job has seen it already. */
     default Phase reading(ReadingTaken it) {
@@ -56,8 +57,8 @@ sealed interface Phase permits AtAdjuster, Settling, Ending, Resuming, Undamping
         return this;
     }
 
-    /** The resting reading is wanted before the work begins. */
-    default Phase restFirst() {
+    /** The reading does not follow the generator. */
+    default Phase flattened() {
         return this;
     }
 

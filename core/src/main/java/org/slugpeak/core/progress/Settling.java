@@ -1,7 +1,6 @@
 package org.slugpeak.core.progress;
 
 import java.util.Optional;
-import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.session.ReadingTaken;
@@ -20,19 +19,29 @@ record Settling(Job job, Optional<SettlingWatch> watch) implements Phase {
         return job.route().isOver() ? Over.tell(job) : new Settling(job, Optional.empty());
     }
 
+    /** The generator is put back after a check: the reading has to stand before anything is turned or measured. */
+    static Phase again(Job job) {
+        return new Settling(
+                job,
+                Optional.of(new SettlingWatch(job.nowNanos(), job.lastSecond().mean(), false, false)));
+    }
+
     @Override
     public Phase reading(ReadingTaken it) {
         if (watch.isEmpty()) {
             return ask(it.smoothed()).reading(it);
         }
         boolean seeksZero = job.route().step().goal().seek().signCounts();
-        return watch.get().isDone(job.nowNanos(), it.smoothed(), seeksZero) ? AtAdjuster.begin(job) : this;
+        return watch.get().isDone(job.nowNanos(), it.smoothed(), seeksZero)
+                ? job.preliminaries().next(job)
+                : this;
     }
 
     private Settling ask(double level) {
         PlanStep step = job.route().step();
         boolean differs = job.connections().changesFor(step);
         Preparation preparation = job.connections().goTo(step);
+        job.window(step.setup().level());
         boolean handInSet = preparation.isAtTerminals();
         if (!preparation.isNothing()) {
             job.say(at -> new Request.SetUp(at, preparation));
@@ -42,13 +51,8 @@ record Settling(Job job, Optional<SettlingWatch> watch) implements Phase {
     }
 
     @Override
-    public Phase restFirst() {
-        return Checking.begin(job, CheckKind.REST);
-    }
-
-    @Override
     public Phase next() {
-        return AtAdjuster.begin(job);
+        return job.preliminaries().next(job);
     }
 
     @Override

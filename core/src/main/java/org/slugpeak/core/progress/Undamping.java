@@ -20,7 +20,7 @@ record Undamping(Job job, SettlingWatch watch) implements Phase {
                     double level = job.lastSecond().mean();
                     return new Undamping(job, new SettlingWatch(job.nowNanos(), level, true, true));
                 })
-                .orElseGet(() -> Checking.begin(job, CheckKind.SKIRTS));
+                .orElseGet(() -> Checking.begin(job, CheckKind.SKIRTS, Settling::next));
     }
 
     @Override
@@ -31,7 +31,7 @@ record Undamping(Job job, SettlingWatch watch) implements Phase {
 
     @Override
     public Phase next() {
-        return Checking.begin(job, CheckKind.SKIRTS);
+        return Checking.begin(job, CheckKind.SKIRTS, Settling::next);
     }
 
     @Override

@@ -36,6 +36,7 @@ public final class Analysis {
     private final Obeying obeying = new Obeying();
     private final SlowStream slow = new SlowStream();
     private Optional<Stepping> stepping = Optional.empty();
+    private boolean betweenAdjusters;
 
     /**
      * An analysis that has seen nothing yet.
@@ -52,7 +53,7 @@ public final class Analysis {
             sink.take(record);
         };
         this.settings = settings;
-        this.found = new FinderRecords(noting, level);
+        this.found = new FinderRecords(this::findingOfThisAdjuster, level);
         this.finder = PeakFinder.create(settings, found);
     }
 
@@ -227,6 +228,7 @@ public final class Analysis {
         finder.restart();
         stepping.ifPresent(Stepping::restart);
         level.adjusterBegun(name);
+        betweenAdjusters = false;
         sink.take(adjusters.begin(lastNanos, name, level::toFinder));
     }
 
@@ -237,7 +239,9 @@ public final class Analysis {
      * @param action {@link Adjuster.Action#DONE} or {@link Adjuster.Action#SKIP}
      */
     public void adjusterEnded(Adjuster.Action action) {
-        adjusters.end(lastNanos, action).ifPresent(sink::take);
+        Optional<Adjuster> ended = adjusters.end(lastNanos, action);
+        ended.ifPresent(sink::take);
+        betweenAdjusters = betweenAdjusters || ended.isPresent();
     }
 
     /**
@@ -259,6 +263,13 @@ public final class Analysis {
      */
     public long readings() {
         return readings;
+    }
+
+    /** Between the end of an adjuster and the beginning of the next the clips may move: no verdict of the old one goes on. */
+    private void findingOfThisAdjuster(SessionRecord finding) {
+        if (!betweenAdjusters) {
+            noting.take(finding);
+        }
     }
 
     private long sessionTime(long sourceNanos) {

@@ -4,7 +4,13 @@ package org.slugpeak.core.session;
  * What a person must judge while a plan is carried out. Immutable; any thread may use it.
  */
 public sealed interface Guard extends SessionRecord
-        permits Guard.StillShort, Guard.BegunAgain, Guard.TwoMaxima, Guard.Choice, Guard.EndOfTravel, Guard.LateGain {
+        permits Guard.StillShort,
+                Guard.BegunAgain,
+                Guard.TwoMaxima,
+                Guard.Choice,
+                Guard.EndOfTravel,
+                Guard.LateGain,
+                Guard.ClampGainControl {
 
     @Override
     default <R> R matchFamily(Families<R> families) {
@@ -79,6 +85,14 @@ public sealed interface Guard extends SessionRecord
          * @return what the caller of {@link Guard#match(Matcher)} gets
          */
         R lateGain(LateGain it);
+
+        /**
+         * For a ClampGainControl.
+         *
+         * @param it the record
+         * @return what the caller of {@link Guard#match(Matcher)} gets
+         */
+        R clampGainControl(ClampGainControl it);
     }
 
     /**
@@ -191,6 +205,24 @@ public sealed interface Guard extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.lateGain(this);
+        }
+    }
+
+    /**
+     * The reading does not follow the generator although the signal was made smaller: gain control is to be held at a fixed voltage.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     */
+    record ClampGainControl(long tNanos) implements Guard {
+
+        @Override
+        public Manner manner() {
+            return Manner.ALARM;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.clampGainControl(this);
         }
     }
 }

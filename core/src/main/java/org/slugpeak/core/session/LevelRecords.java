@@ -88,8 +88,8 @@ final class LevelRecords implements LevelListener {
     }
 
     @Override
-    public void cutGenerator(long tNanos, double factor) {
-        sink.take(new Request.CutGenerator(tNanos, factor));
+    public void cutGenerator(long tNanos, double factor, double toReading) {
+        sink.take(new Request.CutGenerator(tNanos, factor, toReading));
     }
 
     @Override

@@ -174,8 +174,9 @@ public sealed interface Request extends SessionRecord
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param factor by which the generator's output should be multiplied
+     * @param toReading what will then be read, in the unit of the readings; NaN where version 1 of the log has not kept it
      */
-    record CutGenerator(long tNanos, double factor) implements Request {
+    record CutGenerator(long tNanos, double factor, double toReading) implements Request {
 
         @Override
         public Manner manner() {

@@ -245,6 +245,27 @@ class LevelWatchTest {
         }
 
         @Test
+        void theWindowOfAPlanIsGuardedWhateverThePoint() {
+            Meter meter = new Meter(5, 0.001).command(LevelCommand.window(4));
+            assertFalse(meter.read(5, 3.4).told.heard("cut-generator"));
+            assertTrue(meter.read(5, 3.6).told.heard("cut-generator"));
+        }
+
+        @Test
+        void thePromptSaysToWhichReading() {
+            Meter meter = new Meter(5, 1e-6).rest(1, -0.2).command(LevelCommand.window(1.5));
+            meter.read(1, -1.6);
+            assertEquals(-0.2 - 0.7, meter.told.cutTo.get(0), 1e-3, "half of what is above rest");
+        }
+
+        @Test
+        void anotherPointInheritsNoWindow() {
+            Meter meter = new Meter(5, 0.001).command(LevelCommand.window(1.5));
+            meter.command(LevelCommand.window(Double.POSITIVE_INFINITY));
+            assertFalse(meter.read(30, 50).told.heard("cut-generator"));
+        }
+
+        @Test
         void noPromptComesWhereNobodySaidWhereTheMeterIs() {
             assertFalse(new Meter(5, 0.001).read(30, 50).told.heard("cut-generator"));
         }

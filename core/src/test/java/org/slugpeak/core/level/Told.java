@@ -11,6 +11,9 @@ final class Told implements LevelListener {
 
     final List<Line> lines = new ArrayList<>();
 
+    /** The readings that the cuts should come down to. */
+    final List<Double> cutTo = new ArrayList<>();
+
     private void add(long tNanos, String topic, double amount) {
         lines.add(new Line(tNanos, topic, amount));
     }
@@ -86,8 +89,9 @@ final class Told implements LevelListener {
     }
 
     @Override
-    public void cutGenerator(long tNanos, double factor) {
+    public void cutGenerator(long tNanos, double factor, double toReading) {
         add(tNanos, "cut-generator", factor);
+        cutTo.add(toReading);
     }
 
     @Override

@@ -43,9 +43,9 @@ class ChecksTest {
     }
 
     @Test
-    void theRestingReadingComesBeforeEverything() {
+    void theRestingReadingComesBeforeEveryAdjuster() {
         AlignmentProgress progress = new AlignmentProgress(Plans.plan(Plans.slugs("T2 top")));
-        progress.restFirst();
+        progress.withRest();
         Session session = new Session(progress).stand(1, 20);
         assertEquals(List.of(Session.check(CheckKind.REST)), session.orders());
         assertEquals(List.of(), session.begun());

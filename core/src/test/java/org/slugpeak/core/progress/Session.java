@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -17,6 +18,7 @@ import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.NoPeak;
+import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
@@ -113,6 +115,12 @@ final class Session implements Order.Matcher {
         return this;
     }
 
+    /** The check that is under way finds that the reading does not follow, and is over. */
+    Session flattened() {
+        give(new Overload(now(), Overload.Cause.FLATTENING, 0.7));
+        return checkOver();
+    }
+
     Session checkOver() {
         give(new Request.CheckOver(now()));
         return this;
@@ -186,9 +194,22 @@ final class Session implements Order.Matcher {
         return said(Guard.class);
     }
 
-    /** What was ordered, in order. */
+    /** What was ordered, in order, beside windows. */
     List<Instruction> orders() {
-        return said(Said.Command.class).stream().map(Said.Command::instruction).toList();
+        return commands().filter(each -> !isWindow(each)).toList();
+    }
+
+    /** The windows that were ordered, in order. */
+    List<Instruction> windows() {
+        return commands().filter(Session::isWindow).toList();
+    }
+
+    private Stream<Instruction> commands() {
+        return said(Said.Command.class).stream().map(Said.Command::instruction);
+    }
+
+    private static boolean isWindow(Instruction instruction) {
+        return instruction instanceof Instruction.Level level && level.command().verb() == LevelCommand.Verb.WINDOW;
     }
 
     /** Which adjusters were begun, or ended, in order. */

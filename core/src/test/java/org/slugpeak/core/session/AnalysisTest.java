@@ -44,6 +44,20 @@ final class AnalysisTest {
         return records.stream().filter(type::isInstance).map(type::cast).toList();
     }
 
+    @Test
+    void anAdjusterThatIsDoneSaysNothingMoreUntilTheNextIsBegun() {
+        analysis.nextAdjuster("T2 top");
+        turn(-1, 0.2);
+        analysis.adjusterEnded(Adjuster.Action.DONE);
+        int before = all(Finding.class).size();
+        turn(0.2, 1.5);
+        turn(1.5, -0.5);
+        assertEquals(before, all(Finding.class).size(), "clips may be moving");
+        analysis.nextAdjuster("T2 bottom");
+        turn(-1, 1);
+        assertTrue(all(Finding.class).size() > before);
+    }
+
     @Nested
     class Records {
 
