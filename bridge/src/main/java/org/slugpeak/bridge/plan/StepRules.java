@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Band;
-import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.Particulars;
 import org.slugpeak.core.plan.PlanStep;
 
@@ -39,14 +38,14 @@ final class StepRules {
         if (step.setup().particulars().generatorMeasured() && !known) {
             where.problem("generator-measured", "'generator-measured' needs 'generator-kHz', to say near what");
         }
-        if (step.goal() == Goal.CRYSTAL && !known) {
+        if (step.goal().movesGenerator() && !known) {
             where.problem("seek", "seek = \"crystal\" needs 'generator-kHz', to say near what the crystal is sought");
         }
     }
 
     /** What is found by the generator or by ear has no sweeps of a gang. */
     private static void rock(PlanStep step, Section where) {
-        if (step.rock() && (step.goal() == Goal.CRYSTAL || step.goal() == Goal.ZERO_BEAT)) {
+        if (step.rock() && (step.goal().movesGenerator() || step.goal().isHeard())) {
             where.problem(
                     "rock", "nothing is rocked where seek is \"" + step.goal().code() + "\": leave 'rock' away");
         }
@@ -60,7 +59,7 @@ final class StepRules {
         }
         boolean elsewhere =
                 said.point().filter(point -> point != MeterPoint.VOICE_COIL).isPresent();
-        if (step.goal() == Goal.ZERO_BEAT && elsewhere) {
+        if (step.goal().isHeard() && elsewhere) {
             where.problem(
                     "seek",
                     "a zero beat is read as sound: seek = \"zero-beat\" needs meter-point = \"voice-coil\", not \""
@@ -72,7 +71,7 @@ final class StepRules {
         if (!step.provesImage()) {
             return;
         }
-        if (step.goal() != Goal.ON_DIAL && step.goal() != Goal.PEAK) {
+        if (!step.goal().hasImage()) {
             where.problem(
                     "prove-image",
                     "'prove-image' proves a maximum: seek \"on-dial\" or \"peak\", not \""

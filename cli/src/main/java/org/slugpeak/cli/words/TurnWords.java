@@ -3,7 +3,6 @@ package org.slugpeak.cli.words;
 import java.util.ArrayList;
 import java.util.List;
 import org.slugpeak.core.plan.Band;
-import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Tuning;
 import org.slugpeak.core.receiver.OscillatorSide;
@@ -39,7 +38,7 @@ final class TurnWords {
     private static String rocking(PlanStep step) {
         boolean slugs =
                 step.setup().particulars().band().map(Band::tuning).orElse(Tuning.CAPACITOR) == Tuning.PERMEABILITY;
-        if (step.goal() == Goal.ON_DIAL) {
+        if (step.goal().isOnMark()) {
             return (slugs ? Phrase.ROCK_SLUGS_NEAR_MARK : Phrase.ROCK_NEAR_MARK).of();
         }
         return (slugs ? Phrase.ROCK_SLUGS : Phrase.ROCK).of();

@@ -59,6 +59,54 @@ public enum Goal {
     }
 
     /**
+     * Whether the generator itself is moved, so that a plan must say near which frequency.
+     *
+     * @return true for what is sought with the generator
+     */
+    public boolean movesGenerator() {
+        return switch (this) {
+            case CRYSTAL -> true;
+            case PEAK, DIP, ZERO, ON_DIAL, ZERO_BEAT -> false;
+        };
+    }
+
+    /**
+     * Whether it is found as sound only, at the voice coil.
+     *
+     * @return true for what no DC voltage shows
+     */
+    public boolean isHeard() {
+        return switch (this) {
+            case ZERO_BEAT -> true;
+            case PEAK, DIP, ZERO, ON_DIAL, CRYSTAL -> false;
+        };
+    }
+
+    /**
+     * Whether the pointer belongs on its mark.
+     *
+     * @return true for the oscillator
+     */
+    public boolean isOnMark() {
+        return switch (this) {
+            case ON_DIAL -> true;
+            case PEAK, DIP, ZERO, ZERO_BEAT, CRYSTAL -> false;
+        };
+    }
+
+    /**
+     * Whether it is a maximum of the signal that can be met twice, at the signal and at its image.
+     *
+     * @return true where a look at the image proves something
+     */
+    public boolean hasImage() {
+        return switch (this) {
+            case PEAK, ON_DIAL -> true;
+            case DIP, ZERO, ZERO_BEAT, CRYSTAL -> false;
+        };
+    }
+
+    /**
      * Whether levels can be compared in decibels: around a zero there is no ratio.
      *
      * @return false where the sign of a reading counts
