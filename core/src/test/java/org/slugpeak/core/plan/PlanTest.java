@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,23 +16,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PlanTest {
 
-    private static final Setup SETUP = new Setup(
-            OptionalDouble.of(455e3),
-            "",
-            "",
-            "",
-            OptionalDouble.empty(),
-            "",
-            "",
-            Optional.empty(),
-            HighTension.POSSIBLE);
-
     private static Stage stage(String... adjusters) {
         return new Stage("IF", Stream.of(adjusters).map(PlanTest::step).toList(), RepeatRule.USUAL);
     }
 
     private static PlanStep step(String adjuster) {
-        return new PlanStep(adjuster, Goal.PEAK, SETUP, false, Optional.empty(), Acceptance.MAXIMUM, List.of());
+        return new PlanStep(
+                adjuster, Goal.PEAK, SetupTest.NOTHING, false, Optional.empty(), Acceptance.MAXIMUM, List.of());
     }
 
     private static Plan plan(Stage... stages) {

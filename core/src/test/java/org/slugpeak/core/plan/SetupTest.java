@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Leads are moved with the set off; knobs are turned while it is on (common practice, no source). */
 class SetupTest {
 
-    private static final Setup NOTHING = with(OptionalDouble.empty(), "", "", "", OptionalDouble.empty());
+    static final Setup NOTHING = with(OptionalDouble.empty(), "", "", "", OptionalDouble.empty());
 
     private static Setup with(
             OptionalDouble generatorHz, String injection, String dummy, String meterPoint, OptionalDouble dialHz) {
