@@ -1,7 +1,7 @@
 package org.slugpeak.cli.words;
 
-/** The keys of the sentences; what they say stands in a file for each language. Immutable; any thread may use it. */
-enum Phrase {
+/** What is said of records, plans, checks and demonstrations. Immutable; any thread may use it. */
+public enum Phrase implements Saying {
     TURNING,
     SAFE,
     AT_TERMINALS,
@@ -217,8 +217,8 @@ enum Phrase {
     YES,
     NO;
 
-    /** The sentence, with its gaps filled. */
-    String of(Object... gaps) {
-        return Language.today().say(name(), gaps);
+    @Override
+    public String kind() {
+        return "record";
     }
 }

@@ -11,6 +11,7 @@ public sealed interface Saying
                 CurvePhrase,
                 EventPhrase,
                 FormulaPhrase,
+                Phrase,
                 ReportPhrase,
                 ScalePhrase,
                 ScreenPhrase,

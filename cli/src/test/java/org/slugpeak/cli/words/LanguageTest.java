@@ -29,8 +29,7 @@ class LanguageTest {
                 .flatMap(kind -> Stream.of(kind.getEnumConstants()))
                 .map(Saying.class::cast)
                 .map(each -> each.kind() + "." + each.name());
-        Stream<String> phrases = Stream.of(Phrase.values()).map(Enum::name);
-        return Stream.of(sayings, phrases, codes().map(code -> "code." + code)).flatMap(each -> each);
+        return Stream.concat(sayings, codes().map(code -> "code." + code));
     }
 
     private static Stream<String> codes() {
@@ -53,13 +52,15 @@ class LanguageTest {
     void everyKeyHasASentenceAndEverySentenceAKey() {
         Set<String> keys = keys().collect(Collectors.toCollection(TreeSet::new));
         assertTrue(keys.size() > 300, keys.size() + " keys");
-        assertEquals(keys, new TreeSet<>(ENGLISH.stringPropertyNames()));
+        Set<String> sentences = ENGLISH.stringPropertyNames().stream()
+                .filter(key -> !key.startsWith("help."))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(keys, sentences);
     }
 
     @Test
     void noSentenceIsBlank() {
-        assertTrue(ENGLISH.values().stream()
-                .noneMatch(sentence -> sentence.toString().isBlank()));
+        assertTrue(keys().noneMatch(key -> ENGLISH.getProperty(key).isBlank()));
     }
 
     @Test
