@@ -84,17 +84,27 @@ public final class ScaleText {
     }
 
     /**
-     * The refusal to answer outside the known points.
+     * The refusal to tell what a dial setting gives outside the known points.
      *
      * @param hz asked, Hz
-     * @param lowHz lower end of what is known, Hz
+     * @param lowHz lower end of the dial as far as it is known, Hz
      * @param highHz upper end, Hz
-     * @param kind {@code dial} or {@code true}
      * @return one line
      */
-    public static String outside(double hz, double lowHz, double highHz, String kind) {
-        return kHz(hz) + " kHz lies outside the known points (" + kind + " " + kHz(lowHz) + " to " + kHz(highHz)
-                + " kHz): a dial is not to be trusted beyond them; measure a point on the other side of it";
+    public static String outsideOfDial(double hz, double lowHz, double highHz) {
+        return ScalePhrase.OUTSIDE_DIAL.of(kHz(hz), kHz(lowHz), kHz(highHz));
+    }
+
+    /**
+     * The refusal to tell what gives a frequency outside the known points.
+     *
+     * @param hz asked, Hz
+     * @param lowHz lowest true frequency that is known, Hz
+     * @param highHz highest, Hz
+     * @return one line
+     */
+    public static String outsideOfTrue(double hz, double lowHz, double highHz) {
+        return ScalePhrase.OUTSIDE_TRUE.of(kHz(hz), kHz(lowHz), kHz(highHz));
     }
 
     /**

@@ -28,6 +28,7 @@ import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.quantity.FrequencySpan;
 import org.slugpeak.cli.run.LogOutput;
 import org.slugpeak.cli.run.SessionOutput;
+import org.slugpeak.cli.words.CurvePhrase;
 import org.slugpeak.core.curve.CurveProgress;
 import org.slugpeak.core.curve.CurveTiming;
 import org.slugpeak.core.curve.ResponseCurve;
@@ -182,7 +183,7 @@ public final class CurveCommand implements Callable<Integer> {
                 out.println(CurveText.compare(ResponseCurve.through(before), curve));
             }
         } catch (Refused tooFew) {
-            spec.commandLine().getErr().println(spec.qualifiedName() + ": no curve: " + tooFew.reason());
+            spec.commandLine().getErr().println(CurvePhrase.NO_CURVE.of(spec.qualifiedName(), tooFew.reason()));
         }
         out.flush();
     }

@@ -148,13 +148,13 @@ public final class ScaleCommand implements Runnable {
         for (double wanted : wantedHz) {
             if (scale.dialFor(wanted).isEmpty()) {
                 throw new ParameterException(
-                        spec.commandLine(), ScaleText.outside(wanted, first.trueHz(), last.trueHz(), "true"));
+                        spec.commandLine(), ScaleText.outsideOfTrue(wanted, first.trueHz(), last.trueHz()));
             }
         }
         for (double dial : dialsHz) {
             if (scale.trueAt(dial).isEmpty()) {
                 throw new ParameterException(
-                        spec.commandLine(), ScaleText.outside(dial, first.dialHz(), last.dialHz(), "dial"));
+                        spec.commandLine(), ScaleText.outsideOfDial(dial, first.dialHz(), last.dialHz()));
             }
         }
     }

@@ -13,6 +13,7 @@ import org.jline.utils.InfoCmp.Capability;
 import org.jline.utils.NonBlockingReader;
 import org.slugpeak.bridge.disk.PrivateFolder;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.cli.words.ScreenPhrase;
 
 /**
  * The user's terminal: where keys come from and the screen is drawn. Closing it gives the terminal back as it was. Any thread
@@ -87,7 +88,7 @@ public final class Console implements AutoCloseable {
      * @return one line; empty where there is no trouble
      */
     static Optional<String> trouble() {
-        return TROUBLE.map(it -> "no screen and no keys: " + it.getMessage());
+        return TROUBLE.map(it -> ScreenPhrase.NO_SCREEN.of(it.getMessage()));
     }
 
     private static Optional<BadConfiguration> prepare() {

@@ -35,7 +35,8 @@ public enum CurvePhrase implements Saying {
     BEYOND,
     OVERLOAD,
     READS,
-    NO_REST;
+    NO_REST,
+    NO_CURVE;
 
     @Override
     public String kind() {

@@ -10,6 +10,8 @@ public enum ScalePhrase implements Saying {
     GIVES,
     BEND_UNKNOWN,
     BEND,
+    OUTSIDE_DIAL,
+    OUTSIDE_TRUE,
     LINE,
     RIGHT,
     TRIMMER_MORE,

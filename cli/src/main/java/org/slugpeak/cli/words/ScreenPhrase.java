@@ -29,6 +29,7 @@ public enum ScreenPhrase implements Saying {
     POINT_OF,
     LINK,
     LINK_DETAIL,
+    NO_SCREEN,
     STEP;
 
     @Override
