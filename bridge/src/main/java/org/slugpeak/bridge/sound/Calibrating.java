@@ -44,22 +44,6 @@ public final class Calibrating {
         public boolean isGood() {
             return problem.isEmpty();
         }
-
-        /**
-         * The report for the user.
-         *
-         * @return one line
-         */
-        public String report() {
-            return isGood()
-                    ? String.format(
-                            Locale.ROOT,
-                            "full scale is %.4g V RMS: %.2f dB FS read, steady within %.2f dB",
-                            voltsPerFullScale,
-                            Decibels.of(levelFs),
-                            spreadDb)
-                    : problem;
-        }
     }
 
     /**

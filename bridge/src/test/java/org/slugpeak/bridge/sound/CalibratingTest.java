@@ -40,24 +40,26 @@ class CalibratingTest {
     void fourHundredMillivoltsThatFillATenthOfTheScaleMakeItFourVolts() {
         Calibrating.Outcome outcome = of(0.4, constant(50, 0.1), Condition.OK);
         assertEquals(4, outcome.voltsPerFullScale(), 1e-12);
-        assertEquals("full scale is 4.000 V RMS: -20.00 dB FS read, steady within 0.00 dB", outcome.report());
+        assertEquals(0.1, outcome.levelFs(), 1e-12);
+        assertEquals(0, outcome.spreadDb(), 1e-12);
+        assertEquals("", outcome.problem());
     }
 
     @Test
     void whatCannotBeTrustedIsRefusedWithWhatToDo() {
         assertEquals(
                 "the sound input clips: turn its level down and calibrate again",
-                of(0.4, constant(300, 0.9), Condition.CLIPPING).report());
+                of(0.4, constant(300, 0.9), Condition.CLIPPING).problem());
         assertEquals(
                 "no steady tone is heard: feed a sine of 300 to 1100 Hz and the stated voltage",
-                of(0.4, constant(300, 0), Condition.NO_VALUE).report());
+                of(0.4, constant(300, 0), Condition.NO_VALUE).problem());
         assertEquals(
                 "the tone is more than 60 dB below full scale: turn the input's level up and calibrate again",
-                of(0.4, constant(50, 0.0009), Condition.OK).report());
+                of(0.4, constant(50, 0.0009), Condition.OK).problem());
         double[] wandering = constant(50, 0.1);
         wandering[30] = 0.11;
         Calibrating.Outcome outcome = of(0.4, wandering, Condition.OK);
-        assertEquals("the level wanders by 0.8 dB: wait until it is steady and calibrate again", outcome.report());
+        assertEquals("the level wanders by 0.8 dB: wait until it is steady and calibrate again", outcome.problem());
         assertFalse(outcome.isGood());
         assertTrue(Double.isNaN(outcome.voltsPerFullScale()));
         assertThrows(IllegalArgumentException.class, () -> new Calibrating(0));

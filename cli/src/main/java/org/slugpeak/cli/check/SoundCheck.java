@@ -15,6 +15,7 @@ import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.cli.open.SourceOpener;
 import org.slugpeak.cli.run.Interruption;
 import org.slugpeak.cli.words.CheckPhrase;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
 
@@ -48,7 +49,8 @@ public final class SoundCheck {
                         outcome.voltsPerFullScale(),
                         volts,
                         InstantSource.system().instant()));
-        out.println(device + ": " + outcome.report());
+        out.println(CheckPhrase.FULL_SCALE.of(
+                device, outcome.voltsPerFullScale(), Decibels.of(outcome.levelFs()), outcome.spreadDb()));
         out.println(CheckPhrase.KEPT.of(file));
         out.flush();
     }

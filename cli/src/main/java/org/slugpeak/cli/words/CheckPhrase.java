@@ -31,6 +31,7 @@ public enum CheckPhrase implements Saying {
     AT_MOST,
     IT_IS,
     IT_IS_NOT,
+    FULL_SCALE,
     KEPT,
     SERIAL_PORTS,
     NO_PORTS,
