@@ -99,6 +99,11 @@ final class PlanReader {
                     "'span-kHz' must hold both skirts: at least " + Plain.number(2 * skirt.getAsDouble()) + ", not "
                             + Plain.number(span.getAsDouble()));
         }
+        boolean middleKnown =
+                steps.isEmpty() || steps.get(0).setup().generatorHz().isPresent();
+        if (span.isPresent() && !middleKnown) {
+            section.problem("span-kHz", "'span-kHz' needs 'generator-kHz' at the first adjuster: there is its middle");
+        }
         return new Response(SetupReader.hertz(skirt), SetupReader.hertz(span));
     }
 

@@ -45,7 +45,9 @@ final class SetupReader {
                         ? section.text("dial").orElse("")
                         : common.map(Setup::dial).orElse(""),
                 text(section, "meter", common.map(Setup::meterPoint)),
-                level(section).or(() -> common.flatMap(Setup::level)),
+                level(section)
+                        .or(() -> common.filter(it -> isOfThePoint(it, particulars))
+                                .flatMap(Setup::level)),
                 highTension(section, common.map(Setup::highTension)),
                 particulars);
     }
@@ -137,6 +139,11 @@ final class SetupReader {
 
     static OptionalDouble hertz(OptionalDouble kHz) {
         return kHz.isPresent() ? OptionalDouble.of(kHz.getAsDouble() * 1e3) : kHz;
+    }
+
+    /** A window is that of a point: a step that names another kind of point has none of its stage. */
+    private static boolean isOfThePoint(Setup common, Particulars own) {
+        return common.particulars().point().equals(own.point());
     }
 
     private static Optional<LevelRange> level(Section section) {

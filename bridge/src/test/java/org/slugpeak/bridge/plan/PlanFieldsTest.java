@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -193,6 +194,17 @@ class PlanFieldsTest {
                     Optional.of(point),
                     particulars(PLAN.replace("\"detector\"", "\"" + point.code() + "\""))
                             .point());
+        }
+
+        @Test
+        void haveTheWindowOfTheirStageOnlyAtItsPoint() throws BadConfiguration {
+            String text = PLAN.replace("adjust =", "level = [0.5, 1.5]\nadjust =")
+                    + "[[stage.step]]\nadjust = \"a\"\nmeter-point = \"detector\"\n"
+                    + "[[stage.step]]\nadjust = \"b\"\nmeter-point = \"voice-coil\"\n";
+            List<PlanStep> steps = read(text).stages().get(0).steps();
+            assertTrue(steps.get(0).setup().level().isPresent());
+            assertTrue(steps.get(1).setup().level().isPresent());
+            assertTrue(steps.get(2).setup().level().isEmpty());
         }
 
         @Test

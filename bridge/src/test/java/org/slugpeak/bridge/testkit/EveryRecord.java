@@ -146,8 +146,9 @@ public final class EveryRecord {
                 all.add(new Request.Asked(T, check, move));
             }
         }
-        all.add(new Request.Asked(T, CheckKind.SKIRTS, 0, 500));
-        all.add(new Request.Asked(T, CheckKind.SKIRTS, 1, 500));
+        all.add(new Request.Asked(T, CheckKind.SKIRTS, 0, 500, Double.NaN));
+        all.add(new Request.Asked(T, CheckKind.SKIRTS, 1, 500, Double.NaN));
+        all.add(new Request.Asked(T, CheckKind.IMAGE, 0, 5e3, 15.09e6));
         return all;
     }
 

@@ -159,12 +159,12 @@ public final class PlanGuide implements Guide {
 
         @Override
         public void end(Order.End it) {
-            Optional<LevelCommand> proof = it.action() == Adjuster.Action.DONE ? wishes.proof() : Optional.empty();
-            if (proof.isEmpty()) {
+            List<LevelCommand> proofs = it.action() == Adjuster.Action.DONE ? wishes.proofs() : List.of();
+            if (proofs.isEmpty()) {
                 analysis.adjusterEnded(it.action());
             } else {
                 proving = Optional.of(it);
-                command(analysis, List.of(proof.get()));
+                command(analysis, proofs);
             }
         }
 

@@ -18,6 +18,7 @@ final class StepWishes {
 
     private Optional<MeterPoint> point = Optional.empty();
     private double skirtHz = CheckFigures.USUAL_SKIRT_HZ;
+    private double imageDialHz = Double.NaN;
     private Optional<Stage> stage = Optional.empty();
     private Optional<PlanStep> step = Optional.empty();
 
@@ -46,8 +47,23 @@ final class StepWishes {
         return commands;
     }
 
-    /** What is to be checked before the adjuster that was begun last counts as done. */
-    Optional<LevelCommand> proof() {
-        return step.filter(PlanStep::provesImage).map(it -> LevelCommand.check(CheckKind.IMAGE));
+    /** What is to be checked before the adjuster that was begun last counts as done, and what that needs to know. */
+    List<LevelCommand> proofs() {
+        if (step.isEmpty() || !step.get().provesImage()) {
+            return List.of();
+        }
+        imageDialHz = step.get().imageDialHz().orElse(Double.NaN);
+        LevelCommand check = LevelCommand.check(CheckKind.IMAGE);
+        return Double.isNaN(imageDialHz) ? List.of(check) : List.of(LevelCommand.imageAt(imageDialHz), check);
+    }
+
+    /** Where on the dial the next check of the image looks, Hz; NaN where nobody knows. */
+    double imageDialHz() {
+        return imageDialHz;
+    }
+
+    /** How far to either side the next check of skirts looks, Hz. */
+    double skirtHz() {
+        return skirtHz;
     }
 }

@@ -13,6 +13,7 @@ import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.align.PlanGuide;
+import org.slugpeak.cli.align.PlanSheet;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
@@ -24,6 +25,7 @@ import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.safety.SafetyOptions;
 import org.slugpeak.cli.safety.SafetyQuestions;
 import org.slugpeak.cli.words.AskPhrase;
+import org.slugpeak.cli.words.ShownPlan;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Stage;
@@ -51,8 +53,11 @@ public final class AlignCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PLAN", descriptionKey = "PLAN")
     private String planName = "";
 
-    @Option(names = "--from", required = true, paramLabel = "SOURCE")
+    @Option(names = "--from", paramLabel = "SOURCE")
     private String from = "";
+
+    @Option(names = "--show")
+    private boolean show;
 
     @Option(names = "--if", paramLabel = "F", converter = Frequency.class)
     private Optional<Double> intermediateHz = Optional.empty();
@@ -69,10 +74,7 @@ public final class AlignCommand implements Callable<Integer> {
     @Option(names = "--no-rest")
     private boolean withoutRest;
 
-    @Option(
-            names = "--no-halving",
-            description =
-                    "Do not test in each stage whether the reading follows the generator: peaks may then be blunt.")
+    @Option(names = "--no-halving")
     private boolean withoutHalvings;
 
     @Mixin
@@ -88,21 +90,23 @@ public final class AlignCommand implements Callable<Integer> {
     public Integer call() throws BridgeException {
         OptionalDouble given = intermediateHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Plan plan = limited(chosen(PlanFiles.load(planName, given)));
+        if (show) {
+            PlanSheet.rows(plan, beginning(plan)).forEach(spec.commandLine().getOut()::println);
+            return 0;
+        }
+        if (from.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--from SOURCE is missing: give it, or --show to see the plan only");
+        }
         SourceAddress address = new SourceAddress(from);
         List<String> answers = WayIn.of(address).has(WayIn.Trait.SIMULATED)
                 ? List.of(AskPhrase.NOTHING_IS_LIVE.of())
                 : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal());
-        AlignmentProgress progress = new AlignmentProgress(plan);
+        AlignmentProgress progress = beginning(plan);
         progress.resume(logged(plan));
         if (progress.isOver()) {
             spec.commandLine().getErr().println(AskPhrase.THROUGH_ALREADY.of());
             return 0;
-        }
-        if (!withoutRest) {
-            progress.withRest();
-        }
-        if (!withoutHalvings) {
-            progress.withHalvings();
         }
         PlanGuide guide = new PlanGuide(plan, answers, progress);
         int code = SessionRunner.run(new SessionParts(
@@ -112,7 +116,21 @@ public final class AlignCommand implements Callable<Integer> {
                 AnalysisSettings.following(PeakSettings.defaults()),
                 guide));
         spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile())));
+        if (progress.isOver()) {
+            ShownPlan.curves(plan).forEach(spec.commandLine().getErr()::println);
+        }
         return code;
+    }
+
+    private AlignmentProgress beginning(Plan plan) {
+        AlignmentProgress progress = new AlignmentProgress(plan);
+        if (!withoutRest) {
+            progress.withRest();
+        }
+        if (!withoutHalvings) {
+            progress.withHalvings();
+        }
+        return progress;
     }
 
     private Plan chosen(Plan plan) {

@@ -317,6 +317,7 @@ final class EventWords
                             command.detail().isEmpty()
                                     ? EventPhrase.NO_WINDOW.of()
                                     : EventPhrase.WINDOW.of(command.detail());
+                        case IMAGE_AT -> EventPhrase.IMAGE_AT.of(command.detail());
                     });
         }
 

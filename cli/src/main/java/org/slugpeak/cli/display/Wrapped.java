@@ -4,12 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into rows between words. Stateless. */
-final class Wrapped {
+public final class Wrapped {
 
     private Wrapped() {}
 
-    /** Breaks a line between its words; a word that is too long for a row is cut. */
-    static List<String> text(String line, int columns) {
+    /**
+     * Breaks a line between its words; a word that is too long for a row is cut.
+     *
+     * @param line words with blanks between them
+     * @param columns how many characters a row takes, 1 or more
+     * @return its rows; none of a blank line
+     */
+    public static List<String> text(String line, int columns) {
         return pieces(List.of(line.trim().split(" +")), " ", columns);
     }
 

@@ -15,12 +15,12 @@ final class CheckWords {
             return restore(check);
         }
         String skirt = Frequencies.plain(it.skirtHz());
-        String job = it.move() == 0 ? first(check, skirt) : second(check, skirt);
+        String job = it.move() == 0 ? first(it, skirt) : second(check, skirt);
         return check.seesStep() ? job : Phrase.THEN_SAY_DONE.of(job);
     }
 
-    private static String first(CheckKind check, String skirt) {
-        return switch (check) {
+    private static String first(Request.Asked it, String skirt) {
+        return switch (it.check()) {
             case REST -> Phrase.GENERATOR_OFF.of();
             case LEVEL -> Phrase.HALVE.of();
             case LOADING -> SafeHands.at(Phrase.RESISTOR_IN.of());
@@ -28,7 +28,10 @@ final class CheckWords {
             case SKIRTS -> Phrase.UP_TO_SKIRT.of(skirt);
             case OTHER_IF -> Phrase.DOWN_10_KHZ.of();
             case HARMONIC -> Phrase.UP_2_KHZ.of();
-            case IMAGE -> Phrase.DIAL_TO_IMAGE.of();
+            case IMAGE ->
+                Double.isNaN(it.imageDialHz())
+                        ? Phrase.DIAL_TO_IMAGE.of()
+                        : Phrase.DIAL_TO_IMAGE_AT.of(Frequencies.plain(it.imageDialHz()));
         };
     }
 

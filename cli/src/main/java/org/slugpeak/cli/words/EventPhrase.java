@@ -37,6 +37,7 @@ public enum EventPhrase implements Saying {
     SKIRTS_AT,
     WINDOW,
     NO_WINDOW,
+    IMAGE_AT,
     TAKEN_BACK;
 
     @Override

@@ -27,7 +27,9 @@ public record LevelCommand(Verb verb, String detail) {
         /** From now on skirts are compared so many hertz to either side as the detail says. */
         SKIRTS_AT,
         /** The reading above rest is to stay below the volts in the detail; without a detail, anywhere. */
-        WINDOW
+        WINDOW,
+        /** The signal of the present adjuster is met as an image where on the dial the detail says, Hz. */
+        IMAGE_AT
     }
 
     /**
@@ -98,9 +100,19 @@ public record LevelCommand(Verb verb, String detail) {
     }
 
     /**
+     * The signal of the present adjuster is met a second time, as an image.
+     *
+     * @param dialHz there on the dial, Hz; positive
+     * @return the command
+     */
+    public static LevelCommand imageAt(double dialHz) {
+        return new LevelCommand(Verb.IMAGE_AT, Double.toString(dialHz));
+    }
+
+    /**
      * The detail as a number.
      *
-     * @return Hz of a {@link Verb#SKIRTS_AT}
+     * @return Hz of a {@link Verb#SKIRTS_AT} or {@link Verb#IMAGE_AT}
      */
     double hertz() {
         return Double.parseDouble(detail);

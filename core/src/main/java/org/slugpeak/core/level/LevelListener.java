@@ -94,8 +94,9 @@ public interface LevelListener {
      * @param check which
      * @param move which of its moves, from 0; as many as it has moves: put things back
      * @param skirtHz how far to either side skirts are compared, Hz
+     * @param imageDialHz where on the dial the image is looked for, Hz; NaN where nobody has said
      */
-    void asked(long tNanos, CheckKind check, int move, double skirtHz);
+    void asked(long tNanos, CheckKind check, int move, double skirtHz, double imageDialHz);
 
     /**
      * A check has its result.

@@ -37,6 +37,7 @@ public final class LevelWatch {
     private Optional<MeterPoint> point = Optional.empty();
     private final Map<MeterPoint, Double> rests = new EnumMap<>(MeterPoint.class);
     private double skirtHz = CheckFigures.USUAL_SKIRT_HZ;
+    private double imageDialHz = Double.NaN;
     private String adjuster = "";
     private double rest;
     private boolean restKnown;
@@ -202,6 +203,7 @@ public final class LevelWatch {
             case CANCEL -> check = Optional.empty();
             case REPAIRED -> standing.clear();
             case SKIRTS_AT -> skirtHz = command.hertz();
+            case IMAGE_AT -> imageDialHz = command.hertz();
             case CUT -> generator.announceCut(tNanos, command.factor());
             case WINDOW -> generator.window(command.highVolts());
         }
@@ -240,6 +242,7 @@ public final class LevelWatch {
      */
     public void adjusterBegun(String name) {
         adjuster = name;
+        imageDialHz = Double.NaN;
         generator.forgetScale();
         widths.begin(name);
         jumps.gap();
@@ -306,7 +309,7 @@ public final class LevelWatch {
 
         @Override
         public void ask(long tNanos, int move) {
-            listener.asked(tNanos, kind, move, skirtHz);
+            listener.asked(tNanos, kind, move, skirtHz, imageDialHz);
         }
 
         @Override

@@ -68,8 +68,8 @@ final class LevelRecords implements LevelListener {
     }
 
     @Override
-    public void asked(long tNanos, CheckKind check, int move, double skirtHz) {
-        sink.take(new Request.Asked(tNanos, check, move, skirtHz));
+    public void asked(long tNanos, CheckKind check, int move, double skirtHz, double imageDialHz) {
+        sink.take(new Request.Asked(tNanos, check, move, skirtHz, imageDialHz));
     }
 
     @Override

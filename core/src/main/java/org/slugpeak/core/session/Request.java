@@ -144,18 +144,19 @@ public sealed interface Request extends SessionRecord
      * @param check which
      * @param move which of its moves, from 0; as many as it has moves: put things back
      * @param skirtHz how far to either side skirts are compared, Hz
+     * @param imageDialHz where on the dial the image is looked for, Hz; NaN where nobody has said
      */
-    record Asked(long tNanos, CheckKind check, int move, double skirtHz) implements Request {
+    record Asked(long tNanos, CheckKind check, int move, double skirtHz, double imageDialHz) implements Request {
 
         /**
-         * Where skirts are compared as usual.
+         * Where skirts are compared as usual, and nobody has said where the image is.
          *
          * @param tNanos when, nanoseconds from the first reading
          * @param check which
          * @param move which of its moves, from 0
          */
         public Asked(long tNanos, CheckKind check, int move) {
-            this(tNanos, check, move, CheckFigures.USUAL_SKIRT_HZ);
+            this(tNanos, check, move, CheckFigures.USUAL_SKIRT_HZ, Double.NaN);
         }
 
         @Override

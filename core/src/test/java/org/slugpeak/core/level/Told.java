@@ -69,7 +69,7 @@ final class Told implements LevelListener {
     }
 
     @Override
-    public void asked(long tNanos, CheckKind check, int move, double skirtHz) {
+    public void asked(long tNanos, CheckKind check, int move, double skirtHz, double imageDialHz) {
         add(tNanos, "ask", move);
     }
 

@@ -43,11 +43,11 @@ class LevelRecordsTest {
                 of(it -> it.noLongerSuspected(AT, Suspicion.IMAGE), new Caution.NoLongerSuspected(AT, Suspicion.IMAGE)),
                 of(it -> it.widePeak(AT, 4), new Caution.WidePeak(AT, 4)),
                 of(it -> it.restMissing(AT), new Caution.RestMissing(AT)),
-                of(it -> it.asked(AT, CheckKind.SKIRTS, 1), new Request.Asked(AT, CheckKind.SKIRTS, 1)),
+                of(it -> it.asked(AT, CheckKind.SKIRTS, 1, 5e3, 0), new Request.Asked(AT, CheckKind.SKIRTS, 1, 5e3, 0)),
                 of(it -> it.checked(AT, CheckKind.REST, FIGURES), new Caution.Checked(AT, CheckKind.REST, FIGURES)),
                 of(it -> it.checkOver(AT), new Request.CheckOver(AT)),
                 of(it -> it.checkDropped(AT, 25), new Request.CheckDropped(AT, 25)),
-                of(it -> it.cutGenerator(AT, 0.5), new Request.CutGenerator(AT, 0.5)),
+                of(it -> it.cutGenerator(AT, 0.5, 0.7), new Request.CutGenerator(AT, 0.5, 0.7)),
                 of(it -> it.generatorChanged(AT, -6), new Request.GeneratorChanged(AT, -6)),
                 of(it -> it.generatorUnchanged(AT), new Request.GeneratorUnchanged(AT)));
     }
