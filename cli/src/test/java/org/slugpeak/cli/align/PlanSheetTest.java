@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,17 +18,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.slugpeak.bridge.plan.PlanFiles;
 import org.slugpeak.bridge.source.BadConfiguration;
-import org.slugpeak.cli.words.RecordSentences;
-import org.slugpeak.core.peak.Trend;
+import org.slugpeak.cli.words.ShownPlan;
+import org.slugpeak.cli.words.SpokenPlan;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.progress.AlignmentProgress;
-import org.slugpeak.core.progress.AlignmentProgress;
-import org.slugpeak.core.progress.Order;
-import org.slugpeak.core.reading.Reading;
-import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.ReadingTaken;
-import org.slugpeak.core.session.Request;
-import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.reading.Measurand;
 
 /** A plan on paper is what the session says, all of it, in rows of 80 columns. */
 class PlanSheetTest {
@@ -115,7 +108,7 @@ class PlanSheetTest {
     void nothingThatTheSessionAsksForIsMissing(long seed, @TempDir Path folder) throws Exception {
         Plan plan = random(new RandomPlans(seed), folder);
         String shown = words(rows(plan, false)).replace(" ", "");
-        for (String said : new Spoken(plan).sentences) {
+        for (String said : new SpokenPlan(plan, 0).asked()) {
             assertTrue(shown.contains(said.replaceAll("\\s+", "")), said + "\n" + shown);
         }
     }
@@ -132,57 +125,5 @@ class PlanSheetTest {
         List<String> rows = rows(shipped("tarnfield-54a"), true);
         // 4 + 1 + 2 + 1 + 2 adjusters; of them 4 and 2 up to six times, the others once
         assertEquals("In all 10 adjusters, 10 to 40 settings.", rows.get(rows.size() - 1));
-    }
-
-    /** Plays a session by key and keeps what it asks for. */
-    private static final class Spoken implements Order.Matcher {
-
-        private final List<String> sentences = new ArrayList<>();
-        private final AlignmentProgress progress;
-        private long nowNanos;
-        private String adjuster = "";
-
-        Spoken(Plan plan) {
-            progress = new AlignmentProgress(plan);
-            while (!progress.isOver()) {
-                nowNanos += 100_000_000L;
-                progress.take(new ReadingTaken(Reading.of(nowNanos, 1), 1, 1, Double.NaN, 1, Trend.STEADY));
-                obey();
-                progress.next();
-                obey();
-            }
-        }
-
-        private void obey() {
-            for (Optional<Order> order = progress.nextOrder(); order.isPresent(); order = progress.nextOrder()) {
-                order.get().match(this);
-            }
-        }
-
-        @Override
-        public void begin(Order.Begin it) {
-            adjuster = it.adjuster();
-        }
-
-        @Override
-        public void end(Order.End it) {
-            progress.take(new Adjuster(nowNanos, adjuster, it.action(), 1, 1, 0));
-        }
-
-        @Override
-        public void say(Order.Say it) {
-            SessionRecord record = it.what().at(nowNanos);
-            if (record instanceof Request) {
-                sentences.add(new RecordSentences().of(record));
-            }
-        }
-
-        @Override
-        public void level(Order.Level it) {
-            progress.take(new Request.CheckOver(nowNanos));
-        }
-
-        @Override
-        public void finish(Order.Finish it) {}
     }
 }

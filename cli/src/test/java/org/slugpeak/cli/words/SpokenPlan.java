@@ -13,19 +13,34 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.SessionRecord;
 
-/** Goes through a plan by key alone, every round there can be, and keeps all that is said on the way. */
-final class SpokenPlan implements Order.Matcher {
+/** Goes through a plan by key alone, and keeps all that is said on the way. */
+public final class SpokenPlan implements Order.Matcher {
 
     private static final int MORE_THAN_ANY_PLAN_NEEDS = 10_000;
 
     private final RecordSentences words = new RecordSentences();
     private final List<String> sentences = new ArrayList<>();
+    private final List<String> asked = new ArrayList<>();
+    private final double gainDb;
     private final AlignmentProgress progress;
     private long nowNanos;
     private String adjuster = "";
 
+    /** Every round there can be, since each gains much. */
     SpokenPlan(Plan plan) {
+        this(plan, 1);
+    }
+
+    /**
+     * As many rounds as a gain brings about.
+     *
+     * @param plan that is gone through
+     * @param gainDb what each adjuster gains, dB
+     */
+    public SpokenPlan(Plan plan, double gainDb) {
+        this.gainDb = gainDb;
         progress = new AlignmentProgress(plan);
         for (int i = 0; i < MORE_THAN_ANY_PLAN_NEEDS && !progress.isOver(); i++) {
             nowNanos += 100_000_000L;
@@ -39,6 +54,11 @@ final class SpokenPlan implements Order.Matcher {
         if (!progress.isOver()) {
             throw new IllegalStateException(plan.name() + " does not end");
         }
+    }
+
+    /** What the person is asked to do. */
+    public List<String> asked() {
+        return asked.stream().distinct().toList();
     }
 
     List<String> sentences() {
@@ -56,15 +76,18 @@ final class SpokenPlan implements Order.Matcher {
         adjuster = it.adjuster();
     }
 
-    /** Every round gains much, so that all of them are gone through, with what is said of that. */
     @Override
     public void end(Order.End it) {
-        progress.take(new Adjuster(nowNanos, adjuster, it.action(), 1, 1, 1));
+        progress.take(new Adjuster(nowNanos, adjuster, it.action(), 1, 1, gainDb));
     }
 
     @Override
     public void say(Order.Say it) {
-        sentences.add(words.of(it.what().at(nowNanos)));
+        SessionRecord record = it.what().at(nowNanos);
+        sentences.add(words.of(record));
+        if (record instanceof Request) {
+            asked.add(words.of(record));
+        }
     }
 
     @Override
