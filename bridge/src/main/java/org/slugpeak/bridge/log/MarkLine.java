@@ -102,8 +102,7 @@ record MarkLine(long tNanos, String text) {
             return switch (verb) {
                 case POINT -> MeterPoint.ofCode(detail).code().equals(detail);
                 case CHECK -> Coded.find(CheckKind.class, detail).isPresent();
-                case CUT, SKIRTS_AT, IMAGE_AT -> Double.parseDouble(detail) > 0;
-                case WINDOW -> detail.isEmpty() || Double.parseDouble(detail) > 0;
+                case CUT, SKIRTS_AT, IMAGE_AT, WINDOW -> Double.parseDouble(detail) > 0;
                 case DONE, CANCEL, REPAIRED -> detail.isEmpty();
             };
         } catch (Refused | NumberFormatException e) {

@@ -46,6 +46,7 @@ class MarkLineTest {
         roundTrip(new Instruction.Level(LevelCommand.cut(0.5)), "level: cut 0.5");
         roundTrip(new Instruction.Level(LevelCommand.skirtsAt(500)), "level: skirts-at 500.0");
         roundTrip(new Instruction.Level(LevelCommand.imageAt(1.5e7)), "level: image-at 1.5E7");
+        roundTrip(new Instruction.Level(LevelCommand.below(1.5)), "level: window 1.5");
         roundTrip(new Instruction.Level(LevelCommand.done()), "level: done");
         roundTrip(new Instruction.Level(LevelCommand.cancel()), "level: cancel");
         roundTrip(new Instruction.Level(LevelCommand.repaired()), "level: repaired");

@@ -7,16 +7,20 @@ import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Stage;
 
 /**
- * What the steps of a plan want of the level watch: at which point the meter is, how far away skirts are compared, and whether it
+ * What the steps of a plan want of the level watch: at which point the meter is and in which
+ * window its reading stays, how far away skirts are compared, and whether it
  * is proved that the signal is met and not its image. It says a thing only when it changes. One thread at a time.
  */
 final class StepWishes {
 
     private Optional<MeterPoint> point = Optional.empty();
+    private double highVolts = Double.POSITIVE_INFINITY;
     private double skirtHz = CheckFigures.USUAL_SKIRT_HZ;
     private double imageDialHz = Double.NaN;
     private Optional<Stage> stage = Optional.empty();
@@ -26,12 +30,34 @@ final class StepWishes {
     List<LevelCommand> before(Stage newStage, PlanStep newStep) {
         stage = Optional.of(newStage);
         step = Optional.of(newStep);
-        Optional<MeterPoint> wanted = newStep.setup().particulars().point();
-        if (wanted.isEmpty() || wanted.equals(point)) {
-            return List.of();
+        List<LevelCommand> commands = new ArrayList<>();
+        Optional<MeterPoint> named = newStep.setup().particulars().point();
+        if (named.isPresent() && !named.equals(point)) {
+            point = named;
+            highVolts = named.get().highVolts();
+            commands.add(LevelCommand.at(named.get()));
         }
-        point = wanted;
-        return List.of(LevelCommand.at(wanted.get()));
+        double wantedVolts = highVolts(newStep.setup(), named);
+        if (wantedVolts != highVolts) {
+            highVolts = wantedVolts;
+            commands.add(LevelCommand.below(wantedVolts));
+        }
+        return commands;
+    }
+
+    /** A step whose plan says neither window nor point inherits none. */
+    private static double highVolts(Setup setup, Optional<MeterPoint> named) {
+        double ofPoint = named.map(MeterPoint::highVolts).orElse(Double.POSITIVE_INFINITY);
+        return setup.level().map(StepWishes::highVolts).orElse(ofPoint);
+    }
+
+    /** Volts and millivolts are understood; of anything else nobody knows how many volts it is. */
+    private static double highVolts(LevelRange level) {
+        return switch (level.unit()) {
+            case LevelRange.VOLTS -> level.high();
+            case "mV" -> level.high() / 1e3;
+            default -> Double.POSITIVE_INFINITY;
+        };
     }
 
     /** A check that the plan wants at the end of the stage that was begun last, and what it needs to know. */

@@ -314,7 +314,7 @@ final class EventWords
                         case CUT -> EventPhrase.CHANGE_GENERATOR.of(command.detail());
                         case SKIRTS_AT -> EventPhrase.SKIRTS_AT.of(command.detail());
                         case WINDOW ->
-                            command.detail().isEmpty()
+                            Double.isInfinite(Double.parseDouble(command.detail()))
                                     ? EventPhrase.NO_WINDOW.of()
                                     : EventPhrase.WINDOW.of(command.detail());
                         case IMAGE_AT -> EventPhrase.IMAGE_AT.of(command.detail());

@@ -327,7 +327,7 @@ final class SceneKeeper implements RecordSink {
                 return switch (it.command().verb()) {
                     case REPAIRED -> (before, said) -> before.withWarning(Optional.empty());
                     case CANCEL -> (before, said) -> before.withToDo(Optional.empty());
-                    case POINT, CHECK, DONE, CUT, SKIRTS_AT, WINDOW, IMAGE_AT -> (before, said) -> before;
+                    case POINT, CHECK, DONE, CUT, SKIRTS_AT, IMAGE_AT, WINDOW -> (before, said) -> before;
                 };
             }
 

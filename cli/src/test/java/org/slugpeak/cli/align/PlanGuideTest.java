@@ -20,6 +20,7 @@ import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.HighTension;
 import org.slugpeak.core.plan.IntermediateFrequency;
+import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.Particulars;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
@@ -168,6 +169,34 @@ class PlanGuideTest {
         assertEquals(
                 List.of(LevelCommand.at(MeterPoint.DETECTOR), LevelCommand.at(MeterPoint.VOICE_COIL)), commanded());
         assertEquals("plan through", control.reason);
+    }
+
+    @Test
+    void theWindowIsThatOfThePlanWhereItSaysOneAndThatOfThePointElsewhere() {
+        PlanStep detector = step("C5", MeterPoint.DETECTOR, false, Acceptance.MAXIMUM);
+        StepWishes wishes = new StepWishes();
+        Stage stage = once(detector);
+        assertEquals(List.of(LevelCommand.at(MeterPoint.DETECTOR)), wishes.before(stage, detector));
+        assertEquals(List.of(LevelCommand.below(3)), wishes.before(stage, withLevel(detector, 3, "V")));
+        assertEquals(List.of(), wishes.before(stage, withLevel(detector, 3000, "mV")));
+        assertEquals(List.of(LevelCommand.below(1.5)), wishes.before(stage, detector));
+    }
+
+    private static PlanStep withLevel(PlanStep step, double high, String unit) {
+        Setup it = step.setup();
+        Setup setup = new Setup(
+                it.generatorHz(),
+                it.modulation(),
+                it.injection(),
+                it.dummyAntenna(),
+                it.dialHz(),
+                it.dial(),
+                it.meterPoint(),
+                Optional.of(new LevelRange(0.1, high, unit)),
+                it.highTension(),
+                it.particulars());
+        return new PlanStep(
+                step.adjuster(), step.goal(), setup, false, Optional.empty(), step.acceptance(), false, List.of());
     }
 
     @Test

@@ -26,10 +26,10 @@ public record LevelCommand(Verb verb, String detail) {
         CUT,
         /** From now on skirts are compared so many hertz to either side as the detail says. */
         SKIRTS_AT,
-        /** The reading above rest is to stay below the volts in the detail; without a detail, anywhere. */
-        WINDOW,
         /** The signal of the present adjuster is met as an image where on the dial the detail says, Hz. */
-        IMAGE_AT
+        IMAGE_AT,
+        /** The reading is to stay below so many volts above rest, as the detail says: a plan may know better than the point. */
+        WINDOW
     }
 
     /**
@@ -110,39 +110,22 @@ public record LevelCommand(Verb verb, String detail) {
     }
 
     /**
-     * The detail as a number.
+     * The reading is to stay below a level; the next {@link Verb#POINT} brings its own.
      *
-     * @return Hz of a {@link Verb#SKIRTS_AT} or {@link Verb#IMAGE_AT}
-     */
-    double hertz() {
-        return Double.parseDouble(detail);
-    }
-
-    /**
-     * The reading is to stay below this from here on.
-     *
-     * @param highVolts above rest, as a magnitude; positive, infinite for anywhere
+     * @param volts above rest, as a magnitude; positive
      * @return the command
      */
-    public static LevelCommand window(double highVolts) {
-        return new LevelCommand(Verb.WINDOW, Double.isInfinite(highVolts) ? "" : Double.toString(highVolts));
+    public static LevelCommand below(double volts) {
+        return new LevelCommand(Verb.WINDOW, Double.toString(volts));
     }
 
     /**
      * The detail as a number.
      *
-     * @return the factor of a {@link Verb#CUT}
+     * @return the factor of a {@link Verb#CUT}, Hz of a {@link Verb#SKIRTS_AT} or {@link Verb#IMAGE_AT}, volts of a
+     *     {@link Verb#WINDOW}
      */
-    double factor() {
+    double number() {
         return Double.parseDouble(detail);
-    }
-
-    /**
-     * The detail as the end of a window.
-     *
-     * @return the volts of a {@link Verb#WINDOW}; infinite without a detail
-     */
-    double highVolts() {
-        return detail.isEmpty() ? Double.POSITIVE_INFINITY : Double.parseDouble(detail);
     }
 }

@@ -202,10 +202,10 @@ public final class LevelWatch {
             }
             case CANCEL -> check = Optional.empty();
             case REPAIRED -> standing.clear();
-            case SKIRTS_AT -> skirtHz = command.hertz();
-            case IMAGE_AT -> imageDialHz = command.hertz();
-            case CUT -> generator.announceCut(tNanos, command.factor());
-            case WINDOW -> generator.window(command.highVolts());
+            case SKIRTS_AT -> skirtHz = command.number();
+            case IMAGE_AT -> imageDialHz = command.number();
+            case WINDOW -> generator.window(command.number());
+            case CUT -> generator.announceCut(tNanos, command.number());
         }
     }
 

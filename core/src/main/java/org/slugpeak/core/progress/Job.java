@@ -3,8 +3,6 @@ package org.slugpeak.core.progress;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
-import org.slugpeak.core.level.LevelCommand;
-import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Untimed;
@@ -27,7 +25,6 @@ final class Job {
     private final CouplingWatch coupling = new CouplingWatch();
     private final SteadyWatch lastSecond = new SteadyWatch(COMPARE_NANOS, STAND_DB);
     private final Queue<Order> orders = new ArrayDeque<>();
-    private Optional<LevelRange> window = Optional.empty();
     private long nowNanos;
 
     Job(Plan plan) {
@@ -46,16 +43,6 @@ final class Job {
     /** A trusted reading. */
     void see(ReadingTaken it) {
         lastSecond.see(nowNanos, it.smoothed());
-    }
-
-    /** The reading is to stay in this window from here on; in none where the plan names none, or names it in another unit than volts. */
-    void window(Optional<LevelRange> wanted) {
-        Optional<LevelRange> volts = wanted.filter(it -> it.unit().equals(LevelRange.VOLTS));
-        if (!volts.equals(window)) {
-            window = volts;
-            double highVolts = volts.map(LevelRange::high).orElse(Double.POSITIVE_INFINITY);
-            order(new Order.Level(LevelCommand.window(highVolts)));
-        }
     }
 
     Route route() {
@@ -95,6 +82,5 @@ final class Job {
     void startAfresh() {
         orders.clear();
         connections.forget();
-        window = Optional.empty();
     }
 }

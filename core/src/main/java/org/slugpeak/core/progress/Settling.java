@@ -41,7 +41,6 @@ record Settling(Job job, Optional<SettlingWatch> watch) implements Phase {
         PlanStep step = job.route().step();
         boolean differs = job.connections().changesFor(step);
         Preparation preparation = job.connections().goTo(step);
-        job.window(step.setup().level());
         boolean handInSet = preparation.isAtTerminals();
         if (!preparation.isNothing()) {
             job.say(at -> new Request.SetUp(at, preparation));

@@ -102,6 +102,22 @@ class LevelWatchTest {
         }
     }
 
+    /** A plan may know better than the point how high a reading may rise; a point that is named afterwards has its own window. */
+    @Test
+    void thePromptComesAtTheWindowThatWasSaidLast() {
+        Meter meter = new Meter(1, Meter.NOISE)
+                .command(LevelCommand.at(MeterPoint.RATIO_DETECTOR))
+                .read(2, 4);
+        assertFalse(meter.told.heard("cut-generator"));
+        meter.command(LevelCommand.below(3)).read(2, 4);
+        assertTrue(meter.told.heard("cut-generator"));
+        Meter other = new Meter(1, Meter.NOISE)
+                .command(LevelCommand.below(1))
+                .command(LevelCommand.at(MeterPoint.RATIO_DETECTOR))
+                .read(2, 4);
+        assertFalse(other.told.heard("cut-generator"));
+    }
+
     @Nested
     class Skirts {
 
@@ -246,22 +262,22 @@ class LevelWatchTest {
 
         @Test
         void theWindowOfAPlanIsGuardedWhateverThePoint() {
-            Meter meter = new Meter(5, 0.001).command(LevelCommand.window(4));
+            Meter meter = new Meter(5, 0.001).command(LevelCommand.below(4));
             assertFalse(meter.read(5, 3.4).told.heard("cut-generator"));
             assertTrue(meter.read(5, 3.6).told.heard("cut-generator"));
         }
 
         @Test
         void thePromptSaysToWhichReading() {
-            Meter meter = new Meter(5, 1e-6).rest(1, -0.2).command(LevelCommand.window(1.5));
+            Meter meter = new Meter(5, 1e-6).rest(1, -0.2).command(LevelCommand.below(1.5));
             meter.read(1, -1.6);
             assertEquals(-0.2 - 0.7, meter.told.cutTo.get(0), 1e-3, "half of what is above rest");
         }
 
         @Test
         void anotherPointInheritsNoWindow() {
-            Meter meter = new Meter(5, 0.001).command(LevelCommand.window(1.5));
-            meter.command(LevelCommand.window(Double.POSITIVE_INFINITY));
+            Meter meter = new Meter(5, 0.001).command(LevelCommand.below(1.5));
+            meter.command(LevelCommand.below(Double.POSITIVE_INFINITY));
             assertFalse(meter.read(30, 50).told.heard("cut-generator"));
         }
 

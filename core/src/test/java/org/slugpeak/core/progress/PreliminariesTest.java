@@ -41,10 +41,6 @@ class PreliminariesTest {
         return Optional.of(new LevelRange(low, high, "V"));
     }
 
-    private static Instruction window(double highVolts) {
-        return new Instruction.Level(LevelCommand.window(highVolts));
-    }
-
     @Nested
     class Rest {
 
@@ -143,31 +139,6 @@ class PreliminariesTest {
             session.key(session.progress::skip);
             assertEquals(List.of(HALVE, new Instruction.Level(LevelCommand.cancel())), session.orders());
             assertEquals(List.of("T2"), session.begun());
-        }
-    }
-
-    @Nested
-    class Window {
-
-        @Test
-        void followsTheStepAndIsNotInheritedFromAnotherPoint() {
-            Session session = Session.started(Plans.plan(Plans.stage(
-                    "IF",
-                    ONCE,
-                    at("T2", "detector", volts(0.5, 1.5), Goal.PEAK),
-                    at("T1", "detector", volts(0.5, 1.5), Goal.PEAK),
-                    at("L1", "AVC line", Optional.empty(), Goal.PEAK))));
-            assertEquals(List.of(window(1.5)), session.windows());
-            session.peak(1).stand(1, 2).peak(1).stand(1, 2);
-            assertEquals(List.of(window(1.5), window(Double.POSITIVE_INFINITY)), session.windows());
-        }
-
-        @Test
-        void inOtherUnitsThanVoltsIsTheUsersOwnToWatch() {
-            Optional<LevelRange> milliwatts = Optional.of(new LevelRange(10, 50, "mW"));
-            Session session =
-                    Session.started(Plans.plan(Plans.stage("IF", ONCE, at("T2", "voice coil", milliwatts, Goal.PEAK))));
-            assertEquals(List.of(), session.windows());
         }
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -194,22 +193,9 @@ final class Session implements Order.Matcher {
         return said(Guard.class);
     }
 
-    /** What was ordered, in order, beside windows. */
+    /** What was ordered, in order. */
     List<Instruction> orders() {
-        return commands().filter(each -> !isWindow(each)).toList();
-    }
-
-    /** The windows that were ordered, in order. */
-    List<Instruction> windows() {
-        return commands().filter(Session::isWindow).toList();
-    }
-
-    private Stream<Instruction> commands() {
-        return said(Said.Command.class).stream().map(Said.Command::instruction);
-    }
-
-    private static boolean isWindow(Instruction instruction) {
-        return instruction instanceof Instruction.Level level && level.command().verb() == LevelCommand.Verb.WINDOW;
+        return said(Said.Command.class).stream().map(Said.Command::instruction).toList();
     }
 
     /** Which adjusters were begun, or ended, in order. */
