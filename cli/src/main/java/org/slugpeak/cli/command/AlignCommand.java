@@ -108,6 +108,10 @@ public final class AlignCommand implements Callable<Integer> {
             spec.commandLine().getErr().println(AskPhrase.THROUGH_ALREADY.of());
             return 0;
         }
+        if (WayIn.of(address).has(WayIn.Trait.INSTRUMENT)) {
+            ShownPlan.unreadable(plan, sourceOptions.asked())
+                    .ifPresent(line -> spec.commandLine().getErr().println("slugpeak align: " + line));
+        }
         PlanGuide guide = new PlanGuide(plan, answers, progress);
         int code = SessionRunner.run(new SessionParts(
                 address.text(),

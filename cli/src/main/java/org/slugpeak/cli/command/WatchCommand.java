@@ -49,7 +49,7 @@ public final class WatchCommand implements Callable<Integer> {
     @Option(names = "--stay")
     private boolean stay;
 
-    @Option(names = "--point", paramLabel = "detector|avc|voice-coil", converter = PointConverter.class)
+    @Option(names = "--point", paramLabel = "POINT", converter = PointConverter.class)
     private Optional<MeterPoint> point = Optional.empty();
 
     @Override

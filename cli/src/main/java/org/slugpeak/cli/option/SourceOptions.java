@@ -7,6 +7,7 @@ import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.meter.InstrumentOptions;
 import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -114,6 +115,11 @@ public final class SourceOptions {
                 range.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 decimalComma);
         return new InstrumentOptions(meter, baud.map(OptionalInt::of).orElse(OptionalInt.empty()), setting);
+    }
+
+    /** What an instrument is asked to measure. */
+    public Measurand asked() {
+        return ac ? Measurand.AC_VOLTS : Measurand.DC_VOLTS;
     }
 
     /** How many times faster than life a simulated bench runs. */

@@ -242,7 +242,9 @@ public enum Phrase implements Saying {
     SHOWN_SET_UP,
     SHOWN_CHECK,
     SHOWN_CURVE,
-    SHOWN_TOTAL;
+    SHOWN_TOTAL,
+    UNREADABLE_AC,
+    UNREADABLE_DC;
 
     @Override
     public String kind() {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Band;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.IntermediateFrequency;
@@ -12,6 +14,7 @@ import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.plan.SafetyAnswers;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.receiver.OscillatorSide;
 
 /** What a plan on paper says beside the sentences of the session. All methods are pure; any thread may call them. */
@@ -148,6 +151,27 @@ public final class ShownPlan {
                 stage.name(),
                 Frequencies.number((middle.getAsDouble() - half) / 1e3),
                 Frequencies.number((middle.getAsDouble() + half) / 1e3)));
+    }
+
+    /**
+     * Which stages a meter cannot read, because it measures the other kind of volts.
+     *
+     * @param plan that is carried out
+     * @param measured what the meter is asked to measure
+     * @return a line that names them and says what to do; empty where there are none
+     */
+    public static Optional<String> unreadable(Plan plan, Measurand measured) {
+        String stages = plan.stages().stream()
+                .filter(stage -> stage.steps().stream()
+                        .anyMatch(step -> isOther(step.setup().particulars().point(), measured)))
+                .map(Stage::name)
+                .collect(Collectors.joining(", "));
+        Phrase phrase = measured.equals(Measurand.AC_VOLTS) ? Phrase.UNREADABLE_DC : Phrase.UNREADABLE_AC;
+        return stages.isEmpty() ? Optional.empty() : Optional.of(phrase.of(stages));
+    }
+
+    private static boolean isOther(Optional<MeterPoint> point, Measurand measured) {
+        return point.isPresent() && !point.get().measurand().equals(measured);
     }
 
     /**

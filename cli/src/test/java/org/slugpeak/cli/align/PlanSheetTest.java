@@ -121,6 +121,16 @@ class PlanSheetTest {
     }
 
     @Test
+    void stagesThatTheMeterCannotReadAreNamed() throws Exception {
+        Plan both = shipped("brackenmere-cr2");
+        assertTrue(ShownPlan.unreadable(both, Measurand.DC_VOLTS).orElseThrow().contains("read AC: BFO;"));
+        assertTrue(
+                ShownPlan.unreadable(both, Measurand.AC_VOLTS).orElseThrow().contains("read DC: Crystal, Second IF,"));
+        assertEquals(Optional.empty(), ShownPlan.unreadable(shipped("larkmoor-6c"), Measurand.AC_VOLTS));
+        assertEquals(Optional.empty(), ShownPlan.unreadable(shipped("tarnfield-54a"), Measurand.DC_VOLTS));
+    }
+
+    @Test
     void settingsAreCountedFromOneRoundOfEachStageToAllThatAreAllowed() throws Exception {
         List<String> rows = rows(shipped("tarnfield-54a"), true);
         // 4 + 1 + 2 + 1 + 2 adjusters; of them 4 and 2 up to six times, the others once

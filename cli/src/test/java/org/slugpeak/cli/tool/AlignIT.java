@@ -89,6 +89,28 @@ final class AlignIT {
     }
 
     @Test
+    void aPlanIsShownWithoutAnySourceAndABadOneIsRefusedInItsLine() throws IOException, InterruptedException {
+        Result shown = PackagedTool.run(folder, "align", "larkmoor-6c", "--show");
+        assertEquals(0, shown.exitCode(), shown.errors());
+        assertEquals("", shown.errors());
+        assertEquals(
+                "In all 8 adjusters, 8 to 48 settings.",
+                shown.output().get(shown.output().size() - 1));
+        Path bad = Files.writeString(folder.resolve("bad.toml"), "name = \"x\"\n[[stage]]\nname = \"s\"\n");
+        Result refused = PackagedTool.run(folder, "align", bad.toString(), "--show");
+        assertEquals(1, refused.exitCode());
+        assertEquals(1, refused.errors().lines().count(), refused.errors());
+        assertTrue(refused.errors().contains("bad.toml:2: a stage needs adjusters"), refused.errors());
+    }
+
+    @Test
+    void aPlanThatIsNotOnlyShownNeedsASource() throws IOException, InterruptedException {
+        Result result = PackagedTool.run(folder, "align", "larkmoor-6c");
+        assertEquals(2, result.exitCode());
+        assertTrue(result.errors().contains("--from SOURCE is missing"), result.errors());
+    }
+
+    @Test
     void theResponseCurveComesWithoutAKey() throws IOException, InterruptedException {
         Result result = PackagedTool.run(
                 folder, "curve", "--from", "sim:aligned", "--speed", "100", "--span", "440..470", "--step", "2");
