@@ -110,7 +110,7 @@ public final class AlignCommand implements Callable<Integer> {
         }
         if (WayIn.of(address).has(WayIn.Trait.INSTRUMENT)) {
             ShownPlan.unreadable(plan, sourceOptions.asked())
-                    .ifPresent(line -> spec.commandLine().getErr().println("slugpeak align: " + line));
+                    .ifPresent(line -> spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(line)));
         }
         PlanGuide guide = new PlanGuide(plan, answers, progress);
         int code = SessionRunner.run(new SessionParts(

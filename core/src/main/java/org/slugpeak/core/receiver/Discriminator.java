@@ -17,8 +17,8 @@ public record Discriminator(CoupledPair pair, double driveAmpere) {
     /**
      * What the diodes leave, in volts.
      *
-     * @param upper of the half that is stronger above the centre; 0 or more
-     * @param lower of the other half; 0 or more
+     * @param upper volts of the half that is stronger above the centre; 0 or more
+     * @param lower volts of the other half; 0 or more
      */
     public record Halves(double upper, double lower) {
 
@@ -56,8 +56,8 @@ public record Discriminator(CoupledPair pair, double driveAmpere) {
      *
      * @param hz of the centre; positive
      * @param henry of either winding; positive
-     * @param q1 of the primary; positive
-     * @param q2 of the secondary; positive
+     * @param q1 of the primary, a ratio; positive
+     * @param q2 of the secondary, a ratio; positive
      * @param kappa coupling in units of the critical one; positive
      * @return the detector
      */

@@ -8,7 +8,7 @@ package org.slugpeak.core.receiver;
  *
  * <p>Immutable; any thread may use it.
  *
- * @param cathodeKelvin temperature of the cathode; oxide cathodes 1000 to 1150, from memory; positive
+ * @param cathodeKelvin temperature of the cathode, kelvin; oxide cathodes 1000 to 1150, from memory; positive
  * @param perveance G, in ampere per volt to the power of 1.5; positive
  * @param contactVolts u, what the contact potential adds to the voltage from cathode to anode; any finite number
  */
@@ -23,7 +23,7 @@ public record ThermionicDiode(double cathodeKelvin, double perveance, double con
     /**
      * The diode that leaves a known voltage across its load without a signal.
      *
-     * @param cathodeKelvin temperature of the cathode; positive
+     * @param cathodeKelvin temperature of the cathode, kelvin; positive
      * @param perveance in ampere per volt to the power of 1.5; positive
      * @param restVolts across the load; positive; usually 0.1 to 1, from memory
      * @param loadOhm the load; positive
