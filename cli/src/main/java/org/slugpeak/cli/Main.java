@@ -71,7 +71,9 @@ public final class Main implements Runnable {
     private static CommandLine.Help help(CommandSpec command, CommandLine.Help.ColorScheme colours) {
         HelpTexts texts = new HelpTexts();
         command.resourceBundle(texts);
-        command.subcommands().values().forEach(each -> each.getCommandSpec().resourceBundle(texts));
+        for (CommandLine each : command.subcommands().values()) {
+            texts.introduce(each.getCommandSpec());
+        }
         return new CommandLine.Help(command, colours);
     }
 

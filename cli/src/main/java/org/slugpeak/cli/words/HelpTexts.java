@@ -5,6 +5,7 @@ import java.util.Enumeration;
 import java.util.ResourceBundle;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** What commands and options are for, as picocli asks for it when it prints a help. Immutable; any thread may use it. */
 public final class HelpTexts extends ResourceBundle {
@@ -25,5 +26,19 @@ public final class HelpTexts extends ResourceBundle {
     @Override
     public Enumeration<String> getKeys() {
         return Collections.enumeration(keys);
+    }
+
+    /**
+     * Gives a command of a list its one line, and nothing else, since the list shows no more.
+     *
+     * @param command of the list
+     */
+    public void introduce(CommandSpec command) {
+        String key = command.qualifiedName(".") + ".usage.";
+        if (keys.contains(key + "header")) {
+            command.usageMessage().header(getString(key + "header"));
+        } else {
+            command.usageMessage().description(getString(key + "description"));
+        }
     }
 }

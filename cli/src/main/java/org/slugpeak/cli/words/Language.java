@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,8 +13,6 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The sentences of one language, from one file beside this class, {@code LANGUAGE_COUNTRY.properties} or
@@ -35,15 +34,24 @@ final class Language {
 
     /** The one that the user's system speaks, where there is a file for it. */
     static Language today() {
-        return READ.computeIfAbsent(Locale.getDefault(Locale.Category.DISPLAY), Language::of);
+        Locale locale = Locale.getDefault(Locale.Category.DISPLAY);
+        Language known = READ.get(locale);
+        if (known == null) {
+            known = of(locale);
+            READ.put(locale, known);
+        }
+        return known;
     }
 
     private static Language of(Locale locale) {
-        return List.of(locale.getLanguage() + "_" + locale.getCountry(), locale.getLanguage()).stream()
-                .flatMap(name -> read(name + ".properties").stream())
-                .findFirst()
-                .map(Language::new)
-                .orElse(ENGLISH);
+        String language = locale.getLanguage();
+        for (String name : List.of(language + "_" + locale.getCountry(), language)) {
+            Optional<Properties> read = read(name + ".properties");
+            if (read.isPresent()) {
+                return new Language(read.get());
+            }
+        }
+        return ENGLISH;
     }
 
     private static Optional<Properties> read(String file) {
@@ -69,22 +77,31 @@ final class Language {
     }
 
     Optional<String> find(String key) {
-        return Optional.ofNullable(sentences.getProperty(key))
-                .or(() -> Optional.ofNullable(ENGLISH.sentences.getProperty(key)));
+        String own = sentences.getProperty(key);
+        return Optional.ofNullable(own == null ? ENGLISH.sentences.getProperty(key) : own);
     }
 
-    /** Those that begin so, without it; of a text that this language has no line is taken from the English one. */
+    /**
+     * Those that begin so, without it; of a text that this language has no line is taken from the English one. Loops, since every help
+     * waits for it, and a virtual machine that has just started takes longer to prepare a stream.
+     */
     Set<String> keys(String prefix) {
-        Set<String> own = sentences.stringPropertyNames().stream()
-                .filter(key -> key.startsWith(prefix))
-                .map(key -> key.substring(prefix.length()))
-                .collect(Collectors.toSet());
-        if (this == ENGLISH) {
-            return own;
+        Set<String> keys = new HashSet<>();
+        for (String key : sentences.stringPropertyNames()) {
+            if (key.startsWith(prefix)) {
+                keys.add(key.substring(prefix.length()));
+            }
         }
-        Set<String> texts = own.stream().map(Language::text).collect(Collectors.toSet());
-        return Stream.concat(own.stream(), ENGLISH.keys(prefix).stream().filter(key -> !texts.contains(text(key))))
-                .collect(Collectors.toSet());
+        if (this != ENGLISH) {
+            addMissing(keys, ENGLISH.keys(prefix));
+        }
+        return keys;
+    }
+
+    private static void addMissing(Set<String> keys, Set<String> english) {
+        Set<String> texts = new HashSet<>();
+        keys.forEach(key -> texts.add(text(key)));
+        english.stream().filter(key -> !texts.contains(text(key))).forEach(keys::add);
     }
 
     /** The key without the number of a line. */
