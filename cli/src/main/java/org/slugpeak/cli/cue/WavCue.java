@@ -66,7 +66,7 @@ final class WavCue implements RecordSink, AutoCloseable {
                 stop(CuePhrase.TOO_LARGE.of(path));
             }
         } catch (IOException failed) {
-            stop(CuePhrase.NOT_WRITTEN.of(path, failed.getMessage()));
+            stop(CuePhrase.NOT_WRITTEN.of(path, String.valueOf(failed.getMessage())));
         }
     }
 
@@ -88,7 +88,7 @@ final class WavCue implements RecordSink, AutoCloseable {
         try {
             file.close();
         } catch (IOException failed) {
-            stop(CuePhrase.NOT_CLOSED.of(path, failed.getMessage()));
+            stop(CuePhrase.NOT_CLOSED.of(path, String.valueOf(failed.getMessage())));
         }
     }
 

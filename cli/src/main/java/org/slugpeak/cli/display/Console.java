@@ -88,7 +88,7 @@ public final class Console implements AutoCloseable {
      * @return one line; empty where there is no trouble
      */
     static Optional<String> trouble() {
-        return TROUBLE.map(it -> ScreenPhrase.NO_SCREEN.of(it.getMessage()));
+        return TROUBLE.map(it -> ScreenPhrase.NO_SCREEN.of(String.valueOf(it.getMessage())));
     }
 
     private static Optional<BadConfiguration> prepare() {
