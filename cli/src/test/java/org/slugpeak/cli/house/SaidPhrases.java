@@ -41,13 +41,13 @@ final class SaidPhrases extends TreeScanner<Void, Void> {
         } else if (method.equals("say") && !arguments.isEmpty()) {
             phrasesIn(arguments.get(0)).forEach(phrase -> say(phrase, arguments.size() - 1));
         }
-        return super.visitMethodInvocation(call, nothing);
+        return super.visitMethodInvocation(call, null);
     }
 
     @Override
     public Void visitMemberReference(MemberReferenceTree reference, Void nothing) {
         phrasesIn(reference.getQualifierExpression()).forEach(phrase -> say(phrase, 0));
-        return super.visitMemberReference(reference, nothing);
+        return super.visitMemberReference(reference, null);
     }
 
     @Override
@@ -55,7 +55,7 @@ final class SaidPhrases extends TreeScanner<Void, Void> {
         if (isPhrase(select) && !seen.contains(select)) {
             passedOn.add(select.toString());
         }
-        return super.visitMemberSelect(select, nothing);
+        return super.visitMemberSelect(select, null);
     }
 
     private void say(MemberSelectTree phrase, int arguments) {
@@ -78,7 +78,7 @@ final class SaidPhrases extends TreeScanner<Void, Void> {
                 if (isPhrase(select)) {
                     found.add(select);
                 }
-                return super.visitMemberSelect(select, nothing);
+                return super.visitMemberSelect(select, null);
             }
         }.scan(expression, null);
         return found;
