@@ -43,11 +43,11 @@ final class UnitsTest {
     /** One of the words that a name is made of. */
     private static final Pattern IN_NAME = Pattern.compile("(?:^|(?<=[a-z0-9_]))"
             + "(?i:nanos|millis|seconds?|minutes?|volts|amperes?|ohms?|siemens|watts|milliwatts|hz|khz|hertz|db|degrees|metres|turns?"
-            + "|farads?|henry|ratio|fraction|percent|factor|coefficient|count|index|steps|bits|fs)(?![a-z])");
+            + "|farads?|henry|kelvin|ratio|fraction|percent|factor|coefficient|count|index|steps|bits|fs)(?![a-z])");
 
     private static final Pattern IN_WORDS =
             Pattern.compile("\\b(?:(?i:nanoseconds?|milliseconds?|seconds?|minutes?|volts?|amperes?|ohms?"
-                    + "|siemens|watts?|milliwatts?|hertz|degrees|metres?|turns?|farads?|henr(?:y|ies)|ratio|fraction|coefficient|factor|times|per cent"
+                    + "|siemens|watts?|milliwatts?|hertz|kelvin|degrees|metres?|turns?|farads?|henr(?:y|ies)|ratio|fraction|coefficient|factor|times|per cent"
                     + "|percent|how many|how often|number of|decibels|index|counted|steps?|bytes?|bits|any number|version|full scale|full-scale|units?|without unit)"
                     + "|ms|s|m|V|mV|W|mW|Hz|kHz|MHz|dB|Q)\\b");
 
