@@ -16,7 +16,7 @@ import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.plan.Response;
 import org.slugpeak.core.plan.Stage;
-import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.receiver.OscillatorSide;
 
 /** Makes a plan of a text. Immutable; any thread may use it. */
@@ -67,7 +67,7 @@ final class PlanReader {
             Optional<OscillatorSide> oscillator = section.has("oscillator")
                     ? Optional.of(section.choice("oscillator", Words.SIDES, OscillatorSide.ABOVE))
                     : Optional.empty();
-            Tuning tuning = section.choice("tuning", Words.TUNINGS, Tuning.CAPACITOR);
+            TuningElement tuning = section.choice("tuning", Words.TUNINGS, TuningElement.CAPACITOR);
             if (low.isEmpty() || high.isEmpty() || low.getAsDouble() >= high.getAsDouble()) {
                 section.problem("from-kHz", "a band needs from-kHz and to-kHz, the lower first");
                 return Optional.empty();
@@ -96,8 +96,8 @@ final class PlanReader {
         if (skirt.isPresent() && span.isPresent() && span.getAsDouble() < 2 * skirt.getAsDouble()) {
             section.problem(
                     "span-kHz",
-                    "'span-kHz' must hold both skirts: at least " + Plain.number(2 * skirt.getAsDouble()) + ", not "
-                            + Plain.number(span.getAsDouble()));
+                    "'span-kHz' must hold both skirts: at least " + WrittenNumber.of(2 * skirt.getAsDouble()) + ", not "
+                            + WrittenNumber.of(span.getAsDouble()));
         }
         boolean middleKnown =
                 steps.isEmpty() || steps.get(0).setup().generatorHz().isPresent();

@@ -101,8 +101,8 @@ final class SetupReader {
         if (!(AvcLine.LOWEST_VOLTS <= volts.getAsDouble() && volts.getAsDouble() <= 0)) {
             section.problem(
                     "avc-clamp-V",
-                    "'avc-clamp-V' must be from " + Plain.number(AvcLine.LOWEST_VOLTS)
-                            + " to 0 (0: tied to the chassis), not " + Plain.number(volts.getAsDouble()));
+                    "'avc-clamp-V' must be from " + WrittenNumber.of(AvcLine.LOWEST_VOLTS)
+                            + " to 0 (0: tied to the chassis), not " + WrittenNumber.of(volts.getAsDouble()));
             return Optional.empty();
         }
         return Optional.of(AvcLine.heldAt(volts.getAsDouble()));

@@ -103,10 +103,14 @@ final class StepRules {
 
     private static String range(Band band) {
         return String.format(
-                Locale.ROOT, "band %s, %s to %s", band.name(), Plain.number(band.lowHz() / 1e3), kHz(band.highHz()));
+                Locale.ROOT,
+                "band %s, %s to %s",
+                band.name(),
+                WrittenNumber.of(band.lowHz() / 1e3),
+                kHz(band.highHz()));
     }
 
     private static String kHz(double hz) {
-        return Plain.number(hz / 1e3) + " kHz";
+        return WrittenNumber.of(hz / 1e3) + " kHz";
     }
 }

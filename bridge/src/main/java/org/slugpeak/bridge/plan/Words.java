@@ -8,7 +8,7 @@ import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.Goal;
-import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.receiver.OscillatorSide;
 
 /** The words that plans use. */
@@ -16,7 +16,7 @@ final class Words {
 
     static final Map<String, Chassis> CHASSIS = of(Chassis.values(), Chassis::code);
     static final Map<String, Goal> GOALS = of(Goal.values(), Goal::code);
-    static final Map<String, Tuning> TUNINGS = of(Tuning.values(), Tuning::code);
+    static final Map<String, TuningElement> TUNINGS = of(TuningElement.values(), TuningElement::code);
     static final Map<String, MeterPoint> POINTS = of(MeterPoint.values(), MeterPoint::code);
     static final Map<String, OscillatorSide> SIDES =
             Map.of("above", OscillatorSide.ABOVE, "below", OscillatorSide.BELOW);

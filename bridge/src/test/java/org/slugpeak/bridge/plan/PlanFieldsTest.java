@@ -29,7 +29,7 @@ import org.slugpeak.core.plan.Particulars;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Response;
-import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.receiver.OscillatorSide;
 
 /** The fields that only some plans need: read as they are meant, refused with their line where they mean nothing. */
@@ -93,7 +93,7 @@ class PlanFieldsTest {
                 () -> assertEquals(2, plan.intermediates().size()),
                 () -> assertEquals(OscillatorSide.ABOVE, step.oscillator().orElseThrow()),
                 () -> assertEquals(
-                        Tuning.PERMEABILITY,
+                        TuningElement.PERMEABILITY,
                         step.setup().particulars().band().orElseThrow().tuning()),
                 () -> assertEquals(
                         Optional.of(MeterPoint.DETECTOR),
@@ -166,7 +166,8 @@ class PlanFieldsTest {
             assertEquals(Optional.empty(), step(text).oscillator());
             assertEquals(OptionalDouble.empty(), step(text).imageDialHz());
             assertEquals(
-                    Tuning.CAPACITOR, particulars(text).band().orElseThrow().tuning());
+                    TuningElement.CAPACITOR,
+                    particulars(text).band().orElseThrow().tuning());
         }
 
         @Test

@@ -29,7 +29,7 @@ import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.RoundVerdict;
 import org.slugpeak.core.plan.Setup;
-import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.OscillatorSide;
@@ -227,7 +227,7 @@ public final class EveryRecord {
     }
 
     private static Setup particular(OscillatorSide side, String meter, MeterPoint point, AvcLine line) {
-        Band band = new Band("SW", 5.8e6, 18.2e6, Optional.of(side), Tuning.PERMEABILITY);
+        Band band = new Band("SW", 5.8e6, 18.2e6, Optional.of(side), TuningElement.PERMEABILITY);
         IntermediateFrequency intermediate = new IntermediateFrequency("first", 1.6e6);
         return new Setup(
                 OptionalDouble.of(12e6),

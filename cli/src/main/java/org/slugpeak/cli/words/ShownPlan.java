@@ -13,7 +13,7 @@ import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.plan.SafetyAnswers;
 import org.slugpeak.core.plan.Stage;
-import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.receiver.OscillatorSide;
 
@@ -60,7 +60,7 @@ public final class ShownPlan {
         String ends =
                 Phrase.SHOWN_BAND.of(band.name(), Frequencies.plain(band.lowHz()), Frequencies.plain(band.highHz()));
         String side = band.oscillator().map(it -> oscillator(it).of(ends)).orElse(ends);
-        return band.tuning() == Tuning.PERMEABILITY ? Phrase.SHOWN_SLUGS.of(side) : side;
+        return band.tuning() == TuningElement.PERMEABILITY ? Phrase.SHOWN_SLUGS.of(side) : side;
     }
 
     private static Phrase oscillator(OscillatorSide side) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.slugpeak.core.plan.Band;
 import org.slugpeak.core.plan.PlanStep;
-import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.receiver.OscillatorSide;
 
 /** What an adjuster is turned for, in words. All methods are pure. */
@@ -36,8 +36,8 @@ final class TurnWords {
 
     /** While the gang is rocked the pointer cannot stay where it is: the greatest sweep counts, wherever it is met. */
     private static String rocking(PlanStep step) {
-        boolean slugs =
-                step.setup().particulars().band().map(Band::tuning).orElse(Tuning.CAPACITOR) == Tuning.PERMEABILITY;
+        boolean slugs = step.setup().particulars().band().map(Band::tuning).orElse(TuningElement.CAPACITOR)
+                == TuningElement.PERMEABILITY;
         if (step.goal().isOnMark()) {
             return (slugs ? Phrase.ROCK_SLUGS_NEAR_MARK : Phrase.ROCK_NEAR_MARK).of();
         }

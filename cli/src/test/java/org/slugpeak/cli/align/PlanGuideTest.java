@@ -28,7 +28,7 @@ import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.plan.Response;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Stage;
-import org.slugpeak.core.plan.Tuning;
+import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.OscillatorSide;
@@ -44,7 +44,7 @@ class PlanGuideTest {
 
     private static final long STEP_NANOS = 20_000_000L;
     private static final Band SHORT_WAVE =
-            new Band("SW", 6e6, 18e6, Optional.of(OscillatorSide.ABOVE), Tuning.CAPACITOR);
+            new Band("SW", 6e6, 18e6, Optional.of(OscillatorSide.ABOVE), TuningElement.CAPACITOR);
 
     private final List<SessionRecord> records = new ArrayList<>();
     private final Control control = new Control();

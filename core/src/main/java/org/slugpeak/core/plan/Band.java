@@ -12,7 +12,8 @@ import org.slugpeak.core.receiver.OscillatorSide;
  * @param oscillator where the oscillator runs; empty where the plan does not say
  * @param tuning what moves when it is tuned
  */
-public record Band(String name, double lowHz, double highHz, Optional<OscillatorSide> oscillator, Tuning tuning) {
+public record Band(
+        String name, double lowHz, double highHz, Optional<OscillatorSide> oscillator, TuningElement tuning) {
 
     public Band {
         if (!(0 < lowHz && lowHz < highHz)) {
@@ -28,7 +29,7 @@ public record Band(String name, double lowHz, double highHz, Optional<Oscillator
      * @param highHz upper end, Hz
      */
     public Band(String name, double lowHz, double highHz) {
-        this(name, lowHz, highHz, Optional.empty(), Tuning.CAPACITOR);
+        this(name, lowHz, highHz, Optional.empty(), TuningElement.CAPACITOR);
     }
 
     /**

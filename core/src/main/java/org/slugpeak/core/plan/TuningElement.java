@@ -1,7 +1,7 @@
 package org.slugpeak.core.plan;
 
 /** What moves when a set is tuned. Immutable; any thread may use it. */
-public enum Tuning {
+public enum TuningElement {
     /** The plates of a gang capacitor. */
     CAPACITOR("capacitor"),
     /** Slugs on one carriage, as in car radios: the circuits are trimmed by capacitors, and tracked by coils. */
@@ -9,7 +9,7 @@ public enum Tuning {
 
     private final String code;
 
-    Tuning(String code) {
+    TuningElement(String code) {
         this.code = code;
     }
 

@@ -3,11 +3,11 @@ package org.slugpeak.bridge.plan;
 import java.math.BigDecimal;
 
 /** Numbers as somebody would write them into a plan. All methods are pure. */
-final class Plain {
+final class WrittenNumber {
 
-    private Plain() {}
+    private WrittenNumber() {}
 
-    static String number(double value) {
+    static String of(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }
