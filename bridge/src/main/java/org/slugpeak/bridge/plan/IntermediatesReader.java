@@ -3,6 +3,7 @@ package org.slugpeak.bridge.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.core.plan.IntermediateFrequency;
@@ -45,7 +46,7 @@ final class IntermediatesReader {
 
     private static List<IntermediateFrequency> unnamed(Section top) {
         List<Double> written = top.numbers(KEY);
-        if (written.stream().anyMatch(kHz -> !(kHz > 0))) {
+        if (!written.stream().allMatch(IntermediatesReader::isFrequency)) {
             top.problem(KEY, "'if-kHz' must be above zero");
             return List.of();
         }
@@ -57,7 +58,7 @@ final class IntermediatesReader {
         List<IntermediateFrequency> found = new ArrayList<>();
         try (Section names = top.tableOrEmpty(KEY)) {
             for (String name : names.keys()) {
-                names.positive(name).ifPresent(kHz -> found.add(new IntermediateFrequency(name, kHz * 1e3)));
+                read(names, name).ifPresent(found::add);
             }
         }
         if (found.isEmpty()) {
@@ -65,5 +66,21 @@ final class IntermediatesReader {
         }
         found.sort(Comparator.comparingDouble(IntermediateFrequency::hz).reversed());
         return found;
+    }
+
+    private static Optional<IntermediateFrequency> read(Section names, String name) {
+        OptionalDouble kHz = names.positive(name);
+        if (kHz.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!isFrequency(kHz.getAsDouble())) {
+            names.problem(name, "'" + name + "' is too high for a frequency in kHz");
+            return Optional.empty();
+        }
+        return Optional.of(new IntermediateFrequency(name, kHz.getAsDouble() * 1e3));
+    }
+
+    private static boolean isFrequency(double kHz) {
+        return kHz > 0 && Double.isFinite(kHz * 1e3);
     }
 }

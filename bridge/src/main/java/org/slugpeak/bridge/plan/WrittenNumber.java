@@ -8,6 +8,9 @@ final class WrittenNumber {
     private WrittenNumber() {}
 
     static String of(double value) {
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

@@ -304,6 +304,22 @@ class PlanFieldsTest {
         }
     }
 
+    /** Nobody writes such numbers, but a slip of the finger may: a line says so, or the plan is read. */
+    @ParameterizedTest
+    @CsvSource({"1600", "455", "6000", "18000", "16000", "4", "20"})
+    void numbersThatAreNoFrequenciesEndInNothingWorseThanALine(String number) {
+        for (String absurd : new String[] {"1e306", "1e-320", "inf", "nan", "-0.0"}) {
+            String text = PLAN.replace("= " + number + "\n", "= " + absurd + "\n")
+                    .replace("= " + number + " ", "= " + absurd + " ")
+                    .replace("= " + number + ",", "= " + absurd + ",");
+            try {
+                read(text);
+            } catch (BadConfiguration bad) {
+                assertTrue(bad.getMessage().startsWith("my.toml:"), bad.getMessage());
+            }
+        }
+    }
+
     /** No field without its place on the page of the format, and in the file that everybody copies. */
     @Nested
     class Documented {

@@ -18,14 +18,14 @@ public final class Frequencies {
      * @return in kHz up to 3 MHz, in MHz above, with its unit
      */
     static String plain(double hz) {
-        if (Double.isNaN(hz)) {
-            return hz + " kHz";
-        }
         return hz < MEGAHERTZ_FROM_HZ ? number(hz / 1e3) + " kHz" : number(hz / 1e6) + " MHz";
     }
 
     /** A number without zeros that say nothing, to six figures. */
     static String number(double value) {
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
         return BigDecimal.valueOf(value)
                 .round(new MathContext(6))
                 .stripTrailingZeros()

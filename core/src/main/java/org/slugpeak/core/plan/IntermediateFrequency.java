@@ -1,7 +1,7 @@
 package org.slugpeak.core.plan;
 
 /**
- * An intermediate frequency of a set; refused with an {@link IllegalArgumentException} unless positive. Immutable; any thread may
+ * An intermediate frequency of a set; refused with an {@link IllegalArgumentException} unless positive and finite. Immutable; any thread may
  * use it.
  *
  * @param name by which stages call it, for example {@code FM} or {@code second}; empty where the plan gives it none
@@ -10,8 +10,8 @@ package org.slugpeak.core.plan;
 public record IntermediateFrequency(String name, double hz) {
 
     public IntermediateFrequency {
-        if (!(hz > 0)) {
-            throw new IllegalArgumentException("an intermediate frequency must be positive, not " + hz);
+        if (!(hz > 0) || !Double.isFinite(hz)) {
+            throw new IllegalArgumentException("an intermediate frequency must be positive and finite, not " + hz);
         }
     }
 
