@@ -1,5 +1,6 @@
 package org.slugpeak.cli.run;
 
+import java.util.Optional;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
@@ -29,9 +30,7 @@ public final class AutoAdvance implements RecordSink {
     private static final int READINGS_IN_A_ROW = 2;
 
     private final Watching watching = new Watching();
-    private boolean armed;
-    private double heldAt;
-    private boolean zero;
+    private Optional<Held> armed = Optional.empty();
     private double swing;
     private int departed;
 
@@ -49,9 +48,7 @@ public final class AutoAdvance implements RecordSink {
         @Override
         public void finding(Finding it) {
             if (it instanceof Held held) {
-                armed = true;
-                heldAt = held.value();
-                zero = Double.isNaN(held.lossDb());
+                armed = Optional.of(held);
                 departed = 0;
             }
         }
@@ -59,7 +56,7 @@ public final class AutoAdvance implements RecordSink {
         @Override
         public void work(Work it) {
             if (it instanceof Adjuster adjuster && adjuster.action() == Adjuster.Action.BEGIN) {
-                armed = false;
+                armed = Optional.empty();
                 swing = 0;
                 departed = 0;
             }
@@ -69,16 +66,18 @@ public final class AutoAdvance implements RecordSink {
         public void frame(Frame it) {
             if (it instanceof ReadingTaken taken && !Double.isNaN(taken.smoothed())) {
                 swing = Math.max(swing, Math.abs(taken.smoothed()));
-                departed = armed && taken.trend() != Trend.STEADY && isAway(taken.smoothed()) ? departed + 1 : 0;
+                boolean away = taken.trend() != Trend.STEADY
+                        && armed.filter(held -> isAway(taken.smoothed(), held)).isPresent();
+                departed = away ? departed + 1 : 0;
             }
         }
     }
 
-    private boolean isAway(double smoothed) {
-        if (zero) {
-            return Math.abs(smoothed - heldAt) > DEPARTED_OF_SWING * swing;
-        }
-        return Decibels.apart(smoothed, heldAt) > DEPARTED_DB;
+    private boolean isAway(double smoothed, Held held) {
+        boolean zero = Double.isNaN(held.lossDb());
+        return zero
+                ? Math.abs(smoothed - held.value()) > DEPARTED_OF_SWING * swing
+                : Decibels.apart(smoothed, held.value()) > DEPARTED_DB;
     }
 
     /**
