@@ -17,6 +17,7 @@ import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Work;
 
 /** Common practice, no source: IF primaries stand at high tension, so nothing is clipped to a set that is on. */
 class HandsInTheSetTest {
@@ -122,5 +123,17 @@ class HandsInTheSetTest {
         Preparation asked = new Preparation(Optional.of(medium), false, false, Optional.empty(), Optional.empty());
         assertEquals(asked, session.prepared().get(session.prepared().size() - 1));
         assertEquals(List.of("T1 top", "C2"), session.begun());
+    }
+
+    /** The adjusters of the stage are done: there is none to leave or to go back from. */
+    @Test
+    void whileTheResistorComesOffAKeyLeadsToTheSkirtsOrNowhere() {
+        Session session = new Session(Plans.plan(Plans.stage("IF", new RepeatRule(0.2, 1), top)));
+        session.stand(1, 2).key(session.progress::next).peak(2);
+        session.key(session.progress::back);
+        assertEquals(List.of(), session.said(Work.WentBack.class));
+        assertEquals(List.of(), session.orders());
+        session.key(session.progress::skip);
+        assertEquals(List.of(Session.check(CheckKind.SKIRTS)), session.orders());
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.core.session.Guard;
 
 class TwoMaximaTest {
 
@@ -24,5 +25,15 @@ class TwoMaximaTest {
         assertEquals(List.of("T1"), session.begun());
         session.held().key(session.progress::next).stand(1, 3);
         assertEquals(List.of("T1", "T2"), session.begun());
+    }
+
+    /** Whoever turns on from one of them is in the same travel: the other is still there, and what the finder said still counts. */
+    @Test
+    void areRememberedByWhoeverTurnsOn() {
+        Session session = Session.started(Plans.plan(Plans.slugs("T1", "T2")));
+        session.twoPeaks().held().best(1.05).passed().stand(1, 2).stand(0.5, 1).stand(1, 7);
+        assertEquals(1, session.said(Guard.StillShort.class).size());
+        session.held();
+        assertEquals(2, session.said(Guard.Choice.class).size());
     }
 }
