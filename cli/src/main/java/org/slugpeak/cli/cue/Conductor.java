@@ -178,7 +178,7 @@ final class Conductor implements RecordSink {
 
         private final Findings findings = new Findings();
         private final Cautions cautions = new Cautions();
-        private final Requests requests = new Requests();
+        private final RequestCues requests = new RequestCues();
 
         @Override
         public void frame(Frame it) {
@@ -362,65 +362,6 @@ final class Conductor implements RecordSink {
         @Override
         public Runnable checked(Caution.Checked it) {
             return () -> {};
-        }
-    }
-
-    /** What asks for something must be read by the eyes; what begins an adjuster or follows its end has been heard already. */
-    private static final class Requests implements Request.Matcher<Optional<Event>> {
-
-        @Override
-        public Optional<Event> asked(Request.Asked it) {
-            return Optional.of(Event.LOOK);
-        }
-
-        @Override
-        public Optional<Event> cutGenerator(Request.CutGenerator it) {
-            return Optional.of(Event.LOOK);
-        }
-
-        @Override
-        public Optional<Event> generatorChanged(Request.GeneratorChanged it) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Event> generatorUnchanged(Request.GeneratorUnchanged it) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Event> checkOver(Request.CheckOver it) {
-            return Optional.of(Event.BEGIN);
-        }
-
-        @Override
-        public Optional<Event> checkDropped(Request.CheckDropped it) {
-            return Optional.of(Event.LOOK);
-        }
-
-        @Override
-        public Optional<Event> setUp(Request.SetUp it) {
-            return Optional.of(Event.LOOK);
-        }
-
-        @Override
-        public Optional<Event> undamp(Request.Undamp it) {
-            return Optional.of(Event.LOOK);
-        }
-
-        @Override
-        public Optional<Event> turn(Request.Turn it) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Event> handsOff(Request.HandsOff it) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Event> setGenerator(Request.SetGenerator it) {
-            return Optional.empty();
         }
     }
 }
