@@ -31,7 +31,7 @@ import org.slugpeak.core.session.Work;
 public final class AlignmentProgress implements RecordSink {
 
     private final Job job;
-    private Phase phase;
+    private PlanPhase phase;
 
     /**
      * Progress at the beginning of a plan.

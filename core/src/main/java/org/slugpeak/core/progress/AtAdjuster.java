@@ -6,7 +6,7 @@ import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Work;
 
 /** An adjuster is begun, and its end is not ordered yet: to the keys all of this is one. */
-sealed interface AtAdjuster extends Phase permits InHand, Choosing, HandsOff {
+sealed interface AtAdjuster extends PlanPhase permits InHand, Choosing, HandsOff {
 
     /** What all phases share. */
     Job job();
@@ -20,17 +20,17 @@ sealed interface AtAdjuster extends Phase permits InHand, Choosing, HandsOff {
     }
 
     @Override
-    default Phase next() {
+    default PlanPhase next() {
         return Ending.order(job(), Adjuster.Action.DONE);
     }
 
     @Override
-    default Phase skip() {
+    default PlanPhase skip() {
         return Ending.order(job(), Adjuster.Action.SKIP);
     }
 
     @Override
-    default Phase back() {
+    default PlanPhase back() {
         job().say(Work.WentBack::new);
         return skip();
     }

@@ -9,26 +9,26 @@ import org.slugpeak.core.level.LevelCommand;
  *
  * @param then where the work goes on
  */
-record Checking(Job job, Function<Job, Phase> then) implements Phase {
+record Checking(Job job, Function<Job, PlanPhase> then) implements PlanPhase {
 
-    static Checking begin(Job job, CheckKind kind, Function<Job, Phase> then) {
+    static Checking begin(Job job, CheckKind kind, Function<Job, PlanPhase> then) {
         job.order(new Order.Level(LevelCommand.check(kind)));
         return new Checking(job, then);
     }
 
     @Override
-    public Phase checkOver() {
+    public PlanPhase checkOver() {
         return then.apply(job);
     }
 
     @Override
-    public Phase next() {
+    public PlanPhase next() {
         job.order(new Order.Level(LevelCommand.done()));
         return this;
     }
 
     @Override
-    public Phase skip() {
+    public PlanPhase skip() {
         job.order(new Order.Level(LevelCommand.cancel()));
         return then.apply(job);
     }

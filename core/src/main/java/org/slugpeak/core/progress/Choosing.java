@@ -25,7 +25,7 @@ record Choosing(Turning turning, long sinceNanos) implements AtAdjuster {
     }
 
     @Override
-    public Phase reading(ReadingTaken it) {
+    public PlanPhase reading(ReadingTaken it) {
         if (!job().lastSecond().isSteady()) {
             return turning;
         }
@@ -33,7 +33,7 @@ record Choosing(Turning turning, long sinceNanos) implements AtAdjuster {
     }
 
     @Override
-    public Phase verdict() {
+    public PlanPhase verdict() {
         return new Choosing(turning.verdict(), sinceNanos);
     }
 }

@@ -8,50 +8,50 @@ import org.slugpeak.core.session.Work;
  *
  * @param phase the present one
  */
-record Course(Phase phase) implements Work.Matcher<Phase> {
+record Course(PlanPhase phase) implements Work.Matcher<PlanPhase> {
 
     @Override
-    public Phase adjuster(Adjuster it) {
+    public PlanPhase adjuster(Adjuster it) {
         return phase.adjuster(it);
     }
 
     @Override
-    public Phase planBegun(Work.PlanBegun it) {
+    public PlanPhase planBegun(Work.PlanBegun it) {
         return phase.begun();
     }
 
     @Override
-    public Phase handEffect(Work.HandEffect it) {
+    public PlanPhase handEffect(Work.HandEffect it) {
         return phase;
     }
 
     @Override
-    public Phase swept(Work.Swept it) {
+    public PlanPhase swept(Work.Swept it) {
         return phase;
     }
 
     @Override
-    public Phase roundEnded(Work.RoundEnded it) {
+    public PlanPhase roundEnded(Work.RoundEnded it) {
         return phase;
     }
 
     @Override
-    public Phase wentBack(Work.WentBack it) {
+    public PlanPhase wentBack(Work.WentBack it) {
         return phase.wentBack();
     }
 
     @Override
-    public Phase planOver(Work.PlanOver it) {
+    public PlanPhase planOver(Work.PlanOver it) {
         return phase;
     }
 
     @Override
-    public Phase dialNoted(Work.DialNoted it) {
+    public PlanPhase dialNoted(Work.DialNoted it) {
         return phase;
     }
 
     @Override
-    public Phase nothingToTakeBack(Work.NothingToTakeBack it) {
+    public PlanPhase nothingToTakeBack(Work.NothingToTakeBack it) {
         return phase;
     }
 }

@@ -11,7 +11,7 @@ import org.slugpeak.core.session.Work;
  *
  * @param leadsBack to the step before, rather than on
  */
-record Ending(Job job, boolean leadsBack) implements Phase {
+record Ending(Job job, boolean leadsBack) implements PlanPhase {
 
     static Ending order(Job job, Adjuster.Action action) {
         job.order(new Order.End(action));
@@ -24,7 +24,7 @@ record Ending(Job job, boolean leadsBack) implements Phase {
     }
 
     @Override
-    public Phase adjuster(Adjuster it) {
+    public PlanPhase adjuster(Adjuster it) {
         if (it.action() == Adjuster.Action.BEGIN || job.route().isOver()) {
             return this;
         }

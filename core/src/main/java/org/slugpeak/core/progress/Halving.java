@@ -12,7 +12,7 @@ import org.slugpeak.core.session.ReadingTaken;
  * @param failures how often it has not followed
  * @param failed whether it does not follow in the check under way
  */
-record Halving(Job job, int failures, boolean failed) implements Phase {
+record Halving(Job job, int failures, boolean failed) implements PlanPhase {
 
     static Halving first(Job job) {
         return begin(job, 0);
@@ -24,12 +24,12 @@ record Halving(Job job, int failures, boolean failed) implements Phase {
     }
 
     @Override
-    public Phase flattened() {
+    public PlanPhase flattened() {
         return new Halving(job, failures, true);
     }
 
     @Override
-    public Phase checkOver() {
+    public PlanPhase checkOver() {
         if (!failed) {
             return Settling.again(job);
         }
@@ -41,13 +41,13 @@ record Halving(Job job, int failures, boolean failed) implements Phase {
     }
 
     @Override
-    public Phase next() {
+    public PlanPhase next() {
         job.order(new Order.Level(LevelCommand.done()));
         return this;
     }
 
     @Override
-    public Phase skip() {
+    public PlanPhase skip() {
         job.order(new Order.Level(LevelCommand.cancel()));
         return job.preliminaries().next(job);
     }
@@ -57,7 +57,7 @@ record Halving(Job job, int failures, boolean failed) implements Phase {
      *
      * @param watch tells when the hand is out of the set again
      */
-    record Clamping(Job job, SettlingWatch watch) implements Phase {
+    record Clamping(Job job, SettlingWatch watch) implements PlanPhase {
 
         static Clamping ask(Job job) {
             job.say(Guard.ClampGainControl::new);
@@ -66,17 +66,17 @@ record Halving(Job job, int failures, boolean failed) implements Phase {
         }
 
         @Override
-        public Phase reading(ReadingTaken it) {
+        public PlanPhase reading(ReadingTaken it) {
             return watch.isDone(job.nowNanos(), it.smoothed(), false) ? next() : this;
         }
 
         @Override
-        public Phase next() {
+        public PlanPhase next() {
             return begin(job, 2);
         }
 
         @Override
-        public Phase skip() {
+        public PlanPhase skip() {
             return job.preliminaries().next(job);
         }
     }

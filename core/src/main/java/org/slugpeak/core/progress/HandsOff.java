@@ -26,11 +26,11 @@ record HandsOff(Job job, long sinceNanos, double withHand) implements AtAdjuster
     }
 
     @Override
-    public Phase reading(ReadingTaken it) {
+    public PlanPhase reading(ReadingTaken it) {
         return job.nowNanos() - sinceNanos < LEAVE_NANOS + Job.COMPARE_NANOS ? this : compare();
     }
 
-    private Phase compare() {
+    private PlanPhase compare() {
         double changeDb = Decibels.of(job.lastSecond().mean() / withHand);
         if (Math.abs(changeDb) > HAND_DB && job.route().step().goal().hasDecibels()) {
             job.say(at -> new Work.HandEffect(at, changeDb));

@@ -22,15 +22,15 @@ import org.slugpeak.core.session.Work;
  *
  * @param phase the present one
  */
-record Hearing(Job job, Phase phase) implements Families<Phase>, Finding.Matcher<Phase> {
+record Hearing(Job job, PlanPhase phase) implements Families<PlanPhase>, Finding.Matcher<PlanPhase> {
 
     @Override
-    public Phase other(SessionRecord it) {
+    public PlanPhase other(SessionRecord it) {
         return phase;
     }
 
     @Override
-    public Phase frame(Frame it) {
+    public PlanPhase frame(Frame it) {
         if (it instanceof ReadingTaken taken
                 && taken.reading().condition().isTrusted()
                 && !Double.isNaN(taken.smoothed())) {
@@ -41,19 +41,19 @@ record Hearing(Job job, Phase phase) implements Families<Phase>, Finding.Matcher
     }
 
     @Override
-    public Phase caution(Caution it) {
+    public PlanPhase caution(Caution it) {
         boolean flattened = it instanceof Overload overload && overload.cause() == Overload.Cause.FLATTENING;
         return flattened ? phase.flattened() : phase;
     }
 
     @Override
-    public Phase work(Work it) {
+    public PlanPhase work(Work it) {
         return it.match(new Course(phase));
     }
 
     /** What was gained before is not in the record that the adjuster will get. */
     @Override
-    public Phase guard(Guard it) {
+    public PlanPhase guard(Guard it) {
         if (it instanceof Guard.BegunAgain) {
             job.route().unsettled();
         }
@@ -61,47 +61,47 @@ record Hearing(Job job, Phase phase) implements Families<Phase>, Finding.Matcher
     }
 
     @Override
-    public Phase request(Request it) {
+    public PlanPhase request(Request it) {
         return it instanceof Request.CheckOver ? phase.checkOver() : phase;
     }
 
     @Override
-    public Phase finding(Finding it) {
+    public PlanPhase finding(Finding it) {
         return it.match(this);
     }
 
     @Override
-    public Phase passed(Passed it) {
+    public PlanPhase passed(Passed it) {
         return phase.verdict();
     }
 
     @Override
-    public Phase returned(Returned it) {
+    public PlanPhase returned(Returned it) {
         return phase.verdict();
     }
 
     @Override
-    public Phase held(Held it) {
+    public PlanPhase held(Held it) {
         return phase.held();
     }
 
     @Override
-    public Phase twoPeaks(TwoPeaks it) {
+    public PlanPhase twoPeaks(TwoPeaks it) {
         return phase.twoPeaks(it);
     }
 
     @Override
-    public Phase noPeak(NoPeak it) {
+    public PlanPhase noPeak(NoPeak it) {
         return phase.noPeak(it.reason());
     }
 
     @Override
-    public Phase hinted(Finding.Hinted it) {
+    public PlanPhase hinted(Finding.Hinted it) {
         return phase;
     }
 
     @Override
-    public Phase furtherPast(Finding.FurtherPast it) {
+    public PlanPhase furtherPast(Finding.FurtherPast it) {
         return phase;
     }
 }

@@ -7,7 +7,7 @@ import org.slugpeak.core.session.Guard;
 sealed interface InHand extends AtAdjuster permits Turning, Rocking {
 
     @Override
-    default Phase noPeak(NoPeakReason reason) {
+    default PlanPhase noPeak(NoPeakReason reason) {
         if (reason == NoPeakReason.END_OF_TRAVEL) {
             job().say(Guard.EndOfTravel::new);
         }

@@ -3,7 +3,7 @@ package org.slugpeak.core.progress;
 import org.slugpeak.core.session.Work;
 
 /** The plan is through, and nothing moves it any more. */
-record Over() implements Phase {
+record Over() implements PlanPhase {
 
     static Over tell(Job job) {
         job.say(Work.PlanOver::new);

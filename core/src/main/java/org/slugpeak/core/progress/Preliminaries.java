@@ -24,7 +24,7 @@ final class Preliminaries {
     }
 
     /** The next measurement for the step at hand, or its adjuster where there is none left. */
-    Phase next(Job job) {
+    PlanPhase next(Job job) {
         PlanStep step = job.route().step();
         Optional<String> point = Optional.of(step.setup().meterPoint());
         if (restWanted && step.goal().hasDecibels() && !restedAt.equals(point)) {

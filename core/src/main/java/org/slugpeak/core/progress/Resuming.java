@@ -7,7 +7,7 @@ import org.slugpeak.core.session.Adjuster;
  *
  * @param ending what the next end leads to
  */
-record Resuming(Ending ending) implements Phase {
+record Resuming(Ending ending) implements PlanPhase {
 
     static Resuming from(Job job) {
         return new Resuming(new Ending(job, false));
@@ -15,17 +15,17 @@ record Resuming(Ending ending) implements Phase {
 
     /** What the session before had begun and not ended is begun anew. */
     @Override
-    public Phase begun() {
+    public PlanPhase begun() {
         return from(ending.job());
     }
 
     @Override
-    public Phase wentBack() {
+    public PlanPhase wentBack() {
         return new Resuming(ending.wentBack());
     }
 
     @Override
-    public Phase adjuster(Adjuster it) {
+    public PlanPhase adjuster(Adjuster it) {
         return ending.adjuster(it).equals(ending) ? this : from(ending.job());
     }
 }

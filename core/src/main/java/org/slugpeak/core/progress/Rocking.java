@@ -18,12 +18,12 @@ record Rocking(Job job, SweepMeter sweeps) implements InHand {
     }
 
     @Override
-    public Phase reading(ReadingTaken it) {
+    public PlanPhase reading(ReadingTaken it) {
         OptionalDouble sweep = sweeps.see(it.reading().value());
         return sweep.isPresent() ? swept(sweeps.belowBestDb(sweep.getAsDouble())) : this;
     }
 
-    private Phase swept(double belowDb) {
+    private PlanPhase swept(double belowDb) {
         job.say(at -> new Work.Swept(at, belowDb));
         if (!sweeps.isAtOptimum()) {
             return this;

@@ -12,22 +12,22 @@ import org.slugpeak.core.session.Work;
  *
  * @param watch tells when they are; empty until the first reading, before which nothing is asked for
  */
-record Settling(Job job, Optional<SettlingWatch> watch) implements Phase {
+record Settling(Job job, Optional<SettlingWatch> watch) implements PlanPhase {
 
     /** Goes on where the route leads: to the next step, or to the end of the plan. */
-    static Phase next(Job job) {
+    static PlanPhase next(Job job) {
         return job.route().isOver() ? Over.tell(job) : new Settling(job, Optional.empty());
     }
 
     /** The generator is put back after a check: the reading has to stand before anything is turned or measured. */
-    static Phase again(Job job) {
+    static PlanPhase again(Job job) {
         return new Settling(
                 job,
                 Optional.of(new SettlingWatch(job.nowNanos(), job.lastSecond().mean(), false, false)));
     }
 
     @Override
-    public Phase reading(ReadingTaken it) {
+    public PlanPhase reading(ReadingTaken it) {
         if (watch.isEmpty()) {
             return ask(it.smoothed()).reading(it);
         }
@@ -50,17 +50,17 @@ record Settling(Job job, Optional<SettlingWatch> watch) implements Phase {
     }
 
     @Override
-    public Phase next() {
+    public PlanPhase next() {
         return job.preliminaries().next(job);
     }
 
     @Override
-    public Phase skip() {
+    public PlanPhase skip() {
         return AtAdjuster.begin(job).skip();
     }
 
     @Override
-    public Phase back() {
+    public PlanPhase back() {
         job.say(Work.WentBack::new);
         return skip();
     }

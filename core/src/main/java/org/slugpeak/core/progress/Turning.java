@@ -18,7 +18,7 @@ record Turning(Job job, StuckWatch stuck, boolean twoPeaks) implements InHand {
     }
 
     @Override
-    public Phase reading(ReadingTaken it) {
+    public PlanPhase reading(ReadingTaken it) {
         return switch (stuck.see(job.nowNanos(), it.smoothed())) {
             case NOTHING -> this;
             case TELL -> stillShort(it.ofBest());
@@ -26,13 +26,13 @@ record Turning(Job job, StuckWatch stuck, boolean twoPeaks) implements InHand {
         };
     }
 
-    private Phase stillShort(double ofBest) {
+    private PlanPhase stillShort(double ofBest) {
         double missingDb = Math.abs(Decibels.of(ofBest));
         job.say(at -> new Guard.StillShort(at, Double.isFinite(missingDb) ? missingDb : Double.NaN));
         return this;
     }
 
-    private Phase beginAgain() {
+    private PlanPhase beginAgain() {
         job.say(Guard.BegunAgain::new);
         return AtAdjuster.begin(job);
     }
@@ -44,12 +44,12 @@ record Turning(Job job, StuckWatch stuck, boolean twoPeaks) implements InHand {
     }
 
     @Override
-    public Phase held() {
+    public PlanPhase held() {
         return twoPeaks ? Choosing.begin(this) : HandsOff.begin(job);
     }
 
     @Override
-    public Phase twoPeaks(TwoPeaks it) {
+    public PlanPhase twoPeaks(TwoPeaks it) {
         job.say(at -> new Guard.TwoMaxima(at, it.dipDb()));
         return new Turning(job, stuck, true);
     }

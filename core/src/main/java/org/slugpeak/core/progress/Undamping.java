@@ -9,13 +9,13 @@ import org.slugpeak.core.session.Request;
  *
  * @param watch tells when the hand is out of the set again
  */
-record Undamping(Job job, SettlingWatch watch) implements Phase {
+record Undamping(Job job, SettlingWatch watch) implements PlanPhase {
 
     /** Goes to the skirts, at once where no resistor is in the way. */
-    static Phase orSkirts(Job job) {
+    static PlanPhase orSkirts(Job job) {
         return job.connections()
                 .undamp()
-                .<Phase>map(damping -> {
+                .<PlanPhase>map(damping -> {
                     job.say(at -> new Request.Undamp(at, damping));
                     double level = job.lastSecond().mean();
                     return new Undamping(job, new SettlingWatch(job.nowNanos(), level, true, true));
@@ -24,18 +24,18 @@ record Undamping(Job job, SettlingWatch watch) implements Phase {
     }
 
     @Override
-    public Phase reading(ReadingTaken it) {
+    public PlanPhase reading(ReadingTaken it) {
         boolean seeksZero = job.route().step().goal().seek().signCounts();
         return watch.isDone(job.nowNanos(), it.smoothed(), seeksZero) ? next() : this;
     }
 
     @Override
-    public Phase next() {
+    public PlanPhase next() {
         return Checking.begin(job, CheckKind.SKIRTS, Settling::next);
     }
 
     @Override
-    public Phase skip() {
+    public PlanPhase skip() {
         return next();
     }
 }

@@ -9,71 +9,71 @@ import org.slugpeak.core.session.TwoPeaks;
  * How far the work on one step of a plan has got. Whatever happens is answered with the phase that comes of it; what says nothing to a
  * phase leaves it as it is. One thread at a time.
  */
-sealed interface Phase
+sealed interface PlanPhase
         permits AtAdjuster, Settling, Ending, Resuming, Undamping, Checking, Halving, Halving.Clamping, Over {
 
     /** A trusted reading; the job has seen it already. */
-    default Phase reading(ReadingTaken it) {
+    default PlanPhase reading(ReadingTaken it) {
         return this;
     }
 
     /** The finder has said to turn back, or to stop. */
-    default Phase verdict() {
+    default PlanPhase verdict() {
         return this;
     }
 
     /** The reading has stayed at the best. */
-    default Phase held() {
+    default PlanPhase held() {
         return this;
     }
 
     /** Two maxima in one travel. */
-    default Phase twoPeaks(TwoPeaks it) {
+    default PlanPhase twoPeaks(TwoPeaks it) {
         return this;
     }
 
     /** A travel without a maximum. */
-    default Phase noPeak(NoPeakReason reason) {
+    default PlanPhase noPeak(NoPeakReason reason) {
         return this;
     }
 
     /** A session with this plan begins. */
-    default Phase begun() {
+    default PlanPhase begun() {
         return this;
     }
 
     /** An adjuster was begun or ended: from here on the log knows of it. */
-    default Phase adjuster(Adjuster it) {
+    default PlanPhase adjuster(Adjuster it) {
         return this;
     }
 
     /** The end of the adjuster, which the log knows of next, leads back. */
-    default Phase wentBack() {
+    default PlanPhase wentBack() {
         return this;
     }
 
     /** A check is over. */
-    default Phase checkOver() {
+    default PlanPhase checkOver() {
         return this;
     }
 
     /** The reading does not follow the generator. */
-    default Phase flattened() {
+    default PlanPhase flattened() {
         return this;
     }
 
     /** The user's key: it is set, it is done, it is this one. */
-    default Phase next() {
+    default PlanPhase next() {
         return this;
     }
 
     /** The user's key: leave it. */
-    default Phase skip() {
+    default PlanPhase skip() {
         return this;
     }
 
     /** The user's key: one step back. */
-    default Phase back() {
+    default PlanPhase back() {
         return this;
     }
 }
