@@ -4,6 +4,8 @@ package org.slugpeak.core.peak;
  * Keeps single wild readings out without holding up a real change: a reading far from the last good one is set aside until
  * the next ones tell. Where they agree with it, all of them go on; where they return, it was a spike. Ordinary readings are
  * never delayed.
+ *
+ * <p>Where none of many in a row agrees with another, the usual jump is another one: it is learnt anew ({@link Spread}), and they are ordinary.
  */
 final class Despiker {
 
@@ -27,8 +29,6 @@ final class Despiker {
     private static final double CONFIRM_SECONDS = 0.06;
     /** Most readings to set aside. */
     private static final int MOST = 4;
-    /** So many strangers in a row that the last good reading must be what was wrong. */
-    private static final int STRANGERS = 8;
     /** Readings whose jumps are remembered. */
     private static final double MEMORY = 32;
 
@@ -36,7 +36,6 @@ final class Despiker {
     private final long[] times = new long[MOST];
     private final Spread jumps = new Spread(MEMORY);
     private int held;
-    private int strangers;
     private boolean begun;
     private double last;
 
@@ -51,7 +50,6 @@ final class Despiker {
         jumps.add(jump, 0);
         if (jumps.seen() < 4 || Math.abs(jump) <= limit) {
             held = 0;
-            strangers = 0;
             last = value;
             return Outcome.GOOD;
         }
@@ -59,17 +57,15 @@ final class Despiker {
     }
 
     private Outcome setAside(long tNanos, double value, double limit, double intervalSeconds) {
-        strangers++;
         if (held > 0 && !agrees(value, limit)) {
             held = 0;
         }
         values[held] = value;
         times[held] = tNanos;
         held++;
-        if (held <= toConfirm(intervalSeconds) && strangers < STRANGERS) {
+        if (held <= toConfirm(intervalSeconds)) {
             return Outcome.WAIT;
         }
-        strangers = 0;
         last = value;
         return Outcome.STEP;
     }
@@ -109,6 +105,5 @@ final class Despiker {
     void gap() {
         begun = false;
         held = 0;
-        strangers = 0;
     }
 }

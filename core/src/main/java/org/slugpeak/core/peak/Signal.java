@@ -86,8 +86,8 @@ final class Signal {
         Jump.Settled what = jump.settle(level, sight.slope.perSecond());
         if (!Double.isNaN(loweredFrom) && Jump.isSame(loweredFrom, level)) {
             best.recall(loweredBest);
+            listener.hint(tNanos, Hint.SIGNAL_BACK, Decibels.apart(level, loweredFrom));
             loweredFrom = Double.NaN;
-            listener.hint(tNanos, Hint.SIGNAL_BACK, Decibels.apart(level, jump.before()));
             return Seen.GOES_ON;
         }
         return switch (what) {

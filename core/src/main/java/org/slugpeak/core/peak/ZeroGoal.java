@@ -6,8 +6,13 @@ package org.slugpeak.core.peak;
  */
 final class ZeroGoal implements HuntGoal {
 
-    /** A side counts once the reading has stood out of the noise by so many sigma. */
+    /** The other side counts once the reading has stood out of the noise there by so many sigma. */
     private static final double STANDS_OUT = 5;
+    /**
+     * A swing, and with it the first side, counts only from so many: noise about nothing is none. Chosen: more than a mean of normal noise
+     * ever shows, and far below the swing of a discriminator.
+     */
+    private static final double SWINGS = 8;
     /** The zero is reached within this part of the swing, or within {@link #SAME} sigma. */
     private static final double AT_ZERO = 0.01;
 
@@ -53,9 +58,16 @@ final class ZeroGoal implements HuntGoal {
         return many * sight.level.sigma();
     }
 
+    /** Surely more than noise, as well as the noise is known by now. */
+    private boolean isSwing() {
+        return size() > sigmas(SWINGS * sight.front.noise.margin());
+    }
+
     @Override
     public Seen look(long tNanos) {
-        swing = Math.max(swing, size() - sight.level.sigma());
+        if (isSwing()) {
+            swing = Math.max(swing, size() - sight.level.sigma());
+        }
         noteSign(tNanos);
         noteQuiet(tNanos);
         return hasChangedSides() ? Seen.AWAY : Seen.NOTHING;
@@ -79,7 +91,7 @@ final class ZeroGoal implements HuntGoal {
     }
 
     private boolean hasChangedSides() {
-        if (size() <= Math.max((wasAt ? OVERSHOT : AT_ZERO) * swing, sigmas(STANDS_OUT))) {
+        if (swing == 0 || size() <= Math.max((wasAt ? OVERSHOT : AT_ZERO) * swing, sigmas(STANDS_OUT))) {
             return false;
         }
         int before = side;

@@ -126,6 +126,7 @@ class SignalTest {
         jumpTo(1.05, 1);
         assertEquals(Seen.GOES_ON, last());
         assertEquals(List.of("best-aged", "signal-back"), told.words());
+        assertEquals(20 * Math.log10(1.05), told.first("signal-back").value(), 1e-6, "from the old level");
         assertEquals(MARK, best.mark());
         jumpTo(0.5, 3);
         assertEquals(2, told.count("best-aged"), "the level may be turned down again");

@@ -168,6 +168,27 @@ class ZeroTest {
         assertEquals(List.of("passed"), told.words());
     }
 
+    /** The generator is off: nothing but 0.2 mV of noise about nothing, in forty beginnings of half a minute. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2, 5, 10, 50, 200, 1000})
+    void whereThereIsNoSignalThereIsNoZero(double rate) {
+        for (int seed = 0; seed < 40; seed++) {
+            Gauss gauss = new Gauss(seed);
+            PeakFinder other = PeakFinder.create(PeakSettings.defaults().withSeek(Seek.ZERO), told);
+            new Readings(other, rate, 0).follow(30, t -> 0.000_2 * gauss.next());
+            assertEquals(List.of(), told.words(), "seed " + seed);
+            assertTrue(Double.isNaN(other.best()));
+        }
+    }
+
+    @Test
+    void aSwingThatCameAfterTheNoiseIsPassedAsSoonAsAnyOther() {
+        rest(0, 20);
+        cross();
+        assertEquals(List.of("passed"), told.words());
+        assertEquals(20 + 1 + 3 / 1.2, told.first("passed").tNanos() / 1e9, 0.1);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {1, -1})
     void theTrendIsThatOfTheMagnitude(double side) {
