@@ -98,6 +98,20 @@ class AtTheBestTest {
     }
 
     @Test
+    void theNextAdjusterHasNotDrifted() {
+        passDrifted();
+        backTo(0.1);
+        follow(1, t -> below(0.1 + 2 * t * t));
+        follow(1, t -> below(2.1));
+        finder.restart();
+        told.all.clear();
+        pass();
+        backTo(0.14);
+        follow(2, t -> below(0.14 - 0.01 * t));
+        assertEquals(0, told.count("returned"), told.all.toString());
+    }
+
+    @Test
     void aTopThatIsLowerByMoreIsAnotherAndTheBestStays() {
         pass();
         double best = finder.best();

@@ -181,6 +181,55 @@ class DwellTest {
             assertEquals(List.of("best-aged"), told.words());
         }
 
+        /**
+         * A best that is unsure by a fifth of a percent may be too high by two of that. A quarter of a percent, what drifts away in half of the
+         * mean over the stay, is counted too much.
+         */
+        @ParameterizedTest
+        @CsvSource({"0.006, HELD", "0.007, SHORT"})
+        void twoSigmaOfTheBestMayBeMissingBesides(double besides, Stay expected) {
+            best(0.002);
+            level.follow(15, t -> below(t / 60) - besides);
+            assertEquals(expected, stayAt(t -> below((15 + t) / 60) - besides));
+        }
+
+        /**
+         * To and fro by half a thousandth, which makes two means of 1.28 s unsure by 0.0002 together. In the fifteen times as long since the
+         * best that has become 0.003, twice of which may be missing.
+         */
+        @ParameterizedTest
+        @CsvSource({"0.004, HELD", "0.0085, SHORT"})
+        void howUnsureItsSpeedIsCountsForTheWholeTimeSinceTheBest(double besides, Stay expected) {
+            ToAndFro noise = new ToAndFro(0.000_5);
+            best(0);
+            level.follow(15, t -> below(t / 60) - besides + noise.next());
+            assertEquals(expected, stayAt(t -> below((15 + t) / 60) - besides + noise.next()));
+        }
+
+        /** In noise that hides the movement but not what was lost. */
+        @ParameterizedTest
+        @CsvSource({"2.5, HELD", "3.5, SHORT"})
+        void whatFallsFasterIsNoDrift(double dbAMinute, Stay expected) {
+            ToAndFro noise = new ToAndFro(0.006);
+            best(0);
+            level.follow(15, t -> below(dbAMinute * t / 60) + noise.next());
+            assertEquals(expected, stayAt(t -> below(dbAMinute * (15 + t) / 60) + noise.next()));
+        }
+
+        /** A dwell of half a second, and a pause of the readings in it: two means of 0.64 s have not been seen since. */
+        @Test
+        void noDriftIsMeasuredAcrossAGap() {
+            best(0);
+            level.follow(15, t -> below(t / 60));
+            level.blocks.front.pyramid.clear();
+            level.sight.gap();
+            Dwell quick = new Dwell(level.sight, best, 500_000_000L, told);
+            long since = level.nowNanos();
+            level.by(t -> stay = quick.stay(t, since));
+            level.follow(0.88, t -> below((15 + t) / 60));
+            assertEquals(Stay.SHORT, stay);
+        }
+
         @Test
         void aLevelThatRestsHasNotDrifted() {
             best(0);

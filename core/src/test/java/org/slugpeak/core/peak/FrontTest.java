@@ -179,6 +179,31 @@ class FrontTest {
         assertEquals(105, noted.blocks.size());
     }
 
+    /** What was said to be a gap is none again because of the time it took. */
+    @Test
+    void thePauseAfterAGapThatWasSaidIsNoOther() {
+        rest(50, 100, 1);
+        front.gap(noted);
+        seconds += 3;
+        rest(50, 5, 1);
+        assertEquals(1, noted.interruptions);
+    }
+
+    /** A larger signal may bring more noise along, which is learnt from the jump on. */
+    @Test
+    void afterAJumpTheNoiseIsAnother() {
+        Gauss gauss = new Gauss(1);
+        for (int i = 0; i < 600; i++) {
+            read(50, 1 + 0.000_1 * gauss.next());
+        }
+        for (int i = 0; i < 40; i++) {
+            read(50, 2 + 0.002 * gauss.next());
+        }
+        assertEquals(1, noted.jumps.size());
+        assertEquals(0.002, front.noise.white(0, 2), 0.000_8);
+        assertTrue(front.noise.seen() < 40);
+    }
+
     @Test
     void theReadingsOfAnUnfinishedBlockAreLeftAtAGap() {
         rest(200, 402, 1);

@@ -74,4 +74,14 @@ class PaceTest {
         }
         assertEquals(6, pace.blockSize());
     }
+
+    /** So short a record of the interval may be wrong. */
+    @Test
+    void theFirstLookIsAtTheEighthReading() {
+        Pace pace = new Pace();
+        for (int i = 1; i < 8; i++) {
+            assertFalse(pace.look(0.005));
+        }
+        assertTrue(pace.look(0.005));
+    }
 }

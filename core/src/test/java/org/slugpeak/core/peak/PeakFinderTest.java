@@ -202,6 +202,20 @@ class PeakFinderTest {
             assertTrue(finder.best() < 1);
         }
 
+        /** The generator was halved, and what follows is multiplied by two to go on where it was: so is the meter's own noise. */
+        @Test
+        void learnsTheNoiseAnewOnAnotherScaleAndKeepsTheBest() {
+            Readings fine = new Readings(finder, 50, 0.000_5).rest(1, 0.5);
+            fine.follow(5, t -> 0.5 + 0.1 * (t - 1));
+            double best = finder.best();
+            assertEquals(Trend.RISING, finder.trend());
+            finder.scaleChanged();
+            assertEquals(Trend.STEADY, finder.trend());
+            assertEquals(best, finder.best());
+            new Readings(finder, 50, 0.01).skip(fine.seconds()).rest(60, 1);
+            assertEquals(0, told.count("passed"), told.all.toString());
+        }
+
         @Test
         void keepsTheBestOverAGap() {
             meter.follow(6, resonance(12, 5));
@@ -223,6 +237,32 @@ class PeakFinderTest {
             assertEquals(1, told.count("passed"));
             assertEquals(-1, finder.best(), 0.005);
             assertTrue(finder.belowBestDb() > 0);
+        }
+
+        /** The fourth reading is the first that is judged, and the best where they come down to zero from it. */
+        @Test
+        void knowsTheSignFromTheFirstReading() {
+            new Readings(finder, 50, 0.000_01).follow(0.4, t -> -1 + 0.5 * t);
+            assertEquals(-0.96, finder.best(), 0.004);
+            assertEquals(Trend.FALLING, finder.trend());
+        }
+
+        /** The zero of the instrument is a little beside zero while the generator is off. */
+        @Test
+        void takesTheLargerOfTwoSignsForThatOfTheSignal() {
+            Readings steady = new Readings(finder, 50, 0.000_01);
+            steady.rest(2, 0.1).rest(2, -0.5).rest(1, -0.45);
+            assertEquals("negative-going", told.words().get(0));
+            assertEquals(-0.5, finder.best(), 0.002);
+            assertEquals(-0.45, finder.smoothed(), 0.002);
+        }
+
+        @Test
+        void takesNoSmallerOneForIt() {
+            Readings steady = new Readings(finder, 50, 0.000_01);
+            steady.rest(2, 0.1).rest(3, -0.003).rest(2, 0.1);
+            assertEquals(List.of("signal-gone", "signal-back"), told.words());
+            assertEquals(0.1, finder.best(), 0.000_1);
         }
 
         @Test

@@ -109,6 +109,21 @@ class TurnThresholdTest {
         assertEquals(1, toldAt);
     }
 
+    /** Means of one, two and four readings are used however slow the meter is; of eight, which show a smaller fall, only up to six seconds. */
+    @ParameterizedTest
+    @CsvSource({"0.7, 2.2, 12, 20", "0.8, 2.2, 0, 5", "0.8, 4, 20, 20", "5, 4, 20, 20"})
+    void aSlowMeterTellsASmallFallOnlyWithinSixSeconds(double secondsOfABlock, double sigmas, int least, int most) {
+        blockSeconds = secondsOfABlock;
+        int falls = 0;
+        for (long seed = 1; seed <= 20; seed++) {
+            begin(seed);
+            restAtTheTop(400);
+            noisy(16, i -> 1 - sigmas * SIGMA);
+            falls += told.size();
+        }
+        assertTrue(falls >= least && falls <= most, "told " + falls + " times in 20");
+    }
+
     @Test
     void whatCameBeforeAnAssumptionIsNeitherHighNorLow() {
         noisy(300, i -> 1);
