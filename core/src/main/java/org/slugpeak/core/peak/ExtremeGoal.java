@@ -166,7 +166,7 @@ final class ExtremeGoal implements HuntGoal {
     }
 
     private void tellReversed(long tNanos) {
-        double deeper = DEEPER * comingBack.deepest() / Math.abs(best.value());
+        double deeper = DEEPER * comingBack.dip() / Math.abs(best.value());
         turns.least(Math.max(LEAST_FALL, Math.min(deeper, DEEPEST_DIP)));
         listener.noPeak(tNanos, NoPeakReason.REVERSED);
     }

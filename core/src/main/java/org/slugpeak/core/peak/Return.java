@@ -31,6 +31,8 @@ final class Return {
     private static final double MISSED_DB = 0.15;
     /** A single wild mean shall not decide that the level is back; where its noise is more than {@link #NEAR_DB}, one twice as long has to. */
     private static final double STEADY_SECONDS = 0.35;
+    /** A dip is as deep as means of this length show: {@link Sway} looks at the same. */
+    private static final double DIP_SECONDS = 0.05;
 
     private static final double NEAR = Decibels.lost(NEAR_DB);
     private static final double STALLED = Decibels.lost(STALLED_DB);
@@ -42,6 +44,7 @@ final class Return {
     private final Haste haste;
     private double goal;
     private double deepest;
+    private double dip;
     private int missedBefore;
 
     Return(Sight sight, Best best, Haste haste) {
@@ -59,15 +62,16 @@ final class Return {
         missedBefore = backTo < best.value() ? missedBefore + 1 : missedBefore;
         goal = backTo;
         deepest = loss();
+        dip = lossAtOnce();
     }
 
     void restart() {
         missedBefore = 0;
     }
 
-    /** The most that was missing since the pass. */
-    double deepest() {
-        return deepest;
+    /** The most that was missing since the pass, for as short a time as a beat's dip lasts. */
+    double dip() {
+        return dip;
     }
 
     /** The hand stopped short by so much. */
@@ -77,6 +81,7 @@ final class Return {
 
     void look(long tNanos) {
         deepest = Math.max(deepest, loss());
+        dip = Math.max(dip, lossAtOnce());
         if (isSoonThere() && loss() <= (1 - RECOVERED) * deepest && !isNear()) {
             haste.comesSoon(tNanos, missing(), mayMiss());
         }
@@ -88,6 +93,13 @@ final class Return {
 
     private double lossOver(double seconds) {
         return goal - sight.meanOver(seconds);
+    }
+
+    /** The smoothed level knows of slow noise, and hardly follows it: a turn is seen in means that do. */
+    private double lossAtOnce() {
+        int octave = sight.front.octave(DIP_SECONDS);
+        double surely = SURELY * sight.front.noise.white(octave, goal);
+        return Math.max(loss(), goal - sight.front.pyramid.mean(octave) - surely);
     }
 
     /** One sigma of a loss over so many seconds. */

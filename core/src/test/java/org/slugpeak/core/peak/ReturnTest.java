@@ -128,9 +128,7 @@ class ReturnTest {
         void fromTheDeepestSinceThePass() {
             passed(0, 0.5);
             follow(5, t -> below(2));
-            assertEquals(1 - below(2), comingBack.deepest() / Watched.VOLTS, 1e-4);
             follow(5, t -> below(0.9));
-            assertEquals(1 - below(2), comingBack.deepest() / Watched.VOLTS, 1e-4);
             assertTrue(comingBack.hasRecovered());
         }
 
@@ -142,6 +140,29 @@ class ReturnTest {
             rest(3, below(0.16));
             comingBack.missed((1 - below(0.16)) * Watched.VOLTS);
             assertEquals(back, stopsAt(missingDb));
+        }
+    }
+
+    @Nested
+    class Dips {
+
+        @Test
+        void theDipIsTheDeepestSinceThePass() {
+            passed(0, 0.5);
+            assertEquals(1 - below(0.5), comingBack.dip() / Watched.VOLTS, 1e-4);
+            follow(5, t -> below(2));
+            follow(5, t -> below(0.9));
+            assertEquals(1 - below(2), comingBack.dip() / Watched.VOLTS, 1e-4);
+        }
+
+        /** The smoothed level leaves a beat that it knows out. */
+        @Test
+        void theDipOfABeatIsAsDeepAsMeansOfATwentiethOfASecondShow() {
+            best.recall(new Best.Mark(Watched.VOLTS, 0, 0));
+            move(10, t -> 1 + 0.01 * Math.sin(2 * Math.PI * 3 * t));
+            comingBack.begin(Watched.VOLTS);
+            follow(1, t -> 1 + 0.01 * Math.sin(2 * Math.PI * 3 * t));
+            assertEquals(0.01, comingBack.dip() / Watched.VOLTS, 0.002);
         }
     }
 
