@@ -9,8 +9,9 @@ import java.util.stream.DoubleStream;
  * @param seconds after the top, infinite if never
  * @param observerSeconds the same of the ideal observer
  * @param early passes told before the top
+ * @param evidence what the observer had seen when the finder told of it, in readings to a false flag
  */
-record Delay(double seconds, double observerSeconds, int early) {
+record Delay(double seconds, double observerSeconds, int early, double evidence) {
 
     private static final double REST_SECONDS = 1;
 
@@ -40,7 +41,8 @@ record Delay(double seconds, double observerSeconds, int early) {
         for (int i = 0; i < seconds.length; i++) {
             watcher.accept(Math.round(seconds[i] * 1e9), values[i]);
         }
-        return new Delay(passes.after - top, observer.flagSeconds(first) - top, passes.early);
+        Observer.Watch watch = observer.watch(first, Math.min(passes.after, seconds[seconds.length - 1]));
+        return new Delay(passes.after - top, watch.flagSeconds() - top, passes.early, watch.evidence());
     }
 
     private static double[] times(Family family, SplittableRandom random, double end) {

@@ -71,15 +71,31 @@ final class Observer {
         this.evidence = evidence;
     }
 
+    /**
+     * What it has seen.
+     *
+     * @param flagSeconds when it flags; never is infinite
+     * @param evidence the highest sum by a given time: an observer that flagged by then would wait, at rest, so many readings at least for a
+     *     false flag
+     */
+    record Watch(double flagSeconds, double evidence) {}
+
     /** When it flags, given the first reading at which the top may be behind; never is infinite. */
     double flagSeconds(int first) {
-        for (int i = first; i < seconds.length; i++) {
+        return watch(first, Double.NEGATIVE_INFINITY).flagSeconds();
+    }
+
+    /** Watches until it flags, and until a time. */
+    Watch watch(int first, double untilSeconds) {
+        double flag = Double.POSITIVE_INFINITY;
+        double highest = 0;
+        for (int i = first; i < seconds.length && (seconds[i] <= untilSeconds || Double.isInfinite(flag)); i++) {
             begin(i);
-            if (sum(i) >= flagsAt) {
-                return seconds[i];
-            }
+            double sum = sum(i);
+            flag = sum >= flagsAt ? Math.min(flag, seconds[i]) : flag;
+            highest = seconds[i] <= untilSeconds ? Math.max(highest, sum) : highest;
         }
-        return Double.POSITIVE_INFINITY;
+        return new Watch(flag, highest);
     }
 
     private void begin(int reading) {

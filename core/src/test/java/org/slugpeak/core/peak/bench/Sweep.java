@@ -59,7 +59,7 @@ record Sweep(String group, Family family, Disturbance.Maker noise, Evidence.Law 
         return sweeps;
     }
 
-    private static Family slug(String name, double rate, Family.Law times) {
+    static Family slug(String name, double rate, Family.Law times) {
         return new Family("slug " + name, IF_SLUG, 40, rate, 0, times, Family.Habit.PLAIN);
     }
 
@@ -87,7 +87,7 @@ record Sweep(String group, Family family, Disturbance.Maker noise, Evidence.Law 
                 Coloured.of(LOW, Coloured.tone(part, hertz)));
     }
 
-    private static Sweep flicker(Family family, double sigma) {
+    static Sweep flicker(Family family, double sigma) {
         return new Sweep(
                 "1/f",
                 family,
