@@ -41,6 +41,17 @@ class DespikerTest {
         assertEquals(outcome, offer(value));
     }
 
+    /** Of three jumps nobody knows yet what is usual. */
+    @ParameterizedTest
+    @CsvSource({"2, GOOD", "3, WAIT"})
+    void theFourthJumpIsTheFirstThatIsJudged(int jumpsBefore, Outcome outcome) {
+        Despiker young = new Despiker();
+        for (int i = 0; i <= jumpsBefore; i++) {
+            young.offer(i, 1 + 0.01 * (i % 2), INTERVAL);
+        }
+        assertEquals(outcome, young.offer(9, 5, INTERVAL));
+    }
+
     @Test
     void aSpikeIsLeftOut() {
         assertEquals(Outcome.WAIT, offer(2));

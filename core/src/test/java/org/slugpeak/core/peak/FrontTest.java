@@ -138,6 +138,14 @@ class FrontTest {
         assertEquals(jumps, noted.jumps.size());
     }
 
+    @ParameterizedTest
+    @CsvSource({"186, 222, 1", "170, 228, 0", "2.2, 1.8, 1", "1700, 2100, 1", "700, 900, 0"})
+    void aPowerOfTenIsOneFromAnyLevel(double first, double second, int jumps) {
+        rest(3, 30, 20);
+        read(3, first, second);
+        assertEquals(jumps, noted.jumps.size());
+    }
+
     @Test
     void ofReadingsThatComeLateOnlyTheLastIsSeenInTime() {
         rest(50, 100, 1);
@@ -194,7 +202,7 @@ class FrontTest {
     void afterAJumpTheNoiseIsAnother() {
         Gauss gauss = new Gauss(1);
         for (int i = 0; i < 600; i++) {
-            read(50, 1 + 0.000_1 * gauss.next());
+            read(50, 1 + 0.001 * gauss.next());
         }
         for (int i = 0; i < 40; i++) {
             read(50, 2 + 0.002 * gauss.next());

@@ -35,8 +35,8 @@ class HasteTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1.49, 0.6", "1.51, 0.3"})
-    void laterThanASecondAndAHalfItIsAnotherMovement(double afterSeconds, double leadSeconds) {
+    @CsvSource({"1.49, 0.6", "1.5, 0.3"})
+    void fromASecondAndAHalfOnItIsAnotherMovement(double afterSeconds, double leadSeconds) {
         overshoots(afterSeconds);
         assertEquals(leadSeconds, haste.leadSeconds(), 1e-12);
     }

@@ -63,6 +63,14 @@ class SlowNoiseTest {
         }
     }
 
+    /** Twice as much white noise in a single block is taken off as the square of it. */
+    @Test
+    void flickerUnderWhiteNoiseReachesAsFar() {
+        double anOctave = 0.001;
+        feed(FAST_SECONDS, 600, 2 * anOctave, flicker(anOctave));
+        assertTrue(reach(8) >= 12 * anOctave && reach(8) <= 24 * anOctave, "reach " + reach(8));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0.000_2, 0.005})
     void whiteNoiseHasNoFlicker(double white) {

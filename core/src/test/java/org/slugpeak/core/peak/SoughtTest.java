@@ -74,4 +74,10 @@ class SoughtTest {
     void withoutABestThereIsNoDistance(Seek seek) {
         assertTrue(Double.isNaN(seek.distanceDb(Double.NaN)));
     }
+
+    @ParameterizedTest
+    @CsvSource({"RISING, rising", "FALLING, falling", "STEADY, steady"})
+    void aWayIsRecordedByItsWord(Trend way, String word) {
+        assertEquals(word, way.code());
+    }
 }

@@ -73,6 +73,13 @@ class TopHeightTest {
     }
 
     /** What it would be if the means were extrapolated over the corner is 1 percent more. */
+    /** The top of a beat is not the top of the curve. */
+    @Test
+    void slowNoiseMakesItNoHigherThanItGoes() {
+        follow(1500, i -> 1 + 0.005 * Math.sin(2 * Math.PI * 0.7 * Blocks.SECONDS * i));
+        assertTrue(top.value() / VOLTS < 1.004, "value " + top.value() / VOLTS);
+    }
+
     @Test
     void aHandThatStopsAtTheTopMakesItNoHigher() {
         follow(100, i -> 0.5 + 0.005 * i);

@@ -88,6 +88,17 @@ class ZeroTest {
         assertEquals(-0.04, told.first("returned").value() / SWING, 0.012);
     }
 
+    /** A hand that turned back at once has to make good half of it, however fast it comes. */
+    @Test
+    void noReturnIsToldBeforeHalfOfTheWayBack() {
+        rest(1, 1);
+        turn(1, -0.05, 3);
+        rest(-0.05, 1);
+        turn(-0.05, 0, 0.3);
+        assertEquals(List.of("passed", "returned"), told.words());
+        assertEquals(-0.025, told.first("returned").value() / SWING, 0.006);
+    }
+
     @Test
     void whoCreepsIsThereWithinAHundredth() {
         cross();
