@@ -67,7 +67,7 @@ public final class CurveFile {
         }
         if (!mistakes.isEmpty()) {
             throw new BadInput(file + ", " + Listing.of(mistakes, ", ")
-                    + ": expected frequency in kHz and level, both above zero, for example 455,0.82");
+                    + ": expected frequency in kHz, above zero, and level, for example 455,0.82");
         }
         return List.copyOf(points);
     }
@@ -87,7 +87,10 @@ public final class CurveFile {
      * @throws BadInput where it is there, or cannot be written
      */
     public static void write(Path file, List<ResponsePoint> points) throws BadInput {
-        double top = points.stream().mapToDouble(ResponsePoint::level).max().orElse(1);
+        double top = points.stream()
+                .mapToDouble(point -> Math.abs(point.level()))
+                .max()
+                .orElse(1);
         List<String> lines = new ArrayList<>(List.of(HEADING));
         for (ResponsePoint each : points) {
             lines.add(String.format(
@@ -95,7 +98,7 @@ public final class CurveFile {
                     "%s,%s,%.3f",
                     each.hz() / 1e3,
                     each.level(),
-                    Rounded.to(Decibels.of(each.level() / top), 3)));
+                    Rounded.to(Decibels.of(Math.abs(each.level()) / top), 3)));
         }
         try (Draft draft = Draft.of(file)) {
             draft.out().write((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));

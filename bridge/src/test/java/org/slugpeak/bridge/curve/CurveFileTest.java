@@ -44,7 +44,7 @@ class CurveFileTest {
         Path file = Files.writeString(folder.resolve("curve.csv"), "450,0.4\n451\n452,-1\n453,x\nwhat,now\n");
         String message = assertThrows(BridgeException.class, () -> CurveFile.read(file, false))
                 .getMessage();
-        assertTrue(message.contains("line 2, line 3, line 4, line 5"), message);
+        assertTrue(message.contains("line 2, line 4, line 5"), message);
         assertTrue(message.contains("455,0.82"), message);
     }
 

@@ -18,6 +18,7 @@ import org.slugpeak.cli.curve.CurveGuide;
 import org.slugpeak.cli.curve.CurveOutput;
 import org.slugpeak.cli.curve.CurveText;
 import org.slugpeak.cli.curve.GeneratorControl;
+import org.slugpeak.cli.curve.SignedCurveText;
 import org.slugpeak.cli.open.OpenedSource;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
@@ -33,6 +34,7 @@ import org.slugpeak.core.curve.CurveProgress;
 import org.slugpeak.core.curve.CurveTiming;
 import org.slugpeak.core.curve.ResponseCurve;
 import org.slugpeak.core.curve.ResponsePoint;
+import org.slugpeak.core.curve.SignedCurve;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
@@ -78,6 +80,15 @@ public final class CurveCommand implements Callable<Integer> {
 
     @Option(names = "--centre", paramLabel = "F", converter = Frequency.class)
     private Optional<Double> centreHz = Optional.empty();
+
+    @Option(names = "--skirts", paramLabel = "F", converter = Frequency.class)
+    private Optional<Double> skirtsHz = Optional.empty();
+
+    @Option(names = "--discriminator")
+    private boolean discriminator;
+
+    @Option(names = "--swing", paramLabel = "F", converter = Frequency.class)
+    private Optional<Double> swingHz = Optional.empty();
 
     @Option(names = "--transformers", paramLabel = "N", defaultValue = "2")
     private int transformers;
@@ -141,7 +152,7 @@ public final class CurveCommand implements Callable<Integer> {
             throws BridgeException {
         SourceAddress address = new SourceAddress(from.orElseThrow());
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
-        CurveProgress progress = new CurveProgress(frequencies, timing, !withoutRest);
+        CurveProgress progress = new CurveProgress(frequencies, timing, !withoutRest, discriminator);
         CurveGuide guide = new CurveGuide(progress, !withoutRest, generator);
         int exitCode = SessionRunner.run(new SessionParts(
                 address.text(),
@@ -150,6 +161,9 @@ public final class CurveCommand implements Callable<Integer> {
                 AnalysisSettings.following(PeakSettings.defaults()),
                 guide));
         show(progress.points(), before);
+        if (progress.droppedSigns()) {
+            spec.commandLine().getErr().println(CurvePhrase.SIGNS_DROPPED.of());
+        }
         if (guide.failure().isPresent()) {
             throw guide.failure().get();
         }
@@ -176,15 +190,39 @@ public final class CurveCommand implements Callable<Integer> {
             CurveFile.write(csv.get(), measured);
         }
         try {
-            ResponseCurve curve = ResponseCurve.through(measured);
-            OptionalDouble centre = centreHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-            CurveText.describe(curve, centre, transformers).forEach(out::println);
-            if (!before.isEmpty()) {
-                out.println(CurveText.compare(ResponseCurve.through(before), curve));
-            }
+            describe(measured, before).forEach(out::println);
         } catch (Refused tooFew) {
             spec.commandLine().getErr().println(CurvePhrase.NO_CURVE.of(spec.qualifiedName(), tooFew.reason()));
         }
         out.flush();
+    }
+
+    private List<String> describe(List<ResponsePoint> measured, List<ResponsePoint> before) throws Refused {
+        List<String> lines = new ArrayList<>();
+        boolean signed = discriminator || SignedCurve.hasBothSigns(measured);
+        if (signed) {
+            SignedCurve curve = SignedCurve.through(measured);
+            lines.addAll(SignedCurveText.describe(measured.size(), curve, optional(centreHz), optional(swingHz)));
+        } else {
+            ResponseCurve curve = ResponseCurve.through(measured);
+            lines.addAll(CurveText.describe(curve, optional(centreHz), optional(skirtsHz), transformers));
+        }
+        if (!before.isEmpty()) {
+            lines.add(compare(before, measured, signed));
+        }
+        return lines;
+    }
+
+    private static String compare(List<ResponsePoint> before, List<ResponsePoint> now, boolean signed) throws Refused {
+        if (SignedCurve.hasBothSigns(before) != signed) {
+            return CurvePhrase.NOT_COMPARED.of();
+        }
+        return signed
+                ? SignedCurveText.compare(SignedCurve.through(before), SignedCurve.through(now))
+                : CurveText.compare(ResponseCurve.through(before), ResponseCurve.through(now));
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 }

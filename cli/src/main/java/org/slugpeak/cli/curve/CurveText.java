@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.slugpeak.cli.arithmetic.Table;
+import org.slugpeak.cli.quantity.Uncertain;
 import org.slugpeak.cli.words.CurvePhrase;
 import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.SafeHands;
@@ -19,13 +20,14 @@ import org.slugpeak.core.word.Refused;
 public final class CurveText {
 
     private static final double[] DOWN_DB = {3, 6, 20};
-    private static final double SKIRT_HZ = 5e3;
-
     /** Common practice, no source. */
     private static final double EVEN_SKIRTS_DB = 1;
 
     /** A dip counts where it is deeper than three times the usual scatter of a reading. */
     private static final double DIP_DB = 0.3;
+
+    /** Windings of which one is damped by a diode differ by as much at the most; common practice, no source. */
+    private static final double UNEQUAL_QS = 3;
 
     /** Points that scatter by more of the highest level are not those of equal tanks on one frequency. */
     private static final double POOR_FIT = 0.03;
@@ -37,10 +39,12 @@ public final class CurveText {
      *
      * @param curve as measured
      * @param centreHz where it should be centred, Hz; empty to take the middle of the -3 dB points
+     * @param skirtsHz how far from there the skirts are compared, Hz; empty for half the width 6 dB down
      * @param transformers how many the signal passes, for the model
      * @return lines
      */
-    public static List<String> describe(ResponseCurve curve, OptionalDouble centreHz, int transformers) {
+    public static List<String> describe(
+            ResponseCurve curve, OptionalDouble centreHz, OptionalDouble skirtsHz, int transformers) {
         List<String> lines = new ArrayList<>();
         double middle = centreHz.orElseGet(() ->
                 curve.passband(3).map(Passband::centreHz).orElse(curve.highest().hz()));
@@ -50,7 +54,7 @@ public final class CurveText {
                 .map(band -> CurvePhrase.CENTRE.of(Frequencies.kHz(band.centreHz())))
                 .orElseGet(CurvePhrase.NO_CENTRE::of));
         lines.add(widths(curve));
-        lines.add(skirts(curve, middle));
+        lines.add(skirts(curve, middle, skirtsHz.isPresent() ? skirtsHz : halfWidth(curve)));
         int humps = curve.humps(DIP_DB);
         lines.add(humps == 1 ? CurvePhrase.ONE_HUMP.of() : CurvePhrase.HUMPS.of(humps));
         lines.addAll(model(curve, transformers));
@@ -74,15 +78,25 @@ public final class CurveText {
         return table.text();
     }
 
-    private static String skirts(ResponseCurve curve, double middle) {
-        OptionalDouble difference = curve.skirtDifferenceDb(middle, SKIRT_HZ);
+    private static OptionalDouble halfWidth(ResponseCurve curve) {
+        return curve.passband(6).stream()
+                .mapToDouble(band -> band.widthHz() / 2)
+                .findFirst();
+    }
+
+    private static String skirts(ResponseCurve curve, double middle, OptionalDouble away) {
+        if (away.isEmpty()) {
+            return CurvePhrase.NO_SKIRTS.of();
+        }
+        double hz = away.getAsDouble();
+        OptionalDouble difference = curve.skirtDifferenceDb(middle, hz);
         String found = difference.isEmpty()
                 ? CurvePhrase.SKIRTS_UNKNOWN.of()
                 : CurvePhrase.SKIRTS_ARE.of(
-                        Rounded.to(curve.dbAt(middle - SKIRT_HZ).orElseThrow(), 1),
-                        Rounded.to(curve.dbAt(middle + SKIRT_HZ).orElseThrow(), 1),
+                        Rounded.to(curve.dbAt(middle - hz).orElseThrow(), 1),
+                        Rounded.to(curve.dbAt(middle + hz).orElseThrow(), 1),
                         verdict(difference.getAsDouble()));
-        return CurvePhrase.SKIRTS.of(Frequencies.kHz(middle), found);
+        return CurvePhrase.SKIRTS.of(Frequencies.kHz(hz), Frequencies.kHz(middle), found);
     }
 
     private static String verdict(double differenceDb) {
@@ -99,17 +113,21 @@ public final class CurveText {
             List<String> lines = new ArrayList<>();
             lines.add(CurvePhrase.MODEL.of(
                     name,
-                    Frequencies.kHz(fit.centreHz()),
-                    Frequencies.kHz(fit.centreSigmaHz()),
-                    fit.q(),
-                    fit.qSigma(),
-                    fit.kappa(),
-                    fit.kappaSigma(),
+                    Uncertain.text(fit.centreHz() / 1e3, fit.centreSigmaHz() / 1e3),
+                    Uncertain.text(fit.q(), fit.qSigma()),
+                    Uncertain.text(fit.kappa(), fit.kappaSigma()),
                     100 * fit.scatter()));
+            lines.add(CurvePhrase.UNEQUAL.of(fit.kappaIfQsDifferBy(UNEQUAL_QS)));
             if (fit.scatter() > POOR_FIT) {
                 lines.add(CurvePhrase.POOR_FIT.of());
             } else if (fit.isOverCoupled()) {
                 lines.add(CurvePhrase.OVER_COUPLED.of(SafeHands.safe()));
+            }
+            if (fit.bend().toe() > 0) {
+                lines.add(CurvePhrase.TOE.of());
+            }
+            if (fit.bend().limit() > 0) {
+                lines.add(CurvePhrase.LIMITED.of());
             }
             return lines;
         } catch (Refused undetermined) {

@@ -11,6 +11,7 @@ public enum CurvePhrase implements Saying {
     WIDTH,
     BEYOND_SPAN,
     SKIRTS,
+    NO_SKIRTS,
     SKIRTS_UNKNOWN,
     SKIRTS_ARE,
     EVEN,
@@ -21,6 +22,9 @@ public enum CurvePhrase implements Saying {
     ONE_PAIR,
     PAIRS,
     MODEL,
+    UNEQUAL,
+    TOE,
+    LIMITED,
     POOR_FIT,
     OVER_COUPLED,
     NO_MODEL,
@@ -36,7 +40,22 @@ public enum CurvePhrase implements Saying {
     OVERLOAD,
     READS,
     NO_REST,
-    NO_CURVE;
+    NO_CURVE,
+    ZERO,
+    OFF_CENTRE,
+    SLOPE,
+    LOWER_PEAK,
+    UPPER_PEAK,
+    PEAK_BEYOND,
+    PEAKS_UNEQUAL,
+    SWING,
+    NO_SWING,
+    ZERO_ROW,
+    SLOPE_ROW,
+    LOWER_ROW,
+    UPPER_ROW,
+    NOT_COMPARED,
+    SIGNS_DROPPED;
 
     @Override
     public String kind() {

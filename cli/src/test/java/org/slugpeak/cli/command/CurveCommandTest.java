@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,7 +55,7 @@ class CurveCommandTest {
         assertTrue(out.matches("(?s).*-3 dB 450\\.\\d\\d 459\\.\\d\\d 9\\.\\d\\d\\R.*"), out);
         assertTrue(out.contains("even within 1 dB"), out);
         assertTrue(out.contains("one hump"), out);
-        assertTrue(out.matches("(?s).*Q 70\\.\\d \\+- \\d.*coupling 1\\.0\\d \\+- 0\\.0.*"), out);
+        assertTrue(out.matches("(?s).*Q 70\\.\\d+ \\+- 0\\.\\d.*coupling 1\\.0\\d+ \\+- 0\\.0.*"), out);
     }
 
     @Test
@@ -78,6 +80,8 @@ class CurveCommandTest {
         assertTrue(out.contains("31 points, highest at 455.00 kHz"), out);
         assertTrue(out.contains("one hump"), out);
         assertTrue(out.contains("even within 1 dB"), out);
+        // Its true Q is 70 and its coupling 0.949; what the thermionic detector hides is in the uncertainty.
+        assertTrue(holds(out, "Q", 70) && holds(out, "coupling", 0.949), out);
         List<String> records = Files.readAllLines(log);
         assertTrue(records.stream().anyMatch(line -> line.contains("\"topic\":\"rest\"")), "no resting reading");
         assertTrue(
@@ -85,6 +89,47 @@ class CurveCommandTest {
                 "the generator's moves were taken for a slug's");
         CommandRun again = ask("--points " + log + " --centre 455");
         assertEquals(run.out(), again.out());
+    }
+
+    /** Whether the figure after the word and its uncertainty, twice, hold the truth. */
+    private static boolean holds(String out, String word, double truth) {
+        Matcher found =
+                Pattern.compile("\\b" + word + " ([0-9.]+) \\+- ([0-9.]+)").matcher(out);
+        return found.find()
+                && Math.abs(Double.parseDouble(found.group(1)) - truth) <= 2 * Double.parseDouble(found.group(2));
+    }
+
+    /** fm/scurve-points.csv: Q 60, critical, the secondary 20 kHz high; the table has the zero at 19.994 kHz. */
+    @Test
+    void tellsTheZeroOfADiscriminatorInAFile() throws IOException {
+        Path table = Path.of(System.getProperty("slugpeak.shared"), "reference", "fm", "scurve-points.csv");
+        StringBuilder text = new StringBuilder();
+        for (String line : Files.readAllLines(table)) {
+            if (line.startsWith("60,60,1,0,20,")) {
+                String[] fields = line.split(",", -1);
+                text.append(10_700 + Double.parseDouble(fields[5]))
+                        .append(',')
+                        .append(fields[8])
+                        .append('\n');
+            }
+        }
+        Path points = Files.writeString(folder.resolve("s.csv"), text);
+        CommandRun run = ask("--points " + points + " --centre 10.7MHz --swing 75 --compare " + points);
+        assertEquals(0, run.exitCode(), run.err());
+        assertTrue(run.out().contains("zero at 10719.9") || run.out().contains("zero at 10720.0"), run.out());
+        assertTrue(
+                run.out().contains("off the centre by 19.9") || run.out().contains("off the centre by 20.0"),
+                run.out());
+        assertTrue(run.out().contains("75.00 kHz to either side of the zero"), run.out());
+        assertTrue(squeezed(run).contains("slope a kHz"), run.out());
+        CommandRun mixed = ask("--points " + points + " --compare " + pair("hump.csv", 1));
+        assertTrue(mixed.out().contains("not compared"), mixed.out());
+    }
+
+    @Test
+    void comparesSkirtsWhereItIsTold() throws IOException {
+        CommandRun run = ask("--points " + pair("skirts.csv", 1) + " --transformers 1 --skirts 10 --centre 455");
+        assertTrue(run.out().contains("skirts 10.00 kHz to either side of 455.00 kHz"), run.out());
     }
 
     @Test

@@ -18,7 +18,7 @@ import org.slugpeak.core.session.SessionRecord;
 /**
  * Leads through a response curve, one generator frequency after the other. It hears every record of the session, says which
  * frequency is to be set, waits until the reading stands, and gives the point. Levels are magnitudes above the resting reading
- * where one was taken.
+ * where one was taken; those of a discriminator keep their sign.
  *
  * <pre>
  *   RESTING --check over--&gt; SETTING --set--&gt; WAITING --reading stands, or key--&gt; SETTING the next ... OVER
@@ -54,6 +54,7 @@ public final class CurveProgress implements RecordSink {
 
     private final List<Double> frequenciesHz;
     private final CurveTiming timing;
+    private final boolean keepsSign;
     private final StandingLevel level = new StandingLevel(STAND_NANOS);
     private final Map<Integer, Taken> taken = new TreeMap<>();
     private Optional<Taken> news = Optional.empty();
@@ -74,10 +75,12 @@ public final class CurveProgress implements RecordSink {
      * @param frequenciesHz in the order in which they are set, one or more
      * @param timing when a point is taken
      * @param restFirst whether the check of the resting reading comes first
+     * @param keepsSign whether readings below the rest are negative levels, as a discriminator's are
      */
-    public CurveProgress(List<Double> frequenciesHz, CurveTiming timing, boolean restFirst) {
+    public CurveProgress(List<Double> frequenciesHz, CurveTiming timing, boolean restFirst, boolean keepsSign) {
         this.frequenciesHz = List.copyOf(frequenciesHz);
         this.timing = timing;
+        this.keepsSign = keepsSign;
         this.phase = restFirst ? Phase.RESTING : Phase.SETTING;
     }
 
@@ -158,18 +161,31 @@ public final class CurveProgress implements RecordSink {
     }
 
     /**
-     * The points so far; those without a signal above rest are left out.
+     * The points so far; those without a signal above rest are left out, unless they keep their sign.
      *
      * @return in the order of the frequencies
      */
     public List<ResponsePoint> points() {
         List<ResponsePoint> points = new ArrayList<>();
         for (Taken each : taken.values()) {
-            if (each.level() > 0) {
-                points.add(new ResponsePoint(each.hz(), each.level()));
+            if (Double.isFinite(each.level())) {
+                points.add(new ResponsePoint(each.hz(), keepsSign ? each.level() : Math.abs(each.level())));
             }
         }
         return points;
+    }
+
+    /**
+     * Whether signs were dropped that a discriminator would have.
+     *
+     * @return true where readings lie clearly on both sides of the rest, and levels are magnitudes
+     */
+    public boolean droppedSigns() {
+        return !keepsSign
+                && SignedCurve.hasBothSigns(taken.values().stream()
+                        .filter(each -> Double.isFinite(each.level()))
+                        .map(each -> new ResponsePoint(each.hz(), each.level()))
+                        .toList());
     }
 
     /**
@@ -217,8 +233,9 @@ public final class CurveProgress implements RecordSink {
             return;
         }
         if (it.reading().condition().isTrusted()) {
-            level.see(nowNanos, Math.abs(it.reading().value() - rest));
-            moved = moved || Math.abs(level.mean() - levelBefore) > MOVED_SHARE * levelBefore;
+            double above = it.reading().value() - rest;
+            level.see(nowNanos, above);
+            moved = moved || Math.abs(level.mean() - levelBefore) > MOVED_SHARE * Math.abs(levelBefore);
         }
         boolean patient = nowNanos - sinceNanos >= timing.dwellNanos();
         boolean due = confirmed || patient || (timing.seesMove() && moved);
@@ -229,10 +246,9 @@ public final class CurveProgress implements RecordSink {
     }
 
     private void point() {
-        Taken point = new Taken(presentHz, level.mean());
-        taken.put(next, point);
-        news = Optional.of(point);
-        levelBefore = point.level();
+        levelBefore = level.mean();
+        taken.put(next, new Taken(presentHz, levelBefore));
+        news = Optional.of(new Taken(presentHz, keepsSign ? levelBefore : Math.abs(levelBefore)));
         toNext();
     }
 

@@ -17,7 +17,7 @@ public final class CurveRecords implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        if (record instanceof CurveWork.PointTaken point && point.hz() > 0 && point.level() > 0) {
+        if (record instanceof CurveWork.PointTaken point && point.hz() > 0 && Double.isFinite(point.level())) {
             points.put(point.hz(), new ResponsePoint(point.hz(), point.level()));
         }
     }

@@ -21,6 +21,8 @@ public final class LeastSquaresFit {
     /** Cube root of the machine's epsilon balances truncation against rounding in a central difference. */
     private static final double STEP = Math.cbrt(Math.ulp(1.0));
 
+    private static final double MOST_CORRELATED = 0.95;
+
     private static final int MOST_EVALUATIONS = 20_000;
     private static final double SINGULAR = 1e-16;
 
@@ -28,6 +30,8 @@ public final class LeastSquaresFit {
     private final RealVector sigmas;
     private final double residualSumOfSquares;
     private final double residualSigma;
+    private final int freedom;
+    private final double[] residuals;
 
     /** The form of a curve. */
     @FunctionalInterface
@@ -45,7 +49,8 @@ public final class LeastSquaresFit {
     private LeastSquaresFit(LeastSquaresOptimizer.Optimum optimum, int observations) {
         this.parameters = optimum.getPoint();
         this.residualSumOfSquares = optimum.getResiduals().dotProduct(optimum.getResiduals());
-        int freedom = observations - parameters.getDimension();
+        this.residuals = optimum.getResiduals().toArray();
+        this.freedom = observations - parameters.getDimension();
         this.residualSigma = Math.sqrt(residualSumOfSquares / freedom);
         this.sigmas = optimum.getSigma(SINGULAR).mapMultiply(residualSigma);
     }
@@ -139,5 +144,32 @@ public final class LeastSquaresFit {
      */
     public double residualSigma() {
         return residualSigma;
+    }
+
+    /**
+     * How many points there are more than parameters.
+     *
+     * @return 1 or more
+     */
+    public int freedom() {
+        return freedom;
+    }
+
+    /**
+     * By how much residuals that follow each other make the standard deviations larger than independent ones do: those of a form
+     * that is not the curve's run in long bows. {@code sqrt((1 + r)/(1 - r))} with r their correlation from point to point (the
+     * variance of a mean of a first-order autoregressive series, any book on time series).
+     *
+     * @return factor, 1 or more
+     */
+    public double bowing() {
+        double same = 0;
+        double next = 0;
+        for (int i = 1; i < residuals.length; i++) {
+            next += residuals[i] * residuals[i - 1];
+            same += residuals[i] * residuals[i];
+        }
+        double correlation = same > 0 ? Math.min(MOST_CORRELATED, Math.max(0, next / same)) : 0;
+        return Math.sqrt((1 + correlation) / (1 - correlation));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.word.Refused;
 
@@ -12,6 +13,14 @@ import org.slugpeak.core.word.Refused;
  * A response curve as it was measured, taken as straight in dB between its points. Immutable; any thread may use it.
  */
 public final class ResponseCurve {
+
+    /** A difference of two readings is beyond noise, among a hundred of them, from here on. */
+    private static final double NOISE_SIGMAS = 5;
+
+    /** Median of a third difference of normal deviates of one sigma, without its sign: 0.6745 sqrt(20). */
+    private static final double MEDIAN_THIRD_SIGMAS = 3.016;
+
+    private static final int FEW = 12;
 
     private final List<ResponsePoint> points;
     private final double topLevel;
@@ -24,14 +33,21 @@ public final class ResponseCurve {
     /**
      * A curve through points.
      *
-     * @param points three or more, in any order
+     * @param points three or more above zero, in any order; others have no signal above rest and are left out
      * @return the curve
      * @throws Refused where there are too few points, or two at one frequency
      */
     public static ResponseCurve through(List<ResponsePoint> points) throws Refused {
-        if (points.size() < 3) {
+        List<ResponsePoint> sorted =
+                sorted(points.stream().filter(point -> point.level() > 0).toList());
+        if (sorted.size() < 3) {
             throw new Refused("a response curve needs three points or more");
         }
+        return new ResponseCurve(sorted);
+    }
+
+    /** Ascending in frequency, no two at one. */
+    static List<ResponsePoint> sorted(List<ResponsePoint> points) throws Refused {
         List<ResponsePoint> sorted = new ArrayList<>(points);
         sorted.sort(Comparator.comparingDouble(ResponsePoint::hz));
         for (int i = 1; i < sorted.size(); i++) {
@@ -40,7 +56,7 @@ public final class ResponseCurve {
                         "two points stand at " + Math.round(sorted.get(i).hz()) + " Hz: keep one of them");
             }
         }
-        return new ResponseCurve(List.copyOf(sorted));
+        return List.copyOf(sorted);
     }
 
     /**
@@ -131,28 +147,54 @@ public final class ResponseCurve {
     }
 
     /**
-     * How many humps the curve has.
+     * How many humps the curve has, beyond its own noise.
      *
-     * @param dipDb a dip counts only where it is deeper than this on both sides, dB: three sigma of the readings, or more
+     * @param dipDb a dip counts only where it is deeper than this on both sides, dB
      * @return 1 or more
      */
     public int humps(double dipDb) {
+        double noise = NOISE_SIGMAS * noise();
         int humps = 1;
-        double top = db(0);
-        double bottom = Double.POSITIVE_INFINITY;
+        int top = 0;
+        int bottom = 0;
         for (int i = 1; i < points.size(); i++) {
-            double here = db(i);
-            bottom = Math.min(bottom, here);
-            if (top - bottom > dipDb && here - bottom > dipDb) {
+            bottom = db(i) < db(bottom) ? i : bottom;
+            if (isAbove(top, bottom, dipDb, noise) && isAbove(i, bottom, dipDb, noise)) {
                 humps++;
-                top = here;
-                bottom = here;
-            } else if (here > top) {
-                top = here;
-                bottom = here;
+                top = i;
+                bottom = i;
+            } else if (db(i) > db(top)) {
+                top = i;
+                bottom = i;
             }
         }
         return humps;
+    }
+
+    private boolean isAbove(int index, int bottom, double dipDb, double noise) {
+        return db(index) - db(bottom) > dipDb
+                && points.get(index).level() - points.get(bottom).level() > noise;
+    }
+
+    /**
+     * The noise of the points, from what their neighbours do not foretell: the median of the third differences, which a smooth
+     * curve hardly has. Half of all points are skirts, so that it is the noise of a weak signal.
+     *
+     * @return one standard deviation, in the unit of the readings; 0 where a dozen points or fewer do not tell
+     */
+    public double noise() {
+        if (points.size() <= FEW) {
+            return 0;
+        }
+        double[] third = IntStream.range(3, points.size())
+                .mapToDouble(i -> Math.abs(level(i) - 3 * level(i - 1) + 3 * level(i - 2) - level(i - 3)))
+                .sorted()
+                .toArray();
+        return third[third.length / 2] / MEDIAN_THIRD_SIGMAS;
+    }
+
+    private double level(int index) {
+        return points.get(index).level();
     }
 
     private double db(int index) {

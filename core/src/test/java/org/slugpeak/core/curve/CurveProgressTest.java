@@ -47,7 +47,7 @@ class CurveProgressTest {
     @Nested
     class ByHand {
 
-        private final CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(6), false);
+        private final CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(6), false, false);
 
         @Test
         void takesTheReadingWhenItHasMovedAndStandsAgain() {
@@ -106,7 +106,7 @@ class CurveProgressTest {
 
     @Test
     void takesNothingWithoutTheKeyWhereOnlyTheKeyCounts() {
-        CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(0), false);
+        CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(0), false, false);
         set(progress);
         read(progress, 60, 0.5);
         assertTrue(progress.takeNews().isEmpty());
@@ -117,7 +117,7 @@ class CurveProgressTest {
 
     @Test
     void takesLevelsAboveRest() {
-        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), true);
+        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), true, false);
         read(progress, 3, -0.9);
         assertTrue(progress.toSet().isEmpty(), "the resting reading comes first");
         progress.take(new Caution.Checked(tNanos, CheckKind.REST, CheckFigures.of(-0.2)));
@@ -130,7 +130,7 @@ class CurveProgressTest {
 
     @Test
     void leavesOutAFrequencyAtWhichNoReadingCanBeTrusted() {
-        CurveProgress progress = new CurveProgress(THREE, CurveTiming.automatic(), false);
+        CurveProgress progress = new CurveProgress(THREE, CurveTiming.automatic(), false, false);
         set(progress);
         read(progress, 25, 0, Condition.OVER_RANGE);
         assertTrue(Double.isNaN(progress.takeNews().orElseThrow().level()));
@@ -140,7 +140,7 @@ class CurveProgressTest {
 
     @Test
     void slowMetersWithThreeReadingsASecondGiveAPointToo() {
-        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), false);
+        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), false, false);
         set(progress);
         for (int i = 1; i <= 6; i++) {
             progress.take(new ReadingTaken(

@@ -83,6 +83,22 @@ class ResponseCurveTest {
         }
     }
 
+    /** Critical pairs of Q 70, three in cascade: 65 dB down at the ends, with noise of as much. Seeds 0 to 99. */
+    @Test
+    void noiseOfTheSkirtsIsNoHump() throws Refused {
+        CoupledFit pairs = new CoupledFit(3, 455e3, 0, 70, 0, 1, 0, 0, 1, CoupledFit.Bend.STRAIGHT);
+        for (int seed = 0; seed < 100; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            List<ResponsePoint> points = new ArrayList<>();
+            for (int kHz = -30; kHz <= 30; kHz++) {
+                double hz = 455e3 + kHz * 1e3;
+                double noise = Math.pow(10, -65 / 20.0) * random.nextGaussian();
+                points.add(new ResponsePoint(hz, Math.abs(pairs.levelAt(hz) + noise)));
+            }
+            assertEquals(1, ResponseCurve.through(points).humps(0.3), "seed " + seed);
+        }
+    }
+
     @Test
     void orderOfThePointsDoesNotMatter() throws Refused {
         assertEquals(
@@ -94,8 +110,9 @@ class ResponseCurveTest {
     void refusesWhatIsNoCurve() {
         assertThrows(Refused.class, () -> of(455, 1, 460, 0.5));
         assertThrows(Refused.class, () -> of(455, 1, 455, 0.5, 460, 1));
-        assertThrows(IllegalArgumentException.class, () -> new ResponsePoint(455e3, 0));
-        assertThrows(Refused.class, () -> ResponsePoint.of(455e3, 0));
+        assertThrows(IllegalArgumentException.class, () -> new ResponsePoint(0, 1));
+        assertThrows(Refused.class, () -> ResponsePoint.of(455e3, Double.NaN));
+        assertThrows(Refused.class, () -> of(455, 1, 460, 0.5, 465, 0));
         assertThrows(Refused.class, () -> ResponsePoint.of(Double.POSITIVE_INFINITY, 1));
     }
 
