@@ -73,6 +73,7 @@ final class AdviceTopics {
     final AdviceTopic<Work.PlanOver> planOver;
     final AdviceTopic<CurveWork.PointTaken> pointTaken;
     final AdviceTopic<CurveWork.PointLeftOut> pointLeftOut;
+    final AdviceTopic<CurveWork.LawStep> lawStep;
     final AdviceTopic<CurveWork.CurveOver> curveOver;
     final AdviceTopic<Work.DialNoted> dialBefore;
     final AdviceTopic<Work.DialNoted> dialAfter;
@@ -191,6 +192,12 @@ final class AdviceTopics {
                 it -> String.format(Locale.ROOT, "%.3f", it.hz()),
                 it -> figure(it, hz -> new CurveWork.PointTaken(it.tNanos(), hz, it.amount()))));
         pointLeftOut = said("no-signal", AdviceTopics::none, Unit.NONE, AdviceTopics::told);
+        lawStep = add(new AdviceTopic<>(
+                "law-step",
+                CurveWork.LawStep::level,
+                Unit.AS_READ,
+                it -> String.format(Locale.ROOT, "%.3f", it.generatorDb()),
+                it -> figure(it, db -> new CurveWork.LawStep(it.tNanos(), db, it.amount()))));
         curveOver = said("curve-over", AdviceTopics::none, Unit.NONE, it -> new CurveWork.CurveOver(it.tNanos()));
         dialBefore = dial("dial-before", false);
         dialAfter = dial("dial-after", true);
@@ -305,14 +312,14 @@ final class AdviceTopics {
         return switch (check) {
             case LEVEL -> "level-check";
             case OTHER_IF -> "if-centre";
-            case REST, LOADING, EFFECT, SKIRTS, HARMONIC, IMAGE -> check.code();
+            case REST, LOADING, EFFECT, SKIRTS, HARMONIC, IMAGE, DETECTOR_LAW -> check.code();
         };
     }
 
     private static Unit unit(CheckKind check) {
         return switch (check) {
             case REST -> Unit.AS_READ;
-            case LEVEL -> Unit.RATIO;
+            case LEVEL, DETECTOR_LAW -> Unit.RATIO;
             case LOADING -> Unit.OHM;
             case OTHER_IF -> Unit.KILOHERTZ;
             case EFFECT, SKIRTS, HARMONIC, IMAGE -> Unit.DECIBELS;

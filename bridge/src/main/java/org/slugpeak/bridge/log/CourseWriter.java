@@ -217,6 +217,11 @@ abstract class CourseWriter
     }
 
     @Override
+    public LineWriter lawStep(CurveWork.LawStep it) {
+        return advise(topics.lawStep, it);
+    }
+
+    @Override
     public LineWriter curveOver(CurveWork.CurveOver it) {
         return advise(topics.curveOver, it);
     }

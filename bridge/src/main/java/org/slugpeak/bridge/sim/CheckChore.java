@@ -3,6 +3,7 @@ package org.slugpeak.bridge.sim;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.receiver.Generator;
@@ -98,6 +99,7 @@ final class CheckChore implements Chore {
             case OTHER_IF -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
             case HARMONIC -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 2e3 : -2e3)));
             case IMAGE -> receiver.tune(dialBeforeHz - 2 * Tarnfield.IF_HZ);
+            case DETECTOR_LAW -> receiver.feed(before.times(Decibels.ratio(-(move + 1) * CheckKind.LAW_STEP_DB)));
         }
     }
 }

@@ -96,7 +96,7 @@ final class SomeRecords {
 
     /** Of what is written as advice what reads back whole. */
     private SessionRecord advice() {
-        return switch (random.nextInt(10)) {
+        return switch (random.nextInt(11)) {
             case 0 -> new Finding.Hinted(nanos(), oneOf(Hint.values()), number());
             case 1 -> new Caution.Suspected(nanos(), oneOf(Suspicion.values()), number());
             case 2 -> new Caution.Checked(nanos(), oneOf(CheckKind.values()), CheckFigures.of(number()));
@@ -104,6 +104,7 @@ final class SomeRecords {
             case 4 -> new Said.Answer(nanos(), text());
             case 5 -> new Link.Broken(nanos(), oneOf(LinkNotice.values()), text());
             case 6 -> new CurveWork.PointTaken(nanos(), random.nextInt(1_000_000) + 0.125, number());
+            case 10 -> new CurveWork.LawStep(nanos(), -3.0 * random.nextInt(6), number());
             case 7 -> new Work.DialNoted(nanos(), random.nextInt(1_000_000) + 0.125, number(), random.nextBoolean());
             case 8 -> new Said.Command(nanos(), new Instruction.Level(LevelCommand.check(oneOf(CheckKind.values()))));
             default -> new Request.CutGenerator(nanos(), number(), Double.NaN);

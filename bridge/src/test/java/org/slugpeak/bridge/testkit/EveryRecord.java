@@ -265,6 +265,7 @@ public final class EveryRecord {
                 new Work.PlanOver(T),
                 new CurveWork.PointTaken(T, 455e3, 0.5),
                 new CurveWork.PointLeftOut(T, 455e3),
+                new CurveWork.LawStep(T, -3, 0.4),
                 new CurveWork.CurveOver(T),
                 new Work.DialNoted(T, 1.4e6, -500, false),
                 new Work.DialNoted(T, 1.4e6, 20, true),

@@ -35,6 +35,7 @@ import org.slugpeak.core.curve.CurveTiming;
 import org.slugpeak.core.curve.ResponseCurve;
 import org.slugpeak.core.curve.ResponsePoint;
 import org.slugpeak.core.curve.SignedCurve;
+import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
@@ -81,6 +82,9 @@ public final class CurveCommand implements Callable<Integer> {
     @Option(names = "--centre", paramLabel = "F", converter = Frequency.class)
     private Optional<Double> centreHz = Optional.empty();
 
+    @Option(names = "--law")
+    private boolean law;
+
     @Option(names = "--skirts", paramLabel = "F", converter = Frequency.class)
     private Optional<Double> skirtsHz = Optional.empty();
 
@@ -123,6 +127,9 @@ public final class CurveCommand implements Callable<Integer> {
     private void refuseWrongUsage() {
         require(from.isPresent() != points.isPresent(), "say where readings come from (--from), or --points FILE");
         require(from.isEmpty() || span.isPresent(), "say from where to where: --span 440..470");
+        require(
+                !(law && (discriminator || from.isEmpty())),
+                "--law goes with readings (--from) of one sign, not with --discriminator");
         require(transformers >= 1 && transformers <= 6, "--transformers takes 1 to 6");
         require(
                 dwellSeconds >= 0 && dwellSeconds <= LONGEST_DWELL_SECONDS,
@@ -152,8 +159,9 @@ public final class CurveCommand implements Callable<Integer> {
             throws BridgeException {
         SourceAddress address = new SourceAddress(from.orElseThrow());
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
-        CurveProgress progress = new CurveProgress(frequencies, timing, !withoutRest, discriminator);
-        CurveGuide guide = new CurveGuide(progress, !withoutRest, generator);
+        CurveProgress progress = new CurveProgress(frequencies, timing, checksFirst(), discriminator);
+        double middle = (span.orElseThrow().lowHz() + span.orElseThrow().highHz()) / 2;
+        CurveGuide guide = new CurveGuide(progress, centreHz.orElse(middle), generator);
         int exitCode = SessionRunner.run(new SessionParts(
                 address.text(),
                 () -> WayIn.of(address).open(address, sourceOptions),
@@ -172,6 +180,17 @@ public final class CurveCommand implements Callable<Integer> {
                     + " points were taken before the session ended");
         }
         return exitCode;
+    }
+
+    private List<CheckKind> checksFirst() {
+        List<CheckKind> checks = new ArrayList<>();
+        if (!withoutRest) {
+            checks.add(CheckKind.REST);
+        }
+        if (law) {
+            checks.add(CheckKind.DETECTOR_LAW);
+        }
+        return checks;
     }
 
     private List<SessionOutput> outputs(OpenedSource source) throws BridgeException {

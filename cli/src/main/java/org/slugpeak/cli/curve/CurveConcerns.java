@@ -106,7 +106,7 @@ final class CurveConcerns
 
     @Override
     public Boolean checked(Caution.Checked it) {
-        return it.check() == CheckKind.REST;
+        return it.check() == CheckKind.REST || it.check() == CheckKind.DETECTOR_LAW;
     }
 
     @Override

@@ -20,7 +20,7 @@ public final class CurveGuide implements Guide {
     private static final CurveConcerns CONCERNS = new CurveConcerns();
 
     private final CurveProgress progress;
-    private final boolean restFirst;
+    private final double lawHz;
     private final GeneratorControl generator;
     private Optional<BridgeException> failure = Optional.empty();
     private boolean finished;
@@ -29,12 +29,12 @@ public final class CurveGuide implements Guide {
      * A guide at the beginning of a curve.
      *
      * @param progress what is to be measured
-     * @param restFirst whether the check of the resting reading comes first
+     * @param lawHz where the steps of the detector's law are made, Hz
      * @param generator who sets it
      */
-    public CurveGuide(CurveProgress progress, boolean restFirst, GeneratorControl generator) {
+    public CurveGuide(CurveProgress progress, double lawHz, GeneratorControl generator) {
         this.progress = progress;
-        this.restFirst = restFirst;
+        this.lawHz = lawHz;
         this.generator = generator;
     }
 
@@ -49,9 +49,7 @@ public final class CurveGuide implements Guide {
 
     @Override
     public void begin(Analysis analysis) {
-        if (restFirst) {
-            analysis.command(new Instruction.Level(LevelCommand.check(CheckKind.REST)));
-        }
+        progress.takeCheck().ifPresent(check -> analysis.command(new Instruction.Level(LevelCommand.check(check))));
     }
 
     @Override
@@ -67,6 +65,7 @@ public final class CurveGuide implements Guide {
 
     @Override
     public void lead(Analysis analysis, SessionControl control) {
+        progress.takeCheck().ifPresent(check -> begin(check, analysis, control));
         progress.takeNews().ifPresent(taken -> tell(taken, analysis));
         OptionalDouble hz = progress.toSet();
         if (hz.isPresent() && failure.isEmpty()) {
@@ -78,8 +77,19 @@ public final class CurveGuide implements Guide {
         }
     }
 
+    private void begin(CheckKind check, Analysis analysis, SessionControl control) {
+        try {
+            if (check == CheckKind.DETECTOR_LAW) {
+                generator.frequency(lawHz);
+            }
+            analysis.command(new Instruction.Level(LevelCommand.check(check)));
+        } catch (BridgeException refused) {
+            stop(refused, control);
+        }
+    }
+
     private static void tell(CurveProgress.Taken taken, Analysis analysis) {
-        if (taken.level() > 0) {
+        if (Double.isFinite(taken.level())) {
             analysis.tell(at -> new CurveWork.PointTaken(at, taken.hz(), taken.level()));
         } else {
             analysis.tell(at -> new CurveWork.PointLeftOut(at, taken.hz()));
@@ -93,9 +103,13 @@ public final class CurveGuide implements Guide {
             progress.set(real);
             analysis.tell(at -> new Request.SetGenerator(at, real, number, progress.size()));
         } catch (BridgeException refused) {
-            failure = Optional.of(refused);
-            control.quit("the generator does not follow");
+            stop(refused, control);
         }
+    }
+
+    private void stop(BridgeException refused, SessionControl control) {
+        failure = Optional.of(refused);
+        control.quit("the generator does not follow");
     }
 
     @Override

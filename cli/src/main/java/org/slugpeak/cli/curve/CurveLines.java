@@ -6,7 +6,6 @@ import org.slugpeak.cli.words.CurvePhrase;
 import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.cli.words.ScreenPhrase;
-import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Families;
@@ -56,7 +55,7 @@ final class CurveLines implements RecordSink, Families<String>, Request.Matcher<
         if (it instanceof Overload) {
             return CurvePhrase.OVERLOAD.of(sentences.of(it));
         }
-        return it instanceof Caution.Checked checked && checked.check() == CheckKind.REST ? sentences.of(it) : "";
+        return it instanceof Caution.Checked ? sentences.of(it) : "";
     }
 
     @Override

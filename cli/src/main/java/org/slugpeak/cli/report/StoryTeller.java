@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.cli.words.ReportPhrase;
+import org.slugpeak.core.curve.MeasuredLaw;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.FamilyListener;
@@ -32,6 +33,7 @@ public final class StoryTeller {
     private final List<Turn> turns = new ArrayList<>();
     private final Map<String, Notice> notices = new LinkedHashMap<>();
     private final List<String> safety = new ArrayList<>();
+    private final MeasuredLaw law = new MeasuredLaw();
     private final Map<Double, CurvePoint> curve = new TreeMap<>();
     private final List<DialError> dials = new ArrayList<>();
     private final Map<String, Integer> rounds = new HashMap<>();
@@ -83,7 +85,9 @@ public final class StoryTeller {
                 levels.levels(),
                 turns,
                 List.copyOf(notices.values()),
-                List.copyOf(curve.values()),
+                curve.values().stream()
+                        .map(point -> new CurvePoint(point.hz(), law.straight(point.level())))
+                        .toList(),
                 dials);
     }
 
@@ -143,6 +147,9 @@ public final class StoryTeller {
 
         @Override
         public void curveWork(CurveWork it) {
+            if (it instanceof CurveWork.LawStep step) {
+                law.take(step);
+            }
             if (it instanceof CurveWork.PointTaken point) {
                 curve.put(point.hz(), new CurvePoint(point.hz(), point.level()));
             }

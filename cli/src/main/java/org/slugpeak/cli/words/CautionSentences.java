@@ -87,6 +87,8 @@ final class CautionSentences implements Caution.Matcher<String> {
             case OTHER_IF -> Phrase.IF_CENTRE.of(Rounded.to(found.figure(), 1));
             case HARMONIC -> Phrase.OFF_TUNE.of(Rounded.to(found.upDb(), 1), Rounded.to(found.downDb(), 1));
             case IMAGE -> Phrase.IMAGE_IS_WEAKER.of(found.figure());
+            case DETECTOR_LAW ->
+                Double.isNaN(found.figure()) ? Phrase.NO_LAW.of() : Phrase.LAW_MEASURED.of(found.figure());
         };
     }
 

@@ -15,7 +15,9 @@ final class CheckWords {
             return restore(check);
         }
         String skirt = Frequencies.plain(it.skirtHz());
-        String job = it.move() == 0 ? first(it, skirt) : second(check, skirt);
+        String job = check == CheckKind.DETECTOR_LAW
+                ? Phrase.LAW_STEP_DOWN.of(CheckKind.LAW_STEP_DB, it.move() + 1, check.moves())
+                : it.move() == 0 ? first(it, skirt) : second(check, skirt);
         return check.seesStep() ? job : Phrase.THEN_SAY_DONE.of(job);
     }
 
@@ -32,6 +34,7 @@ final class CheckWords {
                 Double.isNaN(it.imageDialHz())
                         ? Phrase.DIAL_TO_IMAGE.of()
                         : Phrase.DIAL_TO_IMAGE_AT.of(Frequencies.plain(it.imageDialHz()));
+            case DETECTOR_LAW -> throw new IllegalArgumentException(it.check() + " has equal moves");
         };
     }
 
@@ -41,7 +44,8 @@ final class CheckWords {
             case SKIRTS -> Phrase.DOWN_TO_SKIRT.of(skirt);
             case OTHER_IF -> Phrase.UP_10_KHZ.of();
             case HARMONIC -> Phrase.DOWN_2_KHZ.of();
-            case REST, LOADING, EFFECT, IMAGE -> throw new IllegalArgumentException(check + " has one move");
+            case REST, LOADING, EFFECT, IMAGE, DETECTOR_LAW ->
+                throw new IllegalArgumentException(check + " has no second move of its own");
         };
     }
 
@@ -53,6 +57,7 @@ final class CheckWords {
             case EFFECT -> Phrase.ADJUSTER_BACK.of();
             case SKIRTS, OTHER_IF, HARMONIC -> Phrase.BACK_ON_FREQUENCY.of();
             case IMAGE -> Phrase.DIAL_BACK.of();
+            case DETECTOR_LAW -> Phrase.LAW_STEPS_UP.of(check.moves() * CheckKind.LAW_STEP_DB);
         };
     }
 }

@@ -16,6 +16,11 @@ final class CurveSentences implements CurveWork.Matcher<String> {
     }
 
     @Override
+    public String lawStep(CurveWork.LawStep it) {
+        return "";
+    }
+
+    @Override
     public String curveOver(CurveWork.CurveOver it) {
         return Phrase.CURVE_OVER.of();
     }

@@ -91,6 +91,29 @@ class CurveCommandTest {
         assertEquals(run.out(), again.out());
     }
 
+    /**
+     * The widths of two pairs of Q 70, 0.949 of critical: rehearsal/README.md, R1, has 8.724 and 15.384 kHz (and 0.95). One percent
+     * at -6 dB and two at -20 dB are asked for; without the law they are 8.1 and 13.0 kHz.
+     */
+    @Test
+    void fiveStepsOfTheGeneratorMakeTheWidthsTrue() throws IOException {
+        Path log = folder.resolve("law.jsonl");
+        CommandRun run =
+                ask("--from sim:aligned --speed 1000 --span 440..470 --step 1 --centre 455 --law --log " + log);
+        assertEquals(0, run.exitCode(), run.err());
+        String out = squeezed(run);
+        assertEquals(8.724, width(out, "-6 dB"), 0.01 * 8.724, out);
+        assertEquals(15.384, width(out, "-20 dB"), 0.02 * 15.384, out);
+        assertTrue(holds(out, "Q", 70) && holds(out, "coupling", 0.949), out);
+        assertEquals(run.out(), ask("--points " + log + " --centre 455").out());
+    }
+
+    private static double width(String out, String down) {
+        Matcher found = Pattern.compile(down + " [0-9.]+ [0-9.]+ ([0-9.]+)").matcher(out);
+        assertTrue(found.find(), out);
+        return Double.parseDouble(found.group(1));
+    }
+
     /** Whether the figure after the word and its uncertainty, twice, hold the truth. */
     private static boolean holds(String out, String word, double truth) {
         Matcher found =
@@ -151,6 +174,7 @@ class CurveCommandTest {
                 "--from sim --span 470..440 | lower frequency first",
                 "--from sim --span 440..470 --step 1Hz | widen --step",
                 "--from sim --span 440..470 --dwell -1 | --dwell takes",
+                "--points x.csv --law | --law goes with readings",
                 "--points x.csv --transformers 0 | --transformers takes"
             })
     void refusesWrongUsageWithALineThatSaysWhy(String commandLine, String why) {

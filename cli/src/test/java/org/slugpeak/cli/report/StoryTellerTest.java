@@ -106,6 +106,17 @@ class StoryTellerTest {
                 told);
     }
 
+    /** A square detector: a quarter of the reading is half of the signal. */
+    @Test
+    void aCurveIsCountedByTheLawOfTheSession() {
+        StoryTeller teller = teller("a");
+        for (int i = 0; i <= 5; i++) {
+            teller.take(Sessions.line(new CurveWork.LawStep(i, -3 * i, Math.pow(10, -6 * i / 20.0))));
+        }
+        teller.take(Sessions.line(new CurveWork.PointTaken(9, 460e3, 0.25)));
+        assertEquals(0.5, teller.story("").curve().get(0).level(), 0.01);
+    }
+
     @Test
     void curvePointsAreSortedAndNonsenseLeftOut() {
         StoryTeller teller = teller("a");

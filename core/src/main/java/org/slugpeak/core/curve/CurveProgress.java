@@ -1,6 +1,8 @@
 package org.slugpeak.core.curve;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +23,7 @@ import org.slugpeak.core.session.SessionRecord;
  * where one was taken; those of a discriminator keep their sign.
  *
  * <pre>
- *   RESTING --check over--&gt; SETTING --set--&gt; WAITING --reading stands, or key--&gt; SETTING the next ... OVER
+ *   CHECKING --checks over--&gt; SETTING --set--&gt; WAITING --reading stands, or key--&gt; SETTING the next ... OVER
  * </pre>
  *
  * <p>One thread at a time.
@@ -38,7 +40,7 @@ public final class CurveProgress implements RecordSink {
     private static final long PATIENCE_NANOS = 20_000_000_000L;
 
     private enum Phase {
-        RESTING,
+        CHECKING,
         SETTING,
         WAITING,
         OVER
@@ -55,11 +57,14 @@ public final class CurveProgress implements RecordSink {
     private final List<Double> frequenciesHz;
     private final CurveTiming timing;
     private final boolean keepsSign;
+    private final Deque<CheckKind> checks;
+    private final MeasuredLaw law = new MeasuredLaw();
     private final StandingLevel level = new StandingLevel(STAND_NANOS);
     private final Map<Integer, Taken> taken = new TreeMap<>();
     private Optional<Taken> news = Optional.empty();
     private final Hearing hearing = new Hearing();
     private Phase phase;
+    private boolean checkUnderWay;
     private int next;
     private double rest;
     private double presentHz;
@@ -74,14 +79,16 @@ public final class CurveProgress implements RecordSink {
      *
      * @param frequenciesHz in the order in which they are set, one or more
      * @param timing when a point is taken
-     * @param restFirst whether the check of the resting reading comes first
+     * @param checksFirst what is checked before the first frequency, in this order
      * @param keepsSign whether readings below the rest are negative levels, as a discriminator's are
      */
-    public CurveProgress(List<Double> frequenciesHz, CurveTiming timing, boolean restFirst, boolean keepsSign) {
+    public CurveProgress(
+            List<Double> frequenciesHz, CurveTiming timing, List<CheckKind> checksFirst, boolean keepsSign) {
         this.frequenciesHz = List.copyOf(frequenciesHz);
         this.timing = timing;
         this.keepsSign = keepsSign;
-        this.phase = restFirst ? Phase.RESTING : Phase.SETTING;
+        this.checks = new ArrayDeque<>(checksFirst);
+        this.phase = checksFirst.isEmpty() ? Phase.SETTING : Phase.CHECKING;
     }
 
     /**
@@ -100,6 +107,19 @@ public final class CurveProgress implements RecordSink {
      */
     public int index() {
         return next;
+    }
+
+    /**
+     * The check that has to begin now, once.
+     *
+     * @return empty while one is under way, or all are over
+     */
+    public Optional<CheckKind> takeCheck() {
+        if (phase != Phase.CHECKING || checkUnderWay) {
+            return Optional.empty();
+        }
+        checkUnderWay = true;
+        return Optional.ofNullable(checks.peek());
     }
 
     /**
@@ -161,7 +181,7 @@ public final class CurveProgress implements RecordSink {
     }
 
     /**
-     * The points so far; those without a signal above rest are left out, unless they keep their sign.
+     * The points so far, as a straight detector would show them where its law was measured; those without a signal above rest are left out, unless they keep their sign.
      *
      * @return in the order of the frequencies
      */
@@ -169,7 +189,8 @@ public final class CurveProgress implements RecordSink {
         List<ResponsePoint> points = new ArrayList<>();
         for (Taken each : taken.values()) {
             if (Double.isFinite(each.level())) {
-                points.add(new ResponsePoint(each.hz(), keepsSign ? each.level() : Math.abs(each.level())));
+                double level = keepsSign ? each.level() : law.straight(Math.abs(each.level()));
+                points.add(new ResponsePoint(each.hz(), level));
             }
         }
         return points;
@@ -200,6 +221,7 @@ public final class CurveProgress implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         nowNanos = record.tNanos();
+        law.take(record);
         record.tellFamily(hearing);
     }
 
@@ -222,8 +244,10 @@ public final class CurveProgress implements RecordSink {
 
         @Override
         public void request(Request it) {
-            if (phase == Phase.RESTING && it instanceof Request.CheckOver) {
-                phase = Phase.SETTING;
+            if (phase == Phase.CHECKING && it instanceof Request.CheckOver) {
+                checkUnderWay = false;
+                checks.poll();
+                phase = checks.isEmpty() ? Phase.SETTING : Phase.CHECKING;
             }
         }
     }

@@ -7,9 +7,13 @@ import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
-/** Gathers the points of a response curve from the records of a session; the last one of a frequency counts. One thread at a time. */
+/**
+ * Gathers the points of a response curve from the records of a session; the last one of a frequency counts. Where the session has
+ * the detector's law, levels are those of a straight detector. One thread at a time.
+ */
 public final class CurveRecords implements RecordSink {
 
+    private final MeasuredLaw law = new MeasuredLaw();
     private final Map<Double, ResponsePoint> points = new TreeMap<>();
 
     /** Nothing gathered yet. */
@@ -17,6 +21,7 @@ public final class CurveRecords implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
+        law.take(record);
         if (record instanceof CurveWork.PointTaken point && point.hz() > 0 && Double.isFinite(point.level())) {
             points.put(point.hz(), new ResponsePoint(point.hz(), point.level()));
         }
@@ -28,6 +33,8 @@ public final class CurveRecords implements RecordSink {
      * @return ascending in frequency
      */
     public List<ResponsePoint> points() {
-        return List.copyOf(points.values());
+        return points.values().stream()
+                .map(point -> new ResponsePoint(point.hz(), law.straight(point.level())))
+                .toList();
     }
 }

@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.slugpeak.core.word.Coded;
 
 /**
- * The checks of the trade that take one or two moves of the user. Each move changes one thing; the tool asks in one line, waits
+ * The checks of the trade that take a few moves of the user. Each move changes one thing; the tool asks in one line, waits
  * until the reading stands, and compares. Immutable; any thread may use it.
  */
 public enum CheckKind implements Coded {
@@ -23,7 +23,12 @@ public enum CheckKind implements Coded {
     /** Whether the generator's fundamental is what is heard. */
     HARMONIC(false, 2),
     /** Whether the oscillator is on the right side of the signal. */
-    IMAGE(false, 1);
+    IMAGE(false, 1),
+    /** What the detector makes of known steps of the generator, {@value #LAW_STEP_DB} dB each. */
+    DETECTOR_LAW(false, 5);
+
+    /** Every attenuator has it. */
+    public static final double LAW_STEP_DB = 3;
 
     /** Nobody takes so long for a knob. */
     private static final double PATIENCE_SECONDS = 25;
@@ -42,7 +47,7 @@ public enum CheckKind implements Coded {
     /**
      * How many moves the user is asked for, before things are put back.
      *
-     * @return 1 or 2
+     * @return 1 to 5
      */
     public int moves() {
         return moves;

@@ -108,6 +108,15 @@ public interface LevelListener {
     void checked(long tNanos, CheckKind check, CheckFigures figures);
 
     /**
+     * A step of the generator shows what the detector makes of it.
+     *
+     * @param tNanos when
+     * @param generatorDb against the first of the steps, which is 0
+     * @param level above rest, in the unit of the readings
+     */
+    void lawStep(long tNanos, double generatorDb, double level);
+
+    /**
      * A check is over, whatever came of it.
      *
      * @param tNanos when

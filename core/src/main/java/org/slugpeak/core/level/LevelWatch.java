@@ -344,6 +344,8 @@ public final class LevelWatch {
                 case OTHER_IF -> judge.otherIf(tNanos, before, first, above(levels.get(2)));
                 case HARMONIC -> judge.harmonic(tNanos, before, first, above(levels.get(2)));
                 case IMAGE -> judge.image(tNanos, before, first);
+                case DETECTOR_LAW ->
+                    judge.law(tNanos, levels.stream().map(this::above).toList());
             }
             return true;
         }

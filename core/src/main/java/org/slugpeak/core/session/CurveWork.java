@@ -1,10 +1,10 @@
 package org.slugpeak.core.session;
 
 /**
- * What comes of a response curve, point by point. Immutable; any thread may use it.
+ * What comes of a response curve, point by point, and of the steps that show the detector's law. Immutable; any thread may use it.
  */
 public sealed interface CurveWork extends SessionRecord
-        permits CurveWork.PointTaken, CurveWork.PointLeftOut, CurveWork.CurveOver {
+        permits CurveWork.PointTaken, CurveWork.PointLeftOut, CurveWork.LawStep, CurveWork.CurveOver {
 
     @Override
     default <R> R matchFamily(Families<R> families) {
@@ -47,6 +47,14 @@ public sealed interface CurveWork extends SessionRecord
          * @return what the caller of {@link CurveWork#match(Matcher)} gets
          */
         R pointLeftOut(PointLeftOut it);
+
+        /**
+         * For a LawStep.
+         *
+         * @param it the record
+         * @return what the caller of {@link CurveWork#match(Matcher)} gets
+         */
+        R lawStep(LawStep it);
 
         /**
          * For a CurveOver.
@@ -93,6 +101,26 @@ public sealed interface CurveWork extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.pointLeftOut(this);
+        }
+    }
+
+    /**
+     * What the detector makes of a known step of the generator.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param generatorDb against the first step
+     * @param level above rest, in the unit
+     */
+    record LawStep(long tNanos, double generatorDb, double level) implements CurveWork {
+
+        @Override
+        public Manner manner() {
+            return Manner.NOTES;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.lawStep(this);
         }
     }
 

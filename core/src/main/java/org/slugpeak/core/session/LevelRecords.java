@@ -78,6 +78,11 @@ final class LevelRecords implements LevelListener {
     }
 
     @Override
+    public void lawStep(long tNanos, double generatorDb, double level) {
+        sink.take(new CurveWork.LawStep(tNanos, generatorDb, level));
+    }
+
+    @Override
     public void checkOver(long tNanos) {
         sink.take(new Request.CheckOver(tNanos));
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
@@ -15,6 +16,7 @@ import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 
@@ -47,7 +49,7 @@ class CurveProgressTest {
     @Nested
     class ByHand {
 
-        private final CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(6), false, false);
+        private final CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(6), List.of(), false);
 
         @Test
         void takesTheReadingWhenItHasMovedAndStandsAgain() {
@@ -106,7 +108,7 @@ class CurveProgressTest {
 
     @Test
     void takesNothingWithoutTheKeyWhereOnlyTheKeyCounts() {
-        CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(0), false, false);
+        CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(0), List.of(), false);
         set(progress);
         read(progress, 60, 0.5);
         assertTrue(progress.takeNews().isEmpty());
@@ -117,7 +119,8 @@ class CurveProgressTest {
 
     @Test
     void takesLevelsAboveRest() {
-        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), true, false);
+        CurveProgress progress =
+                new CurveProgress(List.of(455e3), CurveTiming.automatic(), List.of(CheckKind.REST), false);
         read(progress, 3, -0.9);
         assertTrue(progress.toSet().isEmpty(), "the resting reading comes first");
         progress.take(new Caution.Checked(tNanos, CheckKind.REST, CheckFigures.of(-0.2)));
@@ -128,9 +131,51 @@ class CurveProgressTest {
         assertEquals(0.7, progress.points().get(0).level(), 0.003);
     }
 
+    /** A square detector: halving the signal quarters the reading; the curve then counts as if it were straight. */
+    @Test
+    void countsLevelsByTheLawThatWasMeasured() {
+        CurveProgress progress = new CurveProgress(
+                List.of(455e3), CurveTiming.automatic(), List.of(CheckKind.REST, CheckKind.DETECTOR_LAW), false);
+        assertEquals(Optional.of(CheckKind.REST), progress.takeCheck());
+        assertEquals(Optional.empty(), progress.takeCheck());
+        progress.take(new Request.CheckOver(tNanos));
+        assertEquals(Optional.of(CheckKind.DETECTOR_LAW), progress.takeCheck());
+        for (int i = 0; i <= 5; i++) {
+            progress.take(new CurveWork.LawStep(tNanos, -3 * i, Math.pow(10, -6 * i / 20.0)));
+        }
+        assertTrue(progress.toSet().isEmpty());
+        progress.take(new Request.CheckOver(tNanos));
+        set(progress);
+        read(progress, 3, -0.25);
+        assertEquals(0.5, progress.points().get(0).level(), 0.01);
+    }
+
+    @Test
+    void keepsTheSignOfADiscriminator() {
+        CurveProgress signed = new CurveProgress(List.of(455e3), CurveTiming.automatic(), List.of(), true);
+        set(signed);
+        read(signed, 3, -0.5);
+        assertEquals(-0.5, signed.points().get(0).level(), 0.003);
+        assertEquals(-0.5, signed.takeNews().orElseThrow().level(), 0.003);
+        assertFalse(signed.droppedSigns());
+    }
+
+    @Test
+    void tellsThatSignsWereDropped() {
+        List<Double> four = List.of(450e3, 452e3, 454e3, 456e3);
+        CurveProgress progress = new CurveProgress(four, CurveTiming.automatic(), List.of(), false);
+        for (double level : new double[] {-0.5, -0.4, 0.4, 0.5}) {
+            set(progress);
+            read(progress, 3, level);
+        }
+        assertTrue(progress.isOver());
+        assertTrue(progress.droppedSigns());
+        assertEquals(0.5, progress.points().get(0).level(), 0.003);
+    }
+
     @Test
     void leavesOutAFrequencyAtWhichNoReadingCanBeTrusted() {
-        CurveProgress progress = new CurveProgress(THREE, CurveTiming.automatic(), false, false);
+        CurveProgress progress = new CurveProgress(THREE, CurveTiming.automatic(), List.of(), false);
         set(progress);
         read(progress, 25, 0, Condition.OVER_RANGE);
         assertTrue(Double.isNaN(progress.takeNews().orElseThrow().level()));
@@ -140,7 +185,7 @@ class CurveProgressTest {
 
     @Test
     void slowMetersWithThreeReadingsASecondGiveAPointToo() {
-        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), false, false);
+        CurveProgress progress = new CurveProgress(List.of(455e3), CurveTiming.automatic(), List.of(), false);
         set(progress);
         for (int i = 1; i <= 6; i++) {
             progress.take(new ReadingTaken(

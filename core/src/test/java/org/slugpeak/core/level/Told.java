@@ -79,6 +79,11 @@ final class Told implements LevelListener {
     }
 
     @Override
+    public void lawStep(long tNanos, double generatorDb, double level) {
+        add(tNanos, "law-step", level);
+    }
+
+    @Override
     public void checkOver(long tNanos) {
         add(tNanos, "check-over", Double.NaN);
     }
