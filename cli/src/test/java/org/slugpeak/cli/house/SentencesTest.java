@@ -62,7 +62,7 @@ class SentencesTest {
             // Error texts of callers' bugs, put together before they are thrown.
             "MeterSettings:  must be ",
             "MeterSettings:  ms to 1 s, not ",
-            "ResponsePoint: a point needs a positive frequency and a positive level",
+            "ResponsePoint: a point needs a positive frequency and a level",
             "KnownPoint: a known point needs positive frequencies",
             // Names of the parts of the invented set.
             "Part: C1 aerial trimmer",

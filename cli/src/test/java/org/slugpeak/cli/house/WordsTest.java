@@ -30,6 +30,8 @@ class WordsTest {
             Map.entry("CheckPhrase.PER_SECOND", 1),
             Map.entry("CheckPhrase.SIGMA", 2),
             Map.entry("CheckPhrase.SMALLEST_STEP", 2),
+            Map.entry("CurvePhrase.LOWER_PEAK", 2),
+            Map.entry("CurvePhrase.UPPER_PEAK", 2),
             Map.entry("Phrase.DIAL", 1),
             Map.entry("Phrase.DUMMY_ANTENNA", 1),
             Map.entry("Phrase.GENERATOR", 1),

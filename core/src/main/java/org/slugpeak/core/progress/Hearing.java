@@ -1,6 +1,5 @@
 package org.slugpeak.core.progress;
 
-import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Families;
 import org.slugpeak.core.session.Finding;
