@@ -41,7 +41,7 @@ record Halvings(double firstDb, OptionalDouble secondDb) {
     /** Whether the set hides a part of what the generator does. */
     boolean isCompressed() {
         boolean tells = excessDb() > LEAST_EXCESS_DB;
-        return isTooLittle() || tells && firstDb - HALF_DB < CLEAN_SHARE * excessDb();
+        return isTooLittle() || (tells && firstDb - HALF_DB < CLEAN_SHARE * excessDb());
     }
 
     /** How the reading follows: decibels of the reading over those that it would fall by if nothing compressed. */

@@ -22,6 +22,7 @@ class SignedCurveTest {
     private static final double CENTRE_HZ = 10.7e6;
 
     /** One detector of the tables. */
+    @SuppressWarnings("ArrayRecordComponent") // looked at, never compared
     private record Case(String key, List<ResponsePoint> points, double[] figures) {
 
         double zeroKhz() {

@@ -32,7 +32,7 @@ class HalvingsTest {
     private record Row(String law, double restVolts, double riseVolts, double firstDb, double secondDb) {
 
         static Row of(String line) {
-            String[] cells = line.split(",");
+            String[] cells = line.split(",", -1);
             return new Row(
                     cells[0],
                     Double.parseDouble(cells[3]),
