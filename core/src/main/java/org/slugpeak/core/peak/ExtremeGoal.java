@@ -1,5 +1,6 @@
 package org.slugpeak.core.peak;
 
+import java.util.function.DoubleSupplier;
 import org.slugpeak.core.decibel.Decibels;
 
 /**
@@ -35,6 +36,9 @@ final class ExtremeGoal implements HuntGoal {
     private final Return comingBack;
     private final Dwell dwell;
     private final Tops tops;
+
+    /** Asked for only where it is told: a logarithm at each block would be felt. */
+    private final DoubleSupplier fallDb = this::belowBestDb;
 
     private double bestAtPass = Double.NaN;
     private double sigmaAtPass;
@@ -87,7 +91,7 @@ final class ExtremeGoal implements HuntGoal {
             }
             case DOWN -> Seen.AWAY;
             case BEGAN_DOWN -> {
-                travel.wrongWay(tNanos, belowBestDb());
+                travel.wrongWay(tNanos, fallDb);
                 yield Seen.NOTHING;
             }
             default -> Seen.NOTHING;
@@ -111,7 +115,7 @@ final class ExtremeGoal implements HuntGoal {
     @Override
     public void search(long tNanos) {
         travel.look(tNanos, turns);
-        travel.lookAway(tNanos, turns, belowBestDb());
+        travel.lookAway(tNanos, turns, fallDb);
     }
 
     @Override
@@ -156,7 +160,7 @@ final class ExtremeGoal implements HuntGoal {
     public void past(long tNanos) {
         comingBack.look(tNanos);
         dwell.watchRest(tNanos, comingBack.hasRecovered());
-        travel.lookAway(tNanos, turns, belowBestDb());
+        travel.lookAway(tNanos, turns, fallDb);
     }
 
     @Override

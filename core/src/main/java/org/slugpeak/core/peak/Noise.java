@@ -44,6 +44,7 @@ final class Noise {
     private final Spread calm = new Spread(LONG_MEMORY);
     private final SlowNoise slow = new SlowNoise();
     private final double[] averaging = new double[Pyramid.OCTAVES];
+    private double digit;
     private double white;
     private double margin;
 
@@ -57,10 +58,11 @@ final class Noise {
     void add(Pyramid pyramid, double blockSeconds) {
         if (pyramid.has(0, 2)) {
             step.add(pyramid.mean(0) - pyramid.mean(0, 1), pyramid.mean(0));
+            digit = step.step();
         }
         if (pyramid.has(0, 4)) {
             double deviation = thirdDifference(pyramid, 0);
-            double floor = Math.max(step.step(), STEADIEST * Math.abs(pyramid.mean(0)));
+            double floor = Math.max(digit, STEADIEST * Math.abs(pyramid.mean(0)));
             quick.add(deviation, floor);
             calm.add(deviation, floor);
             white = quick.sigma() > QUICK_SPREAD * calm.sigma() ? quick.sigma() : calm.sigma();
@@ -93,7 +95,7 @@ final class Noise {
 
     /** One sigma of a mean over the window of an octave, everything included. */
     double sigma(int octave, double reading) {
-        return white(octave, reading) + ROUNDING * step.step() + 0.5 * slow.excess(octave);
+        return white(octave, reading) + ROUNDING * digit + 0.5 * slow.excess(octave);
     }
 
     /** How far slow noise alone may take a mean, as far as it is known; before that, as far as it ever may. */
@@ -108,7 +110,7 @@ final class Noise {
 
     /** The last digit of the meter; 0 where the readings are continuous. */
     double step() {
-        return step.step();
+        return digit;
     }
 
     /** By how much a threshold has to be raised because the noise itself is not well known yet. */

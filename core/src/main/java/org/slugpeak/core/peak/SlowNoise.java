@@ -137,17 +137,22 @@ final class SlowNoise {
 
     /** What the longest means have in common beyond white noise; 0 where one of them stands out. */
     private double findFlicker(double white) {
+        if (longest <= OCTAVES || scales[longest].seen() < FLICKER_KNOWN) {
+            return 0;
+        }
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
-        for (int octave = Math.max(1, longest - OCTAVES + 1); octave <= longest; octave++) {
+        for (int octave = longest - OCTAVES + 1; octave <= longest; octave++) {
             double sigma = scales[octave].sigma();
             double byWhite = white / root[octave];
-            double beyond = sigma > SPREAD * byWhite ? Math.sqrt((sigma - byWhite) * (sigma + byWhite)) : 0;
+            if (!(sigma > SPREAD * byWhite)) {
+                return 0;
+            }
+            double beyond = Math.sqrt((sigma - byWhite) * (sigma + byWhite));
             least = Math.min(least, beyond);
             most = Math.max(most, beyond);
         }
-        boolean shows = longest > OCTAVES && scales[longest].seen() >= FLICKER_KNOWN;
-        return shows && least >= ALIKE * most ? least : 0;
+        return least >= ALIKE * most ? least : 0;
     }
 
     /** What means of this length and longer show beyond white noise: one sigma. */

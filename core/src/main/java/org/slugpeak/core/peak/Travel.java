@@ -1,5 +1,6 @@
 package org.slugpeak.core.peak;
 
+import java.util.function.DoubleSupplier;
 import org.slugpeak.core.decibel.Decibels;
 
 /** Watches how the search before a pass goes: the wrong way, nowhere, against the end stop, too fast for the meter. */
@@ -106,7 +107,7 @@ final class Travel {
     }
 
     /** The level fell before it ever rose, or goes on falling; not while it rises. */
-    void wrongWay(long tNanos, double fallDb) {
+    void wrongWay(long tNanos, DoubleSupplier fallDb) {
         isDue = sight.front.isBehind();
         if (isDue || !mayTell || words >= WORDS || sight.slope.perSecond() > 0) {
             return;
@@ -115,11 +116,11 @@ final class Travel {
         fellNanos = tNanos;
         words++;
         told(tNanos);
-        listener.hint(tNanos, Hint.WRONG_WAY, fallDb);
+        listener.hint(tNanos, Hint.WRONG_WAY, fallDb.getAsDouble());
     }
 
     /** The hand was told to turn round and has had time to do so: a level that still goes on falling goes the wrong way. */
-    void lookAway(long tNanos, TurnDetector turns, double fallDb) {
+    void lookAway(long tNanos, TurnDetector turns, DoubleSupplier fallDb) {
         if (sight.slope.perSecond() < 0) {
             fellNanos = tNanos;
         }

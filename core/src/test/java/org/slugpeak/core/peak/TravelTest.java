@@ -33,7 +33,7 @@ class TravelTest {
                     turns.restart(Blocks.SECONDS);
                 }
                 travel.look(t, turns);
-                travel.lookAway(t, turns, 2);
+                travel.lookAway(t, turns, () -> 2);
             }
         });
     }
@@ -203,7 +203,7 @@ class TravelTest {
     class TheWrongWay {
 
         private void wrongWay() {
-            travel.wrongWay(level.nowNanos(), 1.5);
+            travel.wrongWay(level.nowNanos(), () -> 1.5);
         }
 
         @Test
