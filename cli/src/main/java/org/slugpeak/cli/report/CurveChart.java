@@ -2,8 +2,10 @@ package org.slugpeak.cli.report;
 
 import java.util.List;
 import org.slugpeak.cli.words.ReportPhrase;
+import org.slugpeak.core.curve.ResponsePoint;
+import org.slugpeak.core.curve.SignedCurve;
 
-/** Response curves over each other, in dB below the highest of all. */
+/** Response curves over each other, in dB below the highest of all; in percent of it where one has a zero between two signs. */
 final class CurveChart {
 
     private static final int WIDTH = 720;
@@ -14,6 +16,26 @@ final class CurveChart {
     private static final double BOTTOM = HEIGHT - 40.0;
     private static final double DEEPEST_DB = -60;
     private static final String[] STYLES = {"curve first", "curve second", "curve third"};
+
+    /** How levels are drawn. */
+    private record Scale(boolean signed, double highest) {
+
+        double of(CurvePoint point) {
+            if (signed) {
+                return 100 * point.level() / highest;
+            }
+            double dB = Gain.between(highest, point.level(), "");
+            return Double.isNaN(dB) ? DEEPEST_DB : Math.max(DEEPEST_DB, dB);
+        }
+
+        Axis axis(double lowest) {
+            return signed ? new Axis(-105, 105, BOTTOM, TOP) : new Axis(Math.min(-3, lowest), 1, BOTTOM, TOP);
+        }
+
+        String unit() {
+            return signed ? " %" : " dB";
+        }
+    }
 
     private CurveChart() {}
 
@@ -39,15 +61,16 @@ final class CurveChart {
                 .max()
                 .orElse(1);
         Axis frequency = new Axis(low / 1e3, Math.max(high, low + 1) / 1e3, LEFT, RIGHT);
+        Scale scale = new Scale(shown.stream().anyMatch(CurveChart::hasZero), highest);
         double lowest = shown.stream()
                 .flatMap(story -> story.curve().stream())
-                .mapToDouble(point -> dB(point, highest))
+                .mapToDouble(scale::of)
                 .min()
                 .orElse(-3);
-        Axis level = new Axis(Math.min(-3, lowest), 1, BOTTOM, TOP);
-        Svg svg = frame(frequency, level);
+        Axis level = scale.axis(lowest);
+        Svg svg = frame(frequency, level, scale.unit());
         for (int i = 0; i < shown.size(); i++) {
-            draw(svg, shown.get(i), frequency, level, highest, STYLES[Math.min(i, STYLES.length - 1)]);
+            draw(svg, shown.get(i), frequency, level, scale, STYLES[Math.min(i, STYLES.length - 1)]);
             svg.words(
                     "label " + STYLES[Math.min(i, STYLES.length - 1)],
                     LEFT + 10 + i * 220.0,
@@ -57,16 +80,18 @@ final class CurveChart {
         return svg.text();
     }
 
-    private static double dB(CurvePoint point, double highest) {
-        double dB = Gain.between(highest, point.level(), "");
-        return Double.isNaN(dB) ? DEEPEST_DB : Math.max(DEEPEST_DB, dB);
+    private static boolean hasZero(SessionStory story) {
+        return SignedCurve.hasBothSigns(story.curve().stream()
+                .filter(point -> point.hz() > 0 && Double.isFinite(point.level()))
+                .map(point -> new ResponsePoint(point.hz(), point.level()))
+                .toList());
     }
 
-    private static Svg frame(Axis frequency, Axis level) {
+    private static Svg frame(Axis frequency, Axis level, String unit) {
         Svg svg = new Svg(WIDTH, HEIGHT, ReportPhrase.RESPONSE_CHART.of());
         for (double mark : level.marks(7)) {
             svg.line("grid", LEFT, level.pixel(mark), RIGHT, level.pixel(mark))
-                    .words("mark end", LEFT - 6, level.pixel(mark) + 4, Numbers.plain(mark) + " dB");
+                    .words("mark end", LEFT - 6, level.pixel(mark) + 4, Numbers.plain(mark) + unit);
         }
         for (double mark : frequency.marks(8)) {
             svg.line("grid", frequency.pixel(mark), TOP, frequency.pixel(mark), BOTTOM)
@@ -75,11 +100,10 @@ final class CurveChart {
         return svg.words("mark middle", (LEFT + RIGHT) / 2, HEIGHT - 6.0, ReportPhrase.GENERATOR_AXIS.of());
     }
 
-    private static void draw(Svg svg, SessionStory story, Axis frequency, Axis level, double highest, String style) {
+    private static void draw(Svg svg, SessionStory story, Axis frequency, Axis level, Scale scale, String style) {
         svg.path(style);
-        story.curve().forEach(point -> svg.point(frequency.pixel(point.hz() / 1e3), level.pixel(dB(point, highest))));
+        story.curve().forEach(point -> svg.point(frequency.pixel(point.hz() / 1e3), level.pixel(scale.of(point))));
         svg.end();
-        story.curve()
-                .forEach(point -> svg.dot(style, frequency.pixel(point.hz() / 1e3), level.pixel(dB(point, highest))));
+        story.curve().forEach(point -> svg.dot(style, frequency.pixel(point.hz() / 1e3), level.pixel(scale.of(point))));
     }
 }

@@ -16,6 +16,7 @@ import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionStart;
 import org.w3c.dom.Document;
@@ -99,6 +100,19 @@ class HtmlReportTest {
         assertEquals(2, page.split("<section>", -1).length - 1);
         Document curves = chartsOf(page).get(4);
         assertEquals(2, curves.getElementsByTagName("polyline").getLength());
+    }
+
+    /** A discriminator's levels have two signs, which decibels cannot show. */
+    @Test
+    void aCurveWithAZeroIsDrawnInPercentOfItsHighest() {
+        StoryTeller teller = Sessions.teller("a");
+        for (int kHz = -10; kHz <= 10; kHz++) {
+            double x = kHz / 5.0;
+            teller.take(Sessions.line(new CurveWork.PointTaken(0, 10_700_000 + kHz * 20e3, x / (1 + x * x))));
+        }
+        String page = HtmlReport.of(List.of(teller.story("")));
+        assertTrue(page.contains(">-100 %<") && page.contains(">100 %<"), page);
+        assertFalse(page.contains("NaN"));
     }
 
     @Test

@@ -42,8 +42,8 @@ public record CoupledFit(
     /**
      * A detector's law by one figure, made up for the fit. It is 0 for a straight one.
      *
-     * @param toe the ratio t of {@code u^2/(u + t)} in terms of the strongest signal; 0 or more
-     * @param limit the ratio c of {@code u/sqrt(1 + (c u)^2)}; 0 or more
+     * @param toe t of {@code u^2/(u + t)} in terms of the strongest signal, without unit; 0 or more
+     * @param limit c of {@code u/sqrt(1 + (c u)^2)}, without unit; 0 or more
      */
     public record Bend(double toe, double limit) {
 

@@ -39,7 +39,7 @@ public final class MeasuredLaw implements RecordSink {
      * The level that a straight detector would have shown.
      *
      * @param level above rest, in the unit of the readings
-     * @return in the same unit; the level itself where no law was measured
+     * @return in the unit of the readings; the same where no law was measured
      */
     public double straight(double level) {
         return law().map(it -> it.straight(level)).orElse(level);

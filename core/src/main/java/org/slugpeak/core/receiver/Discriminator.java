@@ -56,8 +56,8 @@ public record Discriminator(CoupledPair pair, double driveAmpere) {
      *
      * @param hz of the centre; positive
      * @param henry of either winding; positive
-     * @param q1 of the primary, a ratio; positive
-     * @param q2 of the secondary, a ratio; positive
+     * @param q1 quality factor of the primary; positive
+     * @param q2 quality factor of the secondary; positive
      * @param kappa coupling in units of the critical one; positive
      * @return the detector
      */

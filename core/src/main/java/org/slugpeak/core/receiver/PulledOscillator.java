@@ -12,7 +12,7 @@ import org.apache.commons.math3.complex.Complex;
  * @param oscillatorFarad of its tank; positive
  * @param signalHz that the aerial circuit is tuned to; positive
  * @param signalFarad of the aerial circuit; positive
- * @param signalQ of the aerial circuit, a ratio; positive
+ * @param signalQ quality factor of the aerial circuit; positive
  * @param couplingFarad between both; not 0
  */
 public record PulledOscillator(

@@ -22,11 +22,10 @@ class SignedCurveTest {
     private static final double CENTRE_HZ = 10.7e6;
 
     /** One detector of the tables. */
-    @SuppressWarnings("ArrayRecordComponent") // looked at, never compared
-    private record Case(String key, List<ResponsePoint> points, double[] figures) {
+    private record Case(String key, List<ResponsePoint> points, List<Double> figures) {
 
         double zeroKhz() {
-            return figures[0];
+            return figures.get(0);
         }
     }
 
@@ -63,8 +62,8 @@ class SignedCurveTest {
                         key(figures),
                         points,
                         IntStream.range(6, 15)
-                                .mapToDouble(i -> Double.parseDouble(figures[i]))
-                                .toArray()));
+                                .mapToObj(i -> Double.valueOf(figures[i]))
+                                .toList()));
             }
         }
         assertEquals(14, cases.size());
@@ -75,23 +74,23 @@ class SignedCurveTest {
     void findsZeroSlopePeaksAndStraightnessOfTheTables() throws Refused {
         for (Case each : cases()) {
             SignedCurve curve = SignedCurve.through(each.points());
-            double[] figures = each.figures();
+            List<Double> figures = each.figures();
             assertEquals(each.zeroKhz(), (curve.zeroHz().value() - CENTRE_HZ) / 1e3, 0.5, each.key());
-            assertEquals(1, curve.slopePerHz().value() * 1e3 / figures[1], 0.005, each.key() + " slope");
+            assertEquals(1, curve.slopePerHz().value() * 1e3 / figures.get(1), 0.005, each.key() + " slope");
             SignedCurve.Peak upper = curve.upperPeak();
             SignedCurve.Peak lower = curve.lowerPeak();
-            if (Math.abs(figures[2]) < 280) {
-                assertEquals(figures[2], (upper.hz().value() - CENTRE_HZ) / 1e3, 2, each.key() + " upper");
-                assertEquals(1, upper.level().value() / figures[3], 0.005, each.key() + " upper");
+            if (Math.abs(figures.get(2)) < 280) {
+                assertEquals(figures.get(2), (upper.hz().value() - CENTRE_HZ) / 1e3, 2, each.key() + " upper");
+                assertEquals(1, upper.level().value() / figures.get(3), 0.005, each.key() + " upper");
             }
-            if (Math.abs(figures[4]) < 280) {
-                assertEquals(figures[4], (lower.hz().value() - CENTRE_HZ) / 1e3, 2, each.key() + " lower");
-                assertEquals(1, lower.level().value() / figures[5], 0.005, each.key() + " lower");
+            if (Math.abs(figures.get(4)) < 280) {
+                assertEquals(figures.get(4), (lower.hz().value() - CENTRE_HZ) / 1e3, 2, each.key() + " lower");
+                assertEquals(1, lower.level().value() / figures.get(5), 0.005, each.key() + " lower");
             }
             if (curve.reachHz() > 90e3) {
                 SignedCurve.Swing swing = curve.swing(75e3);
-                assertEquals(figures[7] / 100, swing.asymmetry().value(), 0.01, each.key() + " asymmetry");
-                assertEquals(figures[8] / 100, swing.bend().value(), 0.01, each.key() + " bend");
+                assertEquals(figures.get(7) / 100, swing.asymmetry().value(), 0.01, each.key() + " asymmetry");
+                assertEquals(figures.get(8) / 100, swing.bend().value(), 0.01, each.key() + " bend");
             }
         }
     }
@@ -106,7 +105,8 @@ class SignedCurveTest {
                 SplittableRandom random = new SplittableRandom(seed);
                 SignedCurve curve = SignedCurve.through(each.points().stream()
                         .map(point -> new ResponsePoint(
-                                point.hz(), point.level() + 0.01 * each.figures()[3] * random.nextGaussian()))
+                                point.hz(),
+                                point.level() + 0.01 * each.figures().get(3) * random.nextGaussian()))
                         .toList());
                 double error = curve.zeroHz().value() - CENTRE_HZ - each.zeroKhz() * 1e3;
                 zero += Math.abs(error) < 2 * curve.zeroHz().sigma() ? 1 : 0;
