@@ -12,6 +12,7 @@ final class AdjusterChore implements Chore {
 
     private static final long TOOL_NANOS = 300_000_000L;
 
+    private final SimulatedReceiver receiver;
     private final Part part;
     private final Turner turner;
     private final List<DemoOutcome.Step> steps;
@@ -22,12 +23,13 @@ final class AdjusterChore implements Chore {
     /** Turns a part and says when it has done. */
     interface Turner {
 
-        void begin(Part part, Bench bench);
+        void begin(Adjustable part, Bench bench);
 
         boolean isFinished();
     }
 
-    AdjusterChore(Part part, Turner turner, List<DemoOutcome.Step> steps) {
+    AdjusterChore(SimulatedReceiver receiver, Part part, Turner turner, List<DemoOutcome.Step> steps) {
+        this.receiver = receiver;
         this.part = part;
         this.turner = turner;
         this.steps = steps;
@@ -35,8 +37,8 @@ final class AdjusterChore implements Chore {
 
     @Override
     public void begin(Bench bench, SourceListener listener) {
-        lossBeforeDb = bench.receiver().lossDb();
-        bench.receiver().hand(Optional.of(part));
+        lossBeforeDb = receiver.lossDb();
+        receiver.hand(Optional.of(part));
         toolInNanos = bench.nowNanos();
     }
 
@@ -48,18 +50,18 @@ final class AdjusterChore implements Chore {
                 begun = true;
                 listener.adjusterEnded(Adjuster.Action.DONE);
                 listener.nextAdjuster(part.label());
-                turner.begin(part, bench);
+                turner.begin(Adjustable.of(receiver, part), bench);
             }
             return false;
         }
         if (!turner.isFinished()) {
             return false;
         }
-        note(bench.receiver());
+        note();
         return true;
     }
 
-    private void note(SimulatedReceiver receiver) {
+    private void note() {
         if (part.isSlug()) {
             steps.add(new DemoOutcome.Step(part.label(), lossBeforeDb - receiver.lossDb(), receiver.lossDb(part)));
         }

@@ -1,11 +1,13 @@
 package org.slugpeak.bridge.sim;
 
 import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.ReadingTaken;
 
 /**
  * Hears how fast the tone of the reading beats with the tone of the best: the distance between them, as an ear has it that
- * listens for half a second. One thread at a time.
+ * listens for half a second. Around a zero, where there is no best, it is an eye on the needle: a hundredth of its swing counts as
+ * four hundredths of a decibel. One thread at a time.
  */
 final class BeatEar {
 
@@ -20,9 +22,30 @@ final class BeatEar {
 
     private static final double LISTENS_SECONDS = 0.25;
 
+    /** Half a hundredth of the swing is as near as a needle is read. */
+    private static final double DB_OF_SWING = 4;
+
+    private boolean zero;
+    private double swing;
+
     private double distanceDb = Double.NaN;
     private double leastDb = Double.POSITIVE_INFINITY;
     private long lastNanos;
+
+    /** What is sought from now on. */
+    void seek(Seek sought) {
+        zero = sought.signCounts();
+    }
+
+    boolean seeksZero() {
+        return zero;
+    }
+
+    /** Another adjuster. */
+    void begin() {
+        swing = 0;
+        forget();
+    }
 
     /** A new tone: nothing is known of it. */
     void forget() {
@@ -31,7 +54,9 @@ final class BeatEar {
     }
 
     void hear(ReadingTaken taken) {
-        double db = Math.abs(Decibels.of(taken.ofBest()));
+        double size = Math.abs(taken.smoothed());
+        swing = Double.isFinite(size) ? Math.max(swing, size) : swing;
+        double db = zero ? DB_OF_SWING * size / swing : Math.abs(Decibels.of(taken.ofBest()));
         double seconds = (taken.tNanos() - lastNanos) / 1e9;
         lastNanos = taken.tNanos();
         if (!Double.isFinite(db)) {

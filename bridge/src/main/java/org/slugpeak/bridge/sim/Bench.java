@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
-import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.receiver.SetOnBench;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * The bench: receiver, meter, two hands, and what the operator has still to do. It lives in steps of 10 ms of its own time.
+ * The bench: a set, meter, two hands, and what the operator has still to do. It lives in steps of 10 ms of its own time.
  * One thread at a time.
  */
 final class Bench implements RecordSink {
@@ -21,7 +21,7 @@ final class Bench implements RecordSink {
     /** One tick; short against every time constant of the model. */
     static final long TICK_NANOS = 10_000_000;
 
-    private final SimulatedReceiver receiver;
+    private final SetOnBench set;
     private final SimulatedMeter meter;
     private final SimulatedHand hand;
     private final OtherHand other;
@@ -30,17 +30,17 @@ final class Bench implements RecordSink {
     private Optional<Chore> present = Optional.empty();
     private long nowNanos;
 
-    Bench(SimulatedReceiver receiver, SimulatedMeter meter, SimulatedHand hand, OtherHand other, List<Chore> chores) {
-        this.receiver = receiver;
+    Bench(SetOnBench set, SimulatedMeter meter, SimulatedHand hand, OtherHand other, List<Chore> chores) {
+        this.set = set;
         this.meter = meter;
         this.hand = hand;
         this.other = other;
         this.chores = new ArrayDeque<>(chores);
-        receiver.load(meter.totalOhm());
+        set.load(meter.totalOhm());
     }
 
-    SimulatedReceiver receiver() {
-        return receiver;
+    SetOnBench set() {
+        return set;
     }
 
     OtherHand other() {
@@ -54,7 +54,7 @@ final class Bench implements RecordSink {
     /** Puts a resistor in series with the meter lead, or 0 to take it out. */
     void seriesResistor(double ohm) {
         meter.series(ohm);
-        receiver.load(meter.totalOhm());
+        set.load(meter.totalOhm());
     }
 
     /** What was said to be possibly wrong, in order. */
@@ -76,8 +76,8 @@ final class Bench implements RecordSink {
         work(listener);
         hand.step(nowNanos);
         other.step(nowNanos);
-        receiver.step(nowNanos);
-        Optional<Reading> reading = meter.step(nowNanos, receiver);
+        set.step(nowNanos);
+        Optional<Reading> reading = meter.step(nowNanos, set);
         reading.ifPresent(listener::reading);
         return reading.isPresent();
     }

@@ -7,9 +7,7 @@ import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.receiver.Generator;
-import org.slugpeak.core.receiver.Part;
-import org.slugpeak.core.receiver.SimulatedReceiver;
-import org.slugpeak.core.receiver.Tarnfield;
+import org.slugpeak.core.receiver.SetOnBench;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
@@ -23,7 +21,8 @@ final class CheckChore implements Chore {
     private static final double HALF_A_TURN = 0.5;
 
     private final CheckKind kind;
-    private final Part part;
+    private final Adjustable part;
+    private final double imageHz;
     private double turnsBefore;
     private Optional<Generator> generatorBefore = Optional.empty();
     private double dialBeforeHz;
@@ -32,14 +31,11 @@ final class CheckChore implements Chore {
     private long dueNanos;
     private boolean over;
 
-    CheckChore(CheckKind kind) {
-        this(kind, Part.T2_TOP);
-    }
-
-    /** With the part that is turned where the check asks to turn one. */
-    CheckChore(CheckKind kind, Part part) {
+    /** With what is turned where the check asks for it, and how far below the pointer the image is looked for. */
+    CheckChore(CheckKind kind, Adjustable part, double imageHz) {
         this.kind = kind;
         this.part = part;
+        this.imageHz = imageHz;
     }
 
     @Override
@@ -50,9 +46,9 @@ final class CheckChore implements Chore {
 
     /** For a check that somebody else has started: how things stand now is how they are put back. */
     void remember(Bench bench) {
-        generatorBefore = Optional.of(bench.receiver().generator());
-        dialBeforeHz = bench.receiver().dialHz();
-        turnsBefore = bench.receiver().turns(part);
+        generatorBefore = Optional.of(bench.set().generator());
+        dialBeforeHz = bench.set().dialHz();
+        turnsBefore = part.turns();
         bench.other().drop();
     }
 
@@ -81,25 +77,25 @@ final class CheckChore implements Chore {
 
     private void act(int move, Bench bench) {
         Generator before = generatorBefore.orElseThrow();
-        SimulatedReceiver receiver = bench.receiver();
+        SetOnBench set = bench.set();
         if (move == kind.moves()) {
-            receiver.feed(before);
-            receiver.tune(dialBeforeHz);
-            receiver.set(part, turnsBefore);
+            set.feed(before);
+            set.tune(dialBeforeHz);
+            part.turnTo(turnsBefore);
             bench.seriesResistor(0);
             return;
         }
         boolean first = move == 0;
         switch (kind) {
-            case REST -> receiver.feed(before.withVolts(0));
-            case LEVEL -> receiver.feed(before.times(first ? 0.5 : 0.25));
+            case REST -> set.feed(before.withVolts(0));
+            case LEVEL -> set.feed(before.times(first ? 0.5 : 0.25));
             case LOADING -> bench.seriesResistor(SERIES_OHM);
-            case EFFECT -> receiver.set(part, turnsBefore + HALF_A_TURN);
-            case SKIRTS -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? skirtHz : -skirtHz)));
-            case OTHER_IF -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
-            case HARMONIC -> receiver.feed(before.withFrequency(before.frequencyHz() + (first ? 2e3 : -2e3)));
-            case IMAGE -> receiver.tune(dialBeforeHz - 2 * Tarnfield.IF_HZ);
-            case DETECTOR_LAW -> receiver.feed(before.times(Decibels.ratio(-(move + 1) * CheckKind.LAW_STEP_DB)));
+            case EFFECT -> part.turnTo(turnsBefore + HALF_A_TURN);
+            case SKIRTS -> set.feed(before.withFrequency(before.frequencyHz() + (first ? skirtHz : -skirtHz)));
+            case OTHER_IF -> set.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
+            case HARMONIC -> set.feed(before.withFrequency(before.frequencyHz() + (first ? 2e3 : -2e3)));
+            case IMAGE -> set.tune(dialBeforeHz - imageHz);
+            case DETECTOR_LAW -> set.feed(before.times(Decibels.ratio(-(move + 1) * CheckKind.LAW_STEP_DB)));
         }
     }
 }

@@ -34,13 +34,13 @@ public final class Demo {
         receiver = new SimulatedReceiver(Tarnfield.design(), faults, random.nextLong());
         Script.prepare(receiver, false, settings.fault());
         before = receiver.performance();
-        keys = new KeyHand(receiver);
-        SimulatedHand hand = new SimulatedHand(receiver, HandModel.PRACTISED, random.split());
+        keys = new KeyHand();
+        SimulatedHand hand = new SimulatedHand(HandModel.PRACTISED, random.split());
         OtherHand other = new OtherHand(receiver, hand, random.split());
         MeterModel meter =
                 settings.fault().equals(Optional.of(Fault.LOADING)) ? MeterModel.LOADING : MeterModel.CONVERTER;
         AdjusterChore.Turner turner = settings.turner() == DemoSettings.Turner.KEYS ? keys : hand;
-        Script script = new Script(turner, steps, settings.fault(), narrator);
+        Script script = new Script(receiver, turner, steps, settings.fault(), narrator);
         if (everything) {
             script.everything();
         } else {

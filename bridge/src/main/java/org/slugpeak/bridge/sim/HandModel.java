@@ -23,6 +23,49 @@ record HandModel(
     /** A practised hand. */
     static final HandModel PRACTISED = new HandModel(0.25, 0.45, 75, 30, 10, 1.5, 6);
 
+    /** A slug of the demonstration set passes half the power in so many turns: what the usual speeds are made for. */
+    private static final double USUAL_WIDTH_TURNS = 1.8;
+
+    /** While it seeks a hand dares more than the width of a circuit tells: half the power passes in 0.7 s at the least; made up. */
+    private static final double SEEKING = 12;
+
+    /** On the way back likewise. */
+    private static final double RETURNING = 6;
+
+    /** Creeping it is helped by the vernier of its fingertips. */
+    private static final double CREEPING = 3;
+
+    private static final double SLOWEST = 0.005;
+
+    /**
+     * The same hand at something that is touchier than a slug: it turns less fast, with a tool that fits and so with shorter slips;
+     * its reactions stay what they are.
+     */
+    HandModel at(double widthTurns) {
+        double touch = Math.max(SLOWEST, widthTurns / USUAL_WIDTH_TURNS);
+        double fine = Math.min(1, touch * CREEPING);
+        return new HandModel(
+                quickestSeconds,
+                slowestSeconds,
+                seekDegreesPerSecond * Math.min(1, touch * SEEKING),
+                returnDegreesPerSecond * Math.min(1, touch * RETURNING),
+                creepDegreesPerSecond * fine,
+                slipDegrees * fine,
+                backlashDegrees * fine);
+    }
+
+    /** The same hand, told to turn slower. */
+    HandModel slowedBy(double factor) {
+        return new HandModel(
+                quickestSeconds,
+                slowestSeconds,
+                seekDegreesPerSecond / factor,
+                returnDegreesPerSecond / factor,
+                creepDegreesPerSecond,
+                slipDegrees,
+                backlashDegrees);
+    }
+
     /** The same hand, slow enough for a meter with three readings a second: an eighth of a turn a second at most. */
     static final HandModel PATIENT = new HandModel(0.25, 0.45, 30, 12, 4, 1.5, 6);
 }

@@ -2,27 +2,20 @@ package org.slugpeak.bridge.sim;
 
 import java.util.Optional;
 import org.slugpeak.core.receiver.Backlash;
-import org.slugpeak.core.receiver.Part;
-import org.slugpeak.core.receiver.SimulatedReceiver;
 
 /** The user's own hand: keys turn the tool, and the slug follows when the play is taken up. One thread at a time. */
 final class KeyHand implements AdjusterChore.Turner {
 
     private static final double BACKLASH_DEGREES = 6;
 
-    private final SimulatedReceiver receiver;
-    private Part part = Part.T2_TOP;
+    private Optional<Adjustable> part = Optional.empty();
     private Backlash slug = new Backlash(0, 0);
     private boolean finished = true;
 
-    KeyHand(SimulatedReceiver receiver) {
-        this.receiver = receiver;
-    }
-
     @Override
-    public void begin(Part newPart, Bench bench) {
-        part = newPart;
-        slug = new Backlash(BACKLASH_DEGREES, receiver.turns(newPart) * 360);
+    public void begin(Adjustable newPart, Bench bench) {
+        part = Optional.of(newPart);
+        slug = new Backlash(BACKLASH_DEGREES, newPart.turns() * 360);
         finished = false;
     }
 
@@ -30,14 +23,14 @@ final class KeyHand implements AdjusterChore.Turner {
     void turn(double degrees) {
         if (!finished) {
             slug.move(degrees);
-            receiver.set(part, slug.position() / 360);
+            part.ifPresent(it -> it.turnTo(slug.position() / 360));
         }
     }
 
     /** Takes the tool out: the adjuster is done. */
     void next() {
         finished = true;
-        receiver.hand(Optional.empty());
+        part.ifPresent(it -> it.touch(false));
     }
 
     @Override

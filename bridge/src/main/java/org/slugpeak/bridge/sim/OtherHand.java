@@ -1,7 +1,7 @@
 package org.slugpeak.bridge.sim;
 
 import java.util.SplittableRandom;
-import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.receiver.SetOnBench;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -14,15 +14,15 @@ final class OtherHand {
     private static final long HOLD_NANOS = 1_400_000_000L;
     private static final long STILL_BEFORE_NANOS = 500_000_000L;
 
-    private final SimulatedReceiver receiver;
+    private final SetOnBench set;
     private final SimulatedHand hand;
     private final SplittableRandom random;
     private double factor = 1;
     private long dueNanos = Long.MAX_VALUE;
     private boolean obeys = true;
 
-    OtherHand(SimulatedReceiver receiver, SimulatedHand hand, SplittableRandom random) {
-        this.receiver = receiver;
+    OtherHand(SetOnBench set, SimulatedHand hand, SplittableRandom random) {
+        this.set = set;
         this.hand = hand;
         this.random = random;
     }
@@ -48,7 +48,7 @@ final class OtherHand {
     void step(long tNanos) {
         if (tNanos >= dueNanos) {
             dueNanos = Long.MAX_VALUE;
-            receiver.feed(receiver.generator().times(factor));
+            set.feed(set.generator().times(factor));
         }
     }
 }

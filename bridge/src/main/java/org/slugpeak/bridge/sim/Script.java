@@ -20,16 +20,19 @@ final class Script {
             List.of(Part.T2_TOP, Part.T2_BOTTOM, Part.T1_TOP, Part.T1_BOTTOM);
 
     private final List<Chore> chores = new ArrayList<>();
+    private final SimulatedReceiver receiver;
     private final AdjusterChore.Turner turner;
     private final List<DemoOutcome.Step> steps;
     private final Optional<Fault> fault;
     private final Narration.Narrator narrator;
 
     Script(
+            SimulatedReceiver receiver,
             AdjusterChore.Turner turner,
             List<DemoOutcome.Step> steps,
             Optional<Fault> fault,
             Narration.Narrator narrator) {
+        this.receiver = receiver;
         this.turner = turner;
         this.steps = steps;
         this.fault = fault;
@@ -115,7 +118,7 @@ final class Script {
         check(CheckKind.OTHER_IF);
         effect(Part.T2_TOP);
         say(Narration.OUTWARDS);
-        chores.add(new SweepChore(Part.T1_TOP));
+        chores.add(new SweepChore(receiver, Part.T1_TOP));
         return this;
     }
 
@@ -159,7 +162,7 @@ final class Script {
         effect(Part.C3);
         adjust(Part.C3);
         say(Narration.SHORT_WAVE);
-        chores.add(Chores.set(bench -> bench.receiver().set(Part.C5, is(Fault.IMAGE) ? imageTurns() : 0)));
+        chores.add(Chores.set(bench -> receiver.set(Part.C5, is(Fault.IMAGE) ? imageTurns() : 0)));
         receive(16e6, 16e6);
         check(CheckKind.IMAGE);
         return this;
@@ -178,7 +181,6 @@ final class Script {
     /** The operator tunes to the generator and sets it for a good reading. */
     private void receive(double dialHz, double generatorHz) {
         chores.add(Chores.set(bench -> {
-            SimulatedReceiver receiver = bench.receiver();
             receiver.set(Part.C1, 0);
             receiver.set(Part.C2, 0);
             receiver.set(Part.C3, dialHz < 1e6 ? -0.12 : 0);
@@ -192,17 +194,17 @@ final class Script {
     }
 
     private void adjust(Part part) {
-        chores.add(new AdjusterChore(part, turner, steps));
+        chores.add(new AdjusterChore(receiver, part, turner, steps));
         chores.add(Chores.rest(0.3));
     }
 
     private void effect(Part part) {
         chores.add(Chores.begin(part.label()));
-        chores.add(new CheckChore(CheckKind.EFFECT, part));
+        chores.add(new CheckChore(CheckKind.EFFECT, Adjustable.of(receiver, part), 2 * Tarnfield.IF_HZ));
     }
 
     private void check(CheckKind kind) {
-        chores.add(new CheckChore(kind));
+        chores.add(new CheckChore(kind, Adjustable.of(receiver, Part.T2_TOP), 2 * Tarnfield.IF_HZ));
     }
 
     private void say(Narration step) {

@@ -8,10 +8,14 @@ import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.receiver.Tarnfield;
+import org.slugpeak.core.rehearsal.PlannedSet;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.word.Refused;
 
 /**
  * A simulated receiver as a source of readings: addresses {@code sim} and {@code sim:NAME}. Time is the simulation's own;
@@ -22,14 +26,24 @@ import org.slugpeak.core.session.RecordSink;
  */
 public final class SimSource implements ReadingSource {
 
-    private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still", "plan", "aligned");
+    /** The bench whose set is made up from a plan, where there is one. */
+    public static final String REHEARSAL = "plan";
+
+    private static final List<String> NAMES =
+            List.of("tarnfield", "multimeter", "sound", "still", REHEARSAL, "aligned");
     private static final int ROUNDS = 2;
 
     private final Bench bench;
     private final Tempo pace;
+    private final String setName;
     private boolean closed;
 
     SimSource(Bench bench, Tempo pace) {
+        this(bench, pace, "simulated Tarnfield 54A");
+    }
+
+    private SimSource(Bench bench, Tempo pace, String setName) {
+        this.setName = setName;
         this.bench = bench;
         this.pace = pace;
     }
@@ -37,8 +51,8 @@ public final class SimSource implements ReadingSource {
     /**
      * Opens a simulated bench: the invented set Tarnfield 54A, whose IF slugs a hand turns in two rounds, before an ADC board
      * ({@code tarnfield}), a multimeter ({@code multimeter}) or a sound card at the voice coil ({@code sound}); or nobody turns
-     * anything ({@code still}); or the hand turns what the session begins and sets the generator as it is told ({@code plan}),
-     * the same with the IF in order ({@code aligned}).
+     * anything ({@code still}); or the hand sets the generator as it is told ({@code plan}), the same with the IF in order
+     * ({@code aligned}).
      *
      * @param name one of {@link #names()}; empty for the first
      * @param seed of hand, noise and meter; any number
@@ -65,15 +79,44 @@ public final class SimSource implements ReadingSource {
             Script.align(receiver);
         }
         SimulatedMeter before = new SimulatedMeter(meter, random.split());
-        SimulatedHand hand = new SimulatedHand(receiver, model, random.split());
-        Script script = new Script(hand, new ArrayList<>(), Optional.empty(), Narration::name);
+        SimulatedHand hand = new SimulatedHand(model, random.split());
+        Script script = new Script(receiver, hand, new ArrayList<>(), Optional.empty(), Narration::name);
         List<Chore> chores = switch (wanted) {
             case "still" -> List.of(Chores.rest(Double.MAX_VALUE));
-            case "plan", "aligned" -> List.of(new ObedientChore(hand));
+            case REHEARSAL, "aligned" -> List.of(new ObedientChore(receiver));
             default -> script.watching(wanted.equals("sound")).rounds(ROUNDS).chores();
         };
         OtherHand other = new OtherHand(receiver, hand, random.split());
         return new SimSource(new Bench(receiver, before, hand, other, chores), pace);
+    }
+
+    /**
+     * Opens a bench with a set that is made up from a plan, where a hand does what the session asks for.
+     *
+     * @param plan that is to be carried out
+     * @param seed of what is out of alignment, of hand, noise and meter; any number
+     * @param pace how fast it runs
+     * @return the source; it ends by itself where the hand cannot go on
+     * @throws BadConfiguration where a step of the plan cannot be played, with one line that names it
+     */
+    public static SimSource rehearsing(Plan plan, long seed, Tempo pace) throws BadConfiguration {
+        try {
+            return rehearsing(PlannedSet.of(plan, seed), plan.name(), seed, pace);
+        } catch (Refused e) {
+            throw new BadConfiguration("plan " + plan.name() + " cannot be rehearsed: " + e.reason(), e);
+        }
+    }
+
+    /** The same with a set that somebody else looks into, too. */
+    static SimSource rehearsing(PlannedSet set, String name, long seed, Tempo pace) {
+        SplittableRandom random = new SplittableRandom(seed);
+        boolean sound = set.scenes().get(0).point() == MeterPoint.VOICE_COIL;
+        MeterModel meter = sound ? MeterModel.SOUND_CARD : MeterModel.CONVERTER;
+        SimulatedHand hand = new SimulatedHand(sound ? HandModel.PATIENT : HandModel.PRACTISED, random.split());
+        OtherHand other = new OtherHand(set, hand, random.split());
+        Chore chore = new RehearsalChore(set, hand, new RockingHands(set, random.split()));
+        Bench bench = new Bench(set, new SimulatedMeter(meter, random.split()), hand, other, List.of(chore));
+        return new SimSource(bench, pace, "simulated set of the plan " + name);
     }
 
     /**
@@ -101,7 +144,7 @@ public final class SimSource implements ReadingSource {
 
     @Override
     public String description() {
-        return "simulated Tarnfield 54A, " + bench.meter().name();
+        return setName + ", " + bench.meter().name();
     }
 
     @Override

@@ -6,16 +6,16 @@ import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.receiver.Backlash;
-import org.slugpeak.core.receiver.Part;
-import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.TwoPeaks;
 
@@ -43,12 +43,21 @@ final class SimulatedHand implements AdjusterChore.Turner {
     /** A hand that goes the wrong way and did not hear it looks up after a while. */
     private static final double LOOKS_SECONDS = 2;
 
-    private final SimulatedReceiver receiver;
-    private final HandModel model;
+    private static final double MOST_SLOWER = 2.5;
+
+    /** Whoever has passed a zero comes back more slowly each time. */
+    private static final double SLOWER_AT_ZERO = 1.6;
+
+    private static final double MOST_SLOWER_AT_ZERO = 10;
+
+    private final HandModel usual;
     private final SplittableRandom random;
 
     private Doing doing = Doing.NOTHING;
-    private Part part = Part.T2_TOP;
+    private Optional<Adjustable> part = Optional.empty();
+    private HandModel model;
+    private double slower = 1;
+    private Reach reach = Reach.UNLIMITED;
     private Backlash slug = new Backlash(0, 0);
     private int direction = 1;
     private int lastMoved = 1;
@@ -67,25 +76,29 @@ final class SimulatedHand implements AdjusterChore.Turner {
     /** Something it will do when its reaction time is over. */
     private record Intention(long atNanos, Runnable what) {}
 
-    SimulatedHand(SimulatedReceiver receiver, HandModel model, SplittableRandom random) {
-        this.receiver = receiver;
-        this.model = model;
+    SimulatedHand(HandModel usual, SplittableRandom random) {
+        this.usual = usual;
+        this.model = usual;
         this.random = random;
     }
 
     /** Puts the tool in and starts to turn. */
     @Override
-    public void begin(Part newPart, Bench bench) {
+    public void begin(Adjustable newPart, Bench bench) {
         long tNanos = bench.nowNanos();
-        part = newPart;
+        part = Optional.of(newPart);
+        model = usual.at(newPart.widthTurns());
+        slower = 1;
+        reach = new Reach(newPart.reachTurns());
         direction = random.nextBoolean() ? 1 : -1;
         lastMoved = direction;
         owedDegrees = 0;
-        slug = new Backlash(model.backlashDegrees(), receiver.turns(newPart) * 360);
+        slug = new Backlash(model.backlashDegrees(), newPart.turns() * 360);
         beganNanos = tNanos;
         turnedNanos = tNanos;
         finished = false;
         otherWayStands = false;
+        ear.begin();
         doing = Doing.WAITING;
         intend(tNanos, 0.2, () -> doing = Doing.SEEKING);
     }
@@ -104,6 +117,9 @@ final class SimulatedHand implements AdjusterChore.Turner {
 
     /** Hears a record at the simulation's time. */
     void hear(SessionRecord record, long tNanos) {
+        if (record instanceof Said.Command given && given.instruction() instanceof Instruction.Find find) {
+            ear.seek(find.seek());
+        }
         if (finished || doing == Doing.LEAVING) {
             return;
         }
@@ -133,7 +149,12 @@ final class SimulatedHand implements AdjusterChore.Turner {
 
         @Override
         public Runnable passed(Passed it) {
-            return () -> intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
+            return () -> {
+                if (ear.seeksZero()) {
+                    slowDown(SLOWER_AT_ZERO, MOST_SLOWER_AT_ZERO);
+                }
+                intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
+            };
         }
 
         @Override
@@ -158,13 +179,24 @@ final class SimulatedHand implements AdjusterChore.Turner {
 
         @Override
         public Runnable hinted(Finding.Hinted it) {
-            return it.hint() == Hint.WRONG_WAY ? () -> wrongWay(tNanos) : () -> {};
+            if (it.hint() == Hint.WRONG_WAY) {
+                return () -> wrongWay(tNanos);
+            }
+            boolean slower = it.hint() == Hint.TURN_SLOWER && reach.isLimited();
+            return slower ? () -> slowDown(it.amount(), MOST_SLOWER) : () -> {};
         }
 
         @Override
         public Runnable furtherPast(Finding.FurtherPast it) {
             return () -> {};
         }
+    }
+
+    /** As told, but not to a standstill: so slow that a search would take for ever nobody turns. */
+    private void slowDown(double factor, double most) {
+        double wanted = Math.max(slower, Math.min(most, slower * factor));
+        model = model.slowedBy(wanted / slower);
+        slower = wanted;
     }
 
     private void stop() {
@@ -200,7 +232,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
     }
 
     private void noPeak(NoPeakReason reason, long tNanos) {
-        if (reason == NoPeakReason.FLAT) {
+        if (reason == NoPeakReason.FLAT && !reach.isLimited()) {
             intend(tNanos, 0.5, this::letGo);
         } else if (reason == NoPeakReason.END_OF_TRAVEL) {
             intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
@@ -227,7 +259,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
     }
 
     private void loseWay(long tNanos) {
-        if (tNanos - beganNanos > PATIENCE_SECONDS * 1e9) {
+        if (tNanos - beganNanos > patienceSeconds() * 1e9) {
             letGo();
         } else if (otherWayStands && doing == Doing.SEEKING && tNanos - turnedNanos > LOOKS_SECONDS * 1e9) {
             turnedNanos = tNanos;
@@ -239,6 +271,11 @@ final class SimulatedHand implements AdjusterChore.Turner {
             turnedNanos = tNanos;
             doing = Doing.RETURNING;
         }
+    }
+
+    /** Where there are stops it goes from one to the other as often as that takes. */
+    private double patienceSeconds() {
+        return PATIENCE_SECONDS + reach.degreesOfSearch() / model.seekDegreesPerSecond();
     }
 
     private boolean isAtBest() {
@@ -257,7 +294,20 @@ final class SimulatedHand implements AdjusterChore.Turner {
             slug.move(direction * owedDegrees);
             lastMoved = direction;
             owedDegrees = 0;
-            receiver.set(part, slug.position() / 360);
+            follow();
+        }
+    }
+
+    /** The adjuster follows the tool as far as it goes; at a stop the hand turns round, or gives up where it has been everywhere. */
+    private void follow() {
+        double turns = slug.position() / 360;
+        part.ifPresent(it -> it.turnTo(turns));
+        if (reach.isEnd(turns) && direction * turns > 0) {
+            if (doing == Doing.SEEKING && reach.meets()) {
+                letGo();
+            } else {
+                turnBack(doing);
+            }
         }
     }
 
@@ -272,7 +322,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         doing = Doing.NOTHING;
         finished = true;
         intention = Optional.empty();
-        receiver.hand(Optional.empty());
+        part.ifPresent(it -> it.touch(false));
     }
 
     private void intend(long tNanos, double extraSeconds, Runnable what) {

@@ -5,9 +5,9 @@ import java.util.SplittableRandom;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
-import org.slugpeak.core.receiver.SimulatedReceiver;
+import org.slugpeak.core.receiver.SetOnBench;
 
-/** Reads the simulated receiver as a meter of some kind would. One thread at a time. */
+/** Reads the set on the bench as a meter of some kind would. One thread at a time. */
 final class SimulatedMeter {
 
     /** Twice the mains frequency, which is never exactly a multiple of the rate of readings; invented. */
@@ -45,23 +45,23 @@ final class SimulatedMeter {
     }
 
     /** One tick: follows the voltage and reads it when it is time to. */
-    Optional<Reading> step(long tNanos, SimulatedReceiver receiver) {
-        follow(tNanos, voltage(receiver));
+    Optional<Reading> step(long tNanos, SetOnBench set) {
+        follow(tNanos, voltage(set));
         if (tNanos < nextNanos) {
             return Optional.empty();
         }
         long readNanos = nextNanos;
         nextNanos = readNanos + model.intervalNanos();
-        double hum = isSound() ? 0 : receiver.humVolts() * Math.sin(2 * Math.PI * HUM_HZ * readNanos / 1e9);
-        return read(readNanos, followed + hum, isSound() && receiver.clips());
+        double hum = isSound() ? 0 : set.humVolts() * Math.sin(2 * Math.PI * HUM_HZ * readNanos / 1e9);
+        return read(readNanos, followed + hum, isSound() && set.clips());
     }
 
     private boolean isSound() {
         return model.measurand().equals(Measurand.AC_VOLTS);
     }
 
-    private double voltage(SimulatedReceiver receiver) {
-        return isSound() ? receiver.voiceCoilVolts() : receiver.detectorVolts() * model.inputOhm() / totalOhm();
+    private double voltage(SetOnBench set) {
+        return isSound() ? set.voiceCoilVolts() : set.directVolts() * model.inputOhm() / totalOhm();
     }
 
     private void follow(long tNanos, double volts) {

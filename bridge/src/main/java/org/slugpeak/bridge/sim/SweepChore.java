@@ -3,6 +3,7 @@ package org.slugpeak.bridge.sim;
 import java.util.Optional;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.receiver.Part;
+import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.TwoPeaks;
 
@@ -18,19 +19,21 @@ final class SweepChore implements Chore {
     /** A little outside the outer maximum. */
     private static final double OUTSIDE_TURNS = -0.7;
 
+    private final SimulatedReceiver receiver;
     private final Part part;
     private double backToTurns;
     private boolean back;
     private boolean twoPeaks;
 
-    SweepChore(Part part) {
+    SweepChore(SimulatedReceiver receiver, Part part) {
+        this.receiver = receiver;
         this.part = part;
     }
 
     @Override
     public void begin(Bench bench, SourceListener listener) {
-        backToTurns = bench.receiver().turns(part);
-        bench.receiver().hand(Optional.of(part));
+        backToTurns = receiver.turns(part);
+        receiver.hand(Optional.of(part));
         listener.nextAdjuster(part.label() + ", outwards, counting turns");
     }
 
@@ -42,17 +45,17 @@ final class SweepChore implements Chore {
     @Override
     public boolean step(Bench bench, SourceListener listener) {
         double target = back ? (twoPeaks ? OUTSIDE_TURNS : backToTurns) : OUTERMOST_TURNS;
-        double turns = bench.receiver().turns(part);
+        double turns = receiver.turns(part);
         double stride = DEGREES_PER_SECOND / 360 * Bench.TICK_NANOS / 1e9;
         if (Math.abs(target - turns) > stride) {
-            bench.receiver().set(part, turns + Math.copySign(stride, target - turns));
+            receiver.set(part, turns + Math.copySign(stride, target - turns));
             return false;
         }
         if (!back) {
             back = true;
             return false;
         }
-        bench.receiver().hand(Optional.empty());
+        receiver.hand(Optional.empty());
         return true;
     }
 }

@@ -37,20 +37,20 @@ class FlattenedPeakTest {
         Script.prepare(receiver, false, Optional.empty());
         Script.align(receiver);
         SimulatedMeter meter = new SimulatedMeter(MeterModel.CONVERTER, random.split());
-        SimulatedHand hand = new SimulatedHand(receiver, HandModel.PRACTISED, random.split());
+        SimulatedHand hand = new SimulatedHand(HandModel.PRACTISED, random.split());
         List<Chore> chores = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
             Part part = SLUGS.get(i % SLUGS.size());
             double turns = (random.nextBoolean() ? 1 : -1) * random.nextDouble(1.2, 1.8);
             double up = i == 4 ? timesUp : 1;
             chores.add(Chores.set(bench -> {
-                bench.receiver().set(part, turns);
-                bench.receiver().feed(bench.receiver().generator().times(up));
+                receiver.set(part, turns);
+                receiver.feed(receiver.generator().times(up));
             }));
             // What steps by itself looks like a fault of the set: here somebody does it.
             chores.add(Chores.begin("set off"));
             chores.add(Chores.rest(1));
-            chores.add(new AdjusterChore(part, hand, new ArrayList<>()));
+            chores.add(new AdjusterChore(receiver, part, hand, new ArrayList<>()));
         }
         OtherHand other = new OtherHand(receiver, hand, random.split());
         return SimRun.of(

@@ -112,6 +112,7 @@ public final class AlignCommand implements Callable<Integer> {
             ShownPlan.unreadable(plan, sourceOptions.asked())
                     .ifPresent(line -> spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(line)));
         }
+        sourceOptions.rehearse(plan);
         PlanGuide guide = new PlanGuide(plan, answers, progress);
         int code = SessionRunner.run(new SessionParts(
                 address.text(),

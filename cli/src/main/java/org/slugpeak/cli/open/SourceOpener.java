@@ -3,6 +3,7 @@ package org.slugpeak.cli.open;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.file.CsvSource;
 import org.slugpeak.bridge.log.LogSource;
@@ -17,6 +18,7 @@ import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.program.StateFolder;
 import org.slugpeak.cli.run.SinkOutput;
+import org.slugpeak.core.plan.Plan;
 
 /** Opens the ways in. Each is loaded only when it is asked for. */
 public final class SourceOpener {
@@ -53,8 +55,11 @@ public final class SourceOpener {
     }
 
     static OpenedSource simulation(SourceAddress address, SourceOptions options) throws BridgeException {
-        SimSource source =
-                SimSource.open(address.name(), options.seed(), Tempo.ofClock(Ticker.system(), options.speed()));
+        Tempo pace = Tempo.ofClock(Ticker.system(), options.speed());
+        Optional<Plan> plan = options.rehearsed().filter(any -> address.name().equals(SimSource.REHEARSAL));
+        SimSource source = plan.isPresent()
+                ? SimSource.rehearsing(plan.get(), options.seed(), pace)
+                : SimSource.open(address.name(), options.seed(), pace);
         return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
     }
 

@@ -7,6 +7,7 @@ import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.meter.InstrumentOptions;
 import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Mixin;
@@ -62,10 +63,21 @@ public final class SourceOptions {
     private CommandSpec command = CommandSpec.create();
 
     private boolean stepped;
+    private Optional<Plan> rehearsed = Optional.empty();
 
     /** Says that text holds settled values, one for each step of a turn. */
     public void takeSteps(boolean steps) {
         stepped = steps;
+    }
+
+    /** Says that a simulated set is made up from this plan, where the address asks for one. */
+    public void rehearse(Plan plan) {
+        rehearsed = Optional.of(plan);
+    }
+
+    /** The plan that is rehearsed. */
+    public Optional<Plan> rehearsed() {
+        return rehearsed;
     }
 
     /** What the user typed. */

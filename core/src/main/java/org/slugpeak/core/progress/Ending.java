@@ -1,6 +1,7 @@
 package org.slugpeak.core.progress;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Guard;
@@ -10,17 +11,23 @@ import org.slugpeak.core.session.Work;
  * The end of an adjuster is ordered, and its record is waited for.
  *
  * @param leadsBack to the step before, rather than on
+ * @param sweptGainDb what the sweeps have gained, dB: of a gang that is swept a single reading before and after tells nothing
  */
-record Ending(Job job, boolean leadsBack) implements PlanPhase {
+record Ending(Job job, boolean leadsBack, OptionalDouble sweptGainDb) implements PlanPhase {
 
     static Ending order(Job job, Adjuster.Action action) {
         job.order(new Order.End(action));
-        return new Ending(job, false);
+        return new Ending(job, false, OptionalDouble.empty());
+    }
+
+    static Ending swept(Job job, double gainDb) {
+        job.order(new Order.End(Adjuster.Action.DONE));
+        return new Ending(job, false, OptionalDouble.of(gainDb));
     }
 
     @Override
     public Ending wentBack() {
-        return new Ending(job, true);
+        return new Ending(job, true, sweptGainDb);
     }
 
     @Override
@@ -41,7 +48,7 @@ record Ending(Job job, boolean leadsBack) implements PlanPhase {
         Route route = job.route();
         PlanStep step = route.step();
         int round = route.here().round();
-        double gainDb = it.action() == Adjuster.Action.DONE ? step.goal().gainDb(it.gainDb()) : 0;
+        double gainDb = it.action() == Adjuster.Action.DONE ? step.goal().gainDb(sweptGainDb.orElse(it.gainDb())) : 0;
         if (job.coupling().ended(route.stage(), step, round, it.action(), gainDb)) {
             job.say(at -> new Guard.LateGain(at, step.adjuster(), round, gainDb));
         }

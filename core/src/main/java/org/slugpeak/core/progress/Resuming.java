@@ -1,5 +1,6 @@
 package org.slugpeak.core.progress;
 
+import java.util.OptionalDouble;
 import org.slugpeak.core.session.Adjuster;
 
 /**
@@ -10,7 +11,7 @@ import org.slugpeak.core.session.Adjuster;
 record Resuming(Ending ending) implements PlanPhase {
 
     static Resuming from(Job job) {
-        return new Resuming(new Ending(job, false));
+        return new Resuming(new Ending(job, false, OptionalDouble.empty()));
     }
 
     /** What the session before had begun and not ended is begun anew. */

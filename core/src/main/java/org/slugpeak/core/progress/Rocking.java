@@ -1,7 +1,6 @@
 package org.slugpeak.core.progress;
 
 import java.util.OptionalDouble;
-import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Work;
@@ -19,7 +18,7 @@ record Rocking(Job job, SweepMeter sweeps) implements InHand {
 
     @Override
     public PlanPhase reading(ReadingTaken it) {
-        OptionalDouble sweep = sweeps.see(it.reading().value());
+        OptionalDouble sweep = sweeps.see(job.nowNanos(), it.reading().value());
         return sweep.isPresent() ? swept(sweeps.belowBestDb(sweep.getAsDouble())) : this;
     }
 
@@ -29,6 +28,6 @@ record Rocking(Job job, SweepMeter sweeps) implements InHand {
             return this;
         }
         job.say(at -> new Request.HandsOff(at, true));
-        return Ending.order(job, Adjuster.Action.DONE);
+        return Ending.swept(job, sweeps.gainDb());
     }
 }

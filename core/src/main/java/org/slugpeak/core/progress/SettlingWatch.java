@@ -45,13 +45,17 @@ final class SettlingWatch {
         mustChange = showsInReading;
     }
 
-    /** Whether it is done; {@code seeksZero}: a small reading is what is wanted, and does not tell that the set is off. */
+    /**
+     * Whether it is done; {@code seeksZero}: a small reading is what is wanted, and does not tell that the set is off. Around a zero
+     * nothing stands still in decibels, so it is compared with what was read before, and where that was nothing too, time will do.
+     */
     boolean isDone(long tNanos, double level, boolean seeksZero) {
-        standing.see(tNanos, level);
+        standing.see(tNanos, seeksZero ? Math.abs(level) + Math.abs(levelBefore) : level);
         double ratio = Math.abs(level / levelBefore);
         mustChange = mustChange && !(Math.abs(Decibels.of(ratio)) > CHANGE_DB);
         boolean off = handInSet && !seeksZero && ratio < OFF_SHARE;
         boolean patient = tNanos - sinceNanos >= (handInSet ? OFF_PATIENCE_NANOS : PATIENCE_NANOS);
-        return standing.isSteady() && (patient || !(mustChange || off));
+        boolean stands = standing.isSteady() || (seeksZero && patient);
+        return stands && (patient || !(mustChange || off));
     }
 }

@@ -5,7 +5,8 @@ import org.slugpeak.core.decibel.Decibels;
 
 /**
  * Finds the greatest reading of each sweep while the gang is rocked across a signal, and when the adjuster turned meanwhile is
- * at its optimum: sweeps have got worse beyond it, and two in a row are back at the best. One thread at a time.
+ * at its optimum: sweeps were worse on both sides of it, and two in a row are back at the best. Somebody who began by turning the
+ * wrong way has seen worse sweeps, but on one side only. One thread at a time.
  */
 final class SweepMeter {
 
@@ -20,17 +21,23 @@ final class SweepMeter {
 
     private static final int IN_A_ROW = 2;
 
+    /** So many readings count as one: a single one of a quick meter is higher than the signal by its noise. */
+    private static final long TOGETHER_NANOS = 60_000_000L;
+
+    private final SteadyWatch together = new SteadyWatch(TOGETHER_NANOS, 0);
     private boolean rising = true;
     private double top;
     private double bottom = Double.POSITIVE_INFINITY;
     private double best;
+    private double first = Double.NaN;
     private int worseInARow;
     private int backInARow;
-    private boolean passed;
+    private int worseSides;
 
     /** The greatest reading of the sweep that has just ended, if one has. */
-    OptionalDouble see(double value) {
-        double level = Math.abs(value);
+    OptionalDouble see(long tNanos, double value) {
+        together.see(tNanos, value);
+        double level = together.mean();
         if (rising) {
             top = Math.max(top, level);
             if (level < top * Decibels.ratio(-FALL_DB)) {
@@ -49,11 +56,27 @@ final class SweepMeter {
     }
 
     private double sweep(double greatest) {
-        best = Math.max(best, greatest);
+        if (greatest > best) {
+            // What was worse before lies to one side of it.
+            worseSides = greatest > best * Decibels.ratio(BACK_WITHIN_DB) ? Math.min(1, worseSides) : worseSides;
+            worseSides = rose(greatest) ? Math.max(1, worseSides) : worseSides;
+            best = greatest;
+        }
+        first = Double.isNaN(first) ? greatest : first;
         worseInARow = greatest < best * Decibels.ratio(-WORSE_BY_DB) ? worseInARow + 1 : 0;
         backInARow = greatest >= best * Decibels.ratio(-BACK_WITHIN_DB) ? backInARow + 1 : 0;
-        passed = passed || worseInARow >= IN_A_ROW;
+        worseSides += worseInARow == IN_A_ROW ? 1 : 0;
         return greatest;
+    }
+
+    /** Whether the first sweep was clearly worse than the present one. */
+    private boolean rose(double greatest) {
+        return first < greatest * Decibels.ratio(-WORSE_BY_DB);
+    }
+
+    /** The last sweep that is as good as the best, against the first, dB. */
+    double gainDb() {
+        return Decibels.of(best / first);
     }
 
     /** The last sweep against the best one, dB, not positive. */
@@ -62,6 +85,6 @@ final class SweepMeter {
     }
 
     boolean isAtOptimum() {
-        return passed && backInARow >= IN_A_ROW;
+        return worseSides >= 2 && backInARow >= IN_A_ROW;
     }
 }

@@ -7,7 +7,7 @@ import java.util.function.DoubleUnaryOperator;
  * The noise that an IF strip lets through: {@code sqrt(e^2 int |G|^2 df)}, e the noise of one hertz at its input. Worked out again
  * only where the strip has changed. One thread at a time.
  */
-final class NoiseBand {
+public final class NoiseBand {
 
     /** Boltzmann's constant, exact in the SI of 2019, times 290 K, times 4. */
     private static final double FOUR_KT = 4 * 1.380649e-23 * 290;
@@ -31,14 +31,19 @@ final class NoiseBand {
      * @param centreHz of the strip
      * @param q of one winding
      */
-    NoiseBand(double noiseOhm, double centreHz, double q) {
+    public NoiseBand(double noiseOhm, double centreHz, double q) {
         this.densitySquared = FOUR_KT * noiseOhm;
         this.centreHz = centreHz;
         this.stepHz = REACH * centreHz / q / STEPS_A_SIDE;
     }
 
-    /** Takes the strip as it is now; the gain is asked for only if the state is not the last one. */
-    void follow(DoubleUnaryOperator gain, double... newState) {
+    /**
+     * Takes the strip as it is now; the gain is asked for only if the state is not the last one.
+     *
+     * @param gain from the input, by frequency in Hz
+     * @param newState everything that the gain depends on
+     */
+    public void follow(DoubleUnaryOperator gain, double... newState) {
         if (Arrays.equals(state, newState)) {
             return;
         }
@@ -54,13 +59,21 @@ final class NoiseBand {
         bandwidthHz = area / strongest;
     }
 
-    /** All noise at the output, RMS. */
-    double outputVolts() {
+    /**
+     * All noise at the output, RMS.
+     *
+     * @return volts
+     */
+    public double outputVolts() {
         return outputVolts;
     }
 
-    /** Width of a rectangle that lets as much through. */
-    double bandwidthHz() {
+    /**
+     * Width of a rectangle that lets as much through.
+     *
+     * @return Hz
+     */
+    public double bandwidthHz() {
         return bandwidthHz;
     }
 }

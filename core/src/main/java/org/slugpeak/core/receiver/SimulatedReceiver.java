@@ -14,7 +14,7 @@ import org.slugpeak.core.decibel.Decibels;
  *
  * <p>One thread at a time.
  */
-public final class SimulatedReceiver {
+public final class SimulatedReceiver implements SetOnBench {
 
     /** Amplitudes of the generator's harmonics relative to the fundamental; invented, usual for a service generator. */
     private static final double[] HARMONICS = {1, 0.05, 0.02};
@@ -95,38 +95,22 @@ public final class SimulatedReceiver {
         return turns.getOrDefault(part, 0.0);
     }
 
-    /**
-     * Sets the generator.
-     *
-     * @param newGenerator how it stands from now on
-     */
+    @Override
     public void feed(Generator newGenerator) {
         generator = newGenerator;
     }
 
-    /**
-     * How the generator stands.
-     *
-     * @return as last fed
-     */
+    @Override
     public Generator generator() {
         return generator;
     }
 
-    /**
-     * Sets the dial.
-     *
-     * @param newDialHz where the pointer stands
-     */
+    @Override
     public void tune(double newDialHz) {
         dialHz = newDialHz;
     }
 
-    /**
-     * Where the pointer of the dial stands.
-     *
-     * @return hertz
-     */
+    @Override
     public double dialHz() {
         return dialHz;
     }
@@ -140,11 +124,7 @@ public final class SimulatedReceiver {
         handAt = part;
     }
 
-    /**
-     * Connects a meter across the detector load.
-     *
-     * @param ohm its input resistance; positive
-     */
+    @Override
     public void load(double ohm) {
         meterOhm = ohm;
     }
@@ -158,11 +138,7 @@ public final class SimulatedReceiver {
         warmSeconds = seconds;
     }
 
-    /**
-     * Advances to a time.
-     *
-     * @param tNanos not before the last one
-     */
+    @Override
     public void step(long tNanos) {
         double seconds = stepped ? Math.max(0, tNanos - lastNanos) / 1e9 : 0;
         stepped = true;
@@ -377,29 +353,22 @@ public final class SimulatedReceiver {
         return -(detector().restVolts() + riseVolts);
     }
 
-    /**
-     * Tone and hum across the voice coil.
-     *
-     * @return volts RMS; 0 or more
-     */
+    @Override
+    public double directVolts() {
+        return detectorVolts();
+    }
+
+    @Override
     public double voiceCoilVolts() {
         return design.audio().voiceCoilVolts(audioPeak(), humAtVoiceCoil());
     }
 
-    /**
-     * Whether the audio stage clips now.
-     *
-     * @return true where it clips
-     */
+    @Override
     public boolean clips() {
         return design.audio().clips(audioPeak());
     }
 
-    /**
-     * Hum that rides on the detector voltage.
-     *
-     * @return volts, peak; 0 without the fault
-     */
+    @Override
     public double humVolts() {
         return faults.contains(Fault.HUM) ? Tarnfield.WORKING_VOLTS / 10 : 0;
     }

@@ -3,6 +3,7 @@ package org.slugpeak.core.session;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.peak.Seek;
 
 /**
  * Remembers of the adjuster at hand what its record will say: the level when it was begun and the level when it was left, as
@@ -65,13 +66,13 @@ final class AdjusterBook {
         return !name.isEmpty() && !held.isUnknown();
     }
 
-    /** Empty where no adjuster is begun. */
-    Optional<Adjuster> end(long tNanos, Adjuster.Action action) {
+    /** Empty where no adjuster is begun. Around a zero there is no ratio: what was gained there has no decibels. */
+    Optional<Adjuster> end(long tNanos, Adjuster.Action action, Seek sought) {
         if (name.isEmpty()) {
             return Optional.empty();
         }
         Level after = held.isUnknown() ? present : held;
-        double gainDb = Decibels.of(Math.abs(after.onScale() / before.onScale()));
+        double gainDb = sought.signCounts() ? Double.NaN : Decibels.of(Math.abs(after.onScale() / before.onScale()));
         Adjuster ended = new Adjuster(
                 tNanos, name, action, before.asRead(), after.asRead(), Double.isFinite(gainDb) ? gainDb : Double.NaN);
         name = "";

@@ -239,7 +239,7 @@ public final class Analysis {
      * @param action {@link Adjuster.Action#DONE} or {@link Adjuster.Action#SKIP}
      */
     public void adjusterEnded(Adjuster.Action action) {
-        Optional<Adjuster> ended = adjusters.end(lastNanos, action);
+        Optional<Adjuster> ended = adjusters.end(lastNanos, action, settings.seek());
         ended.ifPresent(sink::take);
         betweenAdjusters = betweenAdjusters || ended.isPresent();
     }

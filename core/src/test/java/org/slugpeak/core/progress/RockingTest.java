@@ -32,6 +32,22 @@ class RockingTest {
     }
 
     @Test
+    void goesOnPastTheBeginningWhereThePadderWasTurnedTheWrongWayFirst() {
+        PlanStep padder = Plans.with(Plans.step("C3"), Goal.ON_DIAL, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+        Session session = Session.started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), padder)));
+        double[] wrongWayAndBack = {-1, -1.3, -1.6, -1.9, -1.6, -1.3, -1.01, -0.98};
+        for (double position : wrongWayAndBack) {
+            sweep(session, 1 / Math.sqrt(1 + position * position));
+        }
+        assertFalse(session.isFinished());
+        double[] onAndBack = {-0.6, -0.2, 0.2, 0.6, 1, 0.6, 0.2, 0.05, 0};
+        for (double position : onAndBack) {
+            sweep(session, 1 / Math.sqrt(1 + position * position));
+        }
+        assertTrue(session.isFinished());
+    }
+
+    @Test
     void doesNotEndWhereThePadderWasNeverMoved() {
         PlanStep padder = Plans.with(Plans.step("C3"), Goal.ON_DIAL, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
         Session session = Session.started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), padder)));

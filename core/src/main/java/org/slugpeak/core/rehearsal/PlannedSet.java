@@ -1,0 +1,346 @@
+package org.slugpeak.core.rehearsal;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
+import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.plan.AvcLine;
+import org.slugpeak.core.plan.Damping;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.receiver.GainControl;
+import org.slugpeak.core.receiver.Generator;
+import org.slugpeak.core.receiver.NoiseBand;
+import org.slugpeak.core.receiver.NoisyCarrier;
+import org.slugpeak.core.receiver.SetOnBench;
+import org.slugpeak.core.word.Refused;
+
+/**
+ * A set made up from a plan, out of alignment. The same plan, seed and calls give the same voltages. Time comes only from
+ * {@link #step(long)}.
+ *
+ * <p>One thread at a time.
+ */
+public final class PlannedSet implements SetOnBench {
+
+    /** Peak volts at the detector for a volt at the converter's grid: 60 uV for a rise of one volt, about. */
+    private static final double GAIN = 25e3;
+
+    /** Equivalent noise resistance of a pentagrid converter, from memory; that of the demonstration set. */
+    private static final double CONVERTER_NOISE_OHM = 200e3;
+
+    /** Of the triode or pentode that mixes in a set for very high frequencies, from memory. */
+    private static final double MIXER_NOISE_OHM = 3e3;
+
+    /** From here on a strip has such a mixer before it. */
+    private static final double MIXER_HZ = 2e6;
+
+    /** That of the demonstration set. */
+    private static final GainControl CONTROL = new GainControl(1.6, 7, 0.15);
+
+    /** No service generator gives more. */
+    private static final double MOST_VOLTS = 0.1;
+
+    /** So much more than is wanted a person gives a signal that is still to be found. */
+    private static final double LOUD = 4;
+
+    private final List<Scene> scenes;
+    private final Circuits circuits;
+    private final Map<Double, NoiseBand> noises;
+    private final NoisyCarrier rises;
+    private final NoisyCarrier peaks;
+    private final boolean limits;
+    private final Truth truth;
+    private final Reception reception;
+
+    private Scene scene;
+    private Generator generator;
+    private double dialHz;
+    private boolean on = true;
+    private boolean clamped;
+    private long lastNanos;
+    private boolean stepped;
+    private double controlVolts;
+    private double slowVolts;
+    private double peakVolts;
+    private double pointVolts;
+
+    private PlannedSet(List<Scene> scenes, Circuits circuits, Map<Double, NoiseBand> noises, SplittableRandom random) {
+        this.scenes = scenes;
+        this.circuits = circuits;
+        this.noises = noises;
+        this.rises = new NoisyCarrier(Detection::riseVolts, random.split());
+        this.peaks = new NoisyCarrier(DoubleUnaryOperator.identity(), random.split());
+        this.limits = scenes.stream().anyMatch(each -> each.point() == MeterPoint.LIMITER_GRID);
+        this.truth = new Truth(circuits);
+        this.reception = new Reception(circuits);
+        this.scene = scenes.get(0);
+        this.dialHz = scene.dialHz();
+        this.generator = new Generator(scene.signalHz(), 0, isModulated(scene), lead(scene));
+    }
+
+    /**
+     * Builds the set of a plan and puts it out of alignment.
+     *
+     * @param plan whose adjusters it has
+     * @param seed of what is out by how much, and of the noise; any number
+     * @return the set, set up for the plan's first step, with the generator off
+     * @throws Refused where a step cannot be played, with one line that names it
+     */
+    public static PlannedSet of(Plan plan, long seed) throws Refused {
+        return coupled(plan, seed, StripBuilder.KAPPA);
+    }
+
+    /**
+     * The same with transformers of another coupling, where the plan says nothing of it.
+     *
+     * @param plan whose adjusters it has
+     * @param seed of what is out by how much, and of the noise; any number
+     * @param kappa in units of the critical coupling; positive
+     * @return the set
+     * @throws Refused where a step cannot be played
+     */
+    public static PlannedSet coupled(Plan plan, long seed, double kappa) throws Refused {
+        List<Scene> scenes = Scenes.of(plan);
+        Circuits circuits = new CircuitBuilder(plan, scenes, kappa).build();
+        SplittableRandom random = new SplittableRandom(seed);
+        Map<Double, NoiseBand> noises =
+                circuits.strips().values().stream().collect(Collectors.toMap(IfStrip::centreHz, PlannedSet::noise));
+        new Disorder(random.split()).of(circuits, scenes);
+        return new PlannedSet(scenes, circuits, noises, random);
+    }
+
+    /** Of a strip in order: how little less comes through one that is not makes no difference. */
+    private static NoiseBand noise(IfStrip strip) {
+        double ohm = strip.centreHz() < MIXER_HZ ? CONVERTER_NOISE_OHM : MIXER_NOISE_OHM;
+        NoiseBand band = new NoiseBand(ohm, strip.centreHz(), strip.centreHz() / strip.widthHz());
+        band.follow(hz -> GAIN * strip.response(hz), 1);
+        return band;
+    }
+
+    /**
+     * What its steps mean.
+     *
+     * @return in the order of the plan
+     */
+    public List<Scene> scenes() {
+        return scenes;
+    }
+
+    /**
+     * The scene of a step.
+     *
+     * @param step of its plan
+     * @return empty for a step of another plan
+     */
+    public Optional<Scene> scene(PlanStep step) {
+        return scenes.stream().filter(each -> each.step().equals(step)).findFirst();
+    }
+
+    /**
+     * How wide the strip of a scene is, about.
+     *
+     * @param wanted one of {@link #scenes()}
+     * @return Hz
+     */
+    public double passbandHz(Scene wanted) {
+        return circuits.strip(wanted).widthHz();
+    }
+
+    /**
+     * Over how many turns the greatest reading of a swept dial falls to half the power: where the dial follows the oscillator,
+     * its part is as broad as the aerial circuit.
+     *
+     * @param wanted one of {@link #scenes()} that rocks the gang
+     * @return turns
+     */
+    public double rockedWidthTurns(Scene wanted) {
+        double widthTurns = circuits.knob(wanted).widthTurns();
+        if (wanted.role() != Role.OSCILLATOR) {
+            return widthTurns;
+        }
+        return widthTurns * wanted.signalHz() / circuits.band(wanted).signalQ() / passbandHz(wanted);
+    }
+
+    /**
+     * An adjuster.
+     *
+     * @param name as the plan has it
+     * @return empty where the set has none of that name
+     */
+    public Optional<Knob> knob(String name) {
+        return Optional.ofNullable(circuits.knobs().get(name));
+    }
+
+    /** All its adjusters, by their names in the order of the plan. */
+    Map<String, Knob> knobs() {
+        return circuits.knobs();
+    }
+
+    /**
+     * What the work is held against.
+     *
+     * @return as the set stands at each call
+     */
+    public Truth truth() {
+        return truth;
+    }
+
+    /**
+     * Clips generator and meter where a step has them and sets the dial: on its mark for the oscillator, on the signal, wherever
+     * that is heard, for an aerial circuit. The generator keeps its output.
+     *
+     * @param wanted one of {@link #scenes()}
+     */
+    public void arrange(Scene wanted) {
+        scene = wanted;
+        clamped = wanted.step()
+                .setup()
+                .particulars()
+                .avc()
+                .map(AvcLine::heldAtVolts)
+                .filter(OptionalDouble::isPresent)
+                .isPresent();
+        reception.forget();
+        dialHz = truth.dialHz(wanted);
+        generator = new Generator(wanted.signalHz(), generator.volts(), isModulated(wanted), lead(wanted));
+    }
+
+    private static boolean isModulated(Scene scene) {
+        return scene.point() == MeterPoint.VOICE_COIL;
+    }
+
+    private static Generator.Lead lead(Scene scene) {
+        return scene.atAerial() ? Generator.Lead.AERIAL : Generator.Lead.CONVERTER_GRID;
+    }
+
+    /**
+     * Puts a resistor across a winding, or takes it off.
+     *
+     * @param damping which; where no adjuster has the winding's name, its windings stay as they are
+     * @param fitted whether it goes on
+     */
+    public void damp(Damping damping, boolean fitted) {
+        circuits.strips().values().stream()
+                .flatMap(IfStrip::windings)
+                .filter(winding -> winding.isTurnedBy(damping.winding()))
+                .forEach(winding -> winding.damp(fitted ? damping.ohms() : Double.POSITIVE_INFINITY));
+        reception.forget();
+    }
+
+    /** Holds the gain control line, until a step is arranged for that says otherwise. */
+    public void clampGainControl() {
+        clamped = true;
+    }
+
+    /**
+     * Switches the set on or off.
+     *
+     * @param nowOn whether it is on
+     */
+    public void power(boolean nowOn) {
+        on = nowOn;
+    }
+
+    /**
+     * Turns the generator up for a wanted reading. Where a signal is to be tuned in it stays below four times what the set in
+     * order would want, and below what it would want where the gang is rocked: a signal that is not heard is not made up for.
+     *
+     * @param volts rise over rest at the present terminal; positive
+     */
+    public void setLevel(double volts) {
+        double wanted = Detection.peakVoltsFor(scene.point(), volts) / GAIN / Math.sqrt(2);
+        double most = switch (scene.role()) {
+            case OSCILLATOR, SIGNAL -> (scene.step().rock() ? 1 : LOUD) * wanted / Circuits.AERIAL_GAIN;
+            case IF_WINDING, DISCRIMINATOR, TRAP -> MOST_VOLTS;
+        };
+        feed(wanted, most);
+    }
+
+    /**
+     * Turns the generator up until the reading is as wanted, or it gives no more: the signal is heard, far off as it may be.
+     *
+     * @param volts rise over rest at the present terminal; positive
+     */
+    public void makeHeard(double volts) {
+        feed(Detection.peakVoltsFor(scene.point(), volts) / GAIN / Math.sqrt(2), MOST_VOLTS);
+    }
+
+    private void feed(double wantedVolts, double mostVolts) {
+        double now = circuits.response(scene, generator.frequencyHz(), dialHz);
+        generator = generator.withVolts(Math.min(Math.min(MOST_VOLTS, mostVolts), wantedVolts / now));
+    }
+
+    @Override
+    public void step(long tNanos) {
+        double seconds = stepped ? Math.max(0, tNanos - lastNanos) / 1e9 : 0;
+        stepped = true;
+        lastNanos = tNanos;
+        reception.follow(scene, generator.frequencyHz(), dialHz);
+        double gain = isFm() || clamped ? 1 : CONTROL.gain(controlVolts);
+        double carrier = generator.volts() * reception.gain() * Math.sqrt(2) * GAIN * gain;
+        NoiseBand band = Objects.requireNonNull(noises.get(scene.intermediateHz()));
+        double rise = rises.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds);
+        peakVolts = isFm() ? peaks.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds) : carrier;
+        controlVolts += (CONTROL.targetVolts(rise) - controlVolts) * share(seconds);
+        pointVolts = on ? Detection.directVolts(scene.point(), rise, peakVolts, reception.halves(), limits) : 0;
+        slowVolts += (pointVolts - slowVolts) * share(seconds);
+    }
+
+    private static double share(double seconds) {
+        return -Math.expm1(-seconds / CONTROL.timeConstantSeconds());
+    }
+
+    private boolean isFm() {
+        return circuits.strip(scene).detector().isPresent();
+    }
+
+    @Override
+    public double directVolts() {
+        return scene.point() == MeterPoint.AVC ? slowVolts : pointVolts;
+    }
+
+    @Override
+    public double voiceCoilVolts() {
+        return on ? Detection.voiceCoilVolts(Detection.audioPeakVolts(peakVolts)) : 0;
+    }
+
+    @Override
+    public boolean clips() {
+        return Detection.clips(Detection.audioPeakVolts(peakVolts));
+    }
+
+    @Override
+    public double humVolts() {
+        return 0;
+    }
+
+    @Override
+    public Generator generator() {
+        return generator;
+    }
+
+    @Override
+    public void feed(Generator newGenerator) {
+        generator = newGenerator;
+    }
+
+    @Override
+    public double dialHz() {
+        return dialHz;
+    }
+
+    @Override
+    public void tune(double newDialHz) {
+        dialHz = newDialHz;
+    }
+
+    /** Its points are taken as fed from a source that no meter loads. */
+    @Override
+    public void load(double ohm) {}
+}

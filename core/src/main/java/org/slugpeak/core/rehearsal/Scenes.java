@@ -1,0 +1,151 @@
+package org.slugpeak.core.rehearsal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.plan.Goal;
+import org.slugpeak.core.plan.IntermediateFrequency;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.plan.Stage;
+import org.slugpeak.core.receiver.OscillatorSide;
+import org.slugpeak.core.word.Refused;
+
+/** Reads a plan step by step and says what each means for the set, or why it cannot be played. */
+final class Scenes {
+
+    /** A generator so near an intermediate frequency is meant for it; staggered circuits lie within 2 percent (made up). */
+    private static final double NEAR = 0.05;
+
+    /** A signal so near the pointer is the one that is tuned in. */
+    private static final double TUNED_IN = 0.02;
+
+    /** A first intermediate frequency lies at least so far below the signal (made up; keeps the image out of the aerial circuit). */
+    private static final double BELOW_SIGNAL = 3;
+
+    private static final Pattern AERIAL = Pattern.compile("aerial|antenna|loop|\\brod\\b|frame");
+    private static final Pattern NO_TONE = Pattern.compile("none|off|cw|unmodulated");
+
+    private final List<Double> intermediatesHz;
+    private final List<Scene> scenes = new ArrayList<>();
+
+    private Scenes(List<Double> intermediatesHz) {
+        this.intermediatesHz = intermediatesHz;
+    }
+
+    static List<Scene> of(Plan plan) throws Refused {
+        Scenes scenes = new Scenes(plan.intermediatesHz());
+        for (Stage stage : plan.stages()) {
+            for (PlanStep step : stage.steps()) {
+                scenes.add(stage, step);
+            }
+        }
+        return List.copyOf(scenes.scenes);
+    }
+
+    private void add(Stage stage, PlanStep step) throws Refused {
+        Setup setup = step.setup();
+        OptionalDouble fed = setup.generatorHz().isPresent() ? setup.generatorHz() : setup.dialHz();
+        if (fed.isEmpty()) {
+            throw refused(stage, step, "has neither a generator frequency nor a dial frequency: give one");
+        }
+        if (intermediatesHz.isEmpty()) {
+            throw refused(stage, step, "needs the intermediate frequency of the set: give 'if-kHz'");
+        }
+        double signalHz = fed.getAsDouble();
+        OptionalDouble named = setup.particulars()
+                .intermediate()
+                .map(IntermediateFrequency::hz)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+        double nearestHz = named.orElseGet(() -> nearest(signalHz));
+        boolean tunedIn =
+                setup.dialHz().isPresent() && Math.abs(setup.dialHz().getAsDouble() / signalHz - 1) < TUNED_IN;
+        boolean intermediate = Math.abs(signalHz / nearestHz - 1) < NEAR && step.goal() != Goal.ON_DIAL && !tunedIn;
+        Role role = role(stage, step, intermediate);
+        Scene scene = new Scene(
+                stage,
+                step,
+                role,
+                Terminals.of(step),
+                signalHz,
+                setup.dialHz().orElse(signalHz),
+                intermediate ? nearestHz : named.orElseGet(() -> below(signalHz)),
+                role == Role.TRAP
+                        || !intermediate
+                        || AERIAL.matcher(lower(setup.injection())).find(),
+                step.oscillator().orElse(OscillatorSide.ABOVE));
+        check(scene, intermediate);
+        scenes.add(scene);
+    }
+
+    private double nearest(double hz) {
+        return intermediatesHz.stream()
+                .min((a, b) -> Double.compare(Math.abs(Math.log(a / hz)), Math.abs(Math.log(b / hz))))
+                .orElseThrow();
+    }
+
+    /** The highest one that the set can convert a signal to at once; else the lowest there is. */
+    private double below(double signalHz) {
+        return intermediatesHz.stream()
+                .filter(hz -> hz <= signalHz / BELOW_SIGNAL)
+                .max(Double::compare)
+                .orElseGet(() -> intermediatesHz.stream().min(Double::compare).orElseThrow());
+    }
+
+    private static Role role(Stage stage, PlanStep step, boolean intermediate) throws Refused {
+        return switch (step.goal()) {
+            case DIP -> Role.TRAP;
+            case ZERO -> Role.DISCRIMINATOR;
+            case ON_DIAL -> Role.OSCILLATOR;
+            case PEAK -> intermediate ? Role.IF_WINDING : Role.SIGNAL;
+            case CRYSTAL, ZERO_BEAT ->
+                throw refused(
+                        stage,
+                        step,
+                        "seeks '" + step.goal().code()
+                                + "', which a rehearsal has no circuit for: play the others with --only");
+        };
+    }
+
+    private void check(Scene scene, boolean intermediate) throws Refused {
+        PlanStep step = scene.step();
+        if (scene.role() == Role.DISCRIMINATOR && !intermediate) {
+            throw refused(scene, "seeks a zero away from the intermediate frequency: a discriminator has none there");
+        }
+        if (step.rock() && scene.role() != Role.OSCILLATOR && scene.role() != Role.SIGNAL) {
+            throw refused(scene, "rocks the gang where the dial makes no difference: leave 'rock' out");
+        }
+        if (scene.point() == MeterPoint.VOICE_COIL
+                && NO_TONE.matcher(lower(step.setup().modulation())).find()) {
+            throw refused(scene, "measures sound, but its generator is not modulated: give 'modulation'");
+        }
+        if (scene.point() == MeterPoint.DISCRIMINATOR && scene.role() != Role.DISCRIMINATOR) {
+            throw refused(scene, "seeks a peak at the discriminator's output, which has a sign: give seek = \"zero\"");
+        }
+        for (Scene before : scenes) {
+            if (before.step().adjuster().equals(step.adjuster()) && before.role() != scene.role()) {
+                throw refused(
+                        scene,
+                        "turns what is another circuit in stage '"
+                                + before.stage().name() + "': name it apart");
+            }
+        }
+    }
+
+    private static Refused refused(Stage stage, PlanStep step, String why) {
+        return new Refused("step '" + step.adjuster() + "' of stage '" + stage.name() + "' " + why);
+    }
+
+    private static Refused refused(Scene scene, String why) {
+        return new Refused(scene.name() + " " + why);
+    }
+
+    private static String lower(String text) {
+        return text.toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,58 @@
+package org.slugpeak.core.rehearsal;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.slugpeak.core.receiver.SingleTuned;
+
+/**
+ * A circuit that the gang tunes over a range. With its parts in their working positions it stands at the pointer, or where the
+ * pointer makes the oscillator run: the dial was drawn for it, and tracking counts as perfect. What its parts change is exact for
+ * a coil across gang and trimmer, and to the first order for a padder. One thread at a time.
+ *
+ * @param offsetHz what it stands above the pointer
+ * @param topHz where it stands with the gang all out
+ * @param topFarad its capacitance there
+ * @param padderFarad in series with the gang
+ * @param parts that are turned, by their kind
+ */
+record TunedRange(double offsetHz, double topHz, double topFarad, double padderFarad, Map<PartKind, List<Knob>> parts) {
+
+    TunedRange {
+        parts = parts.isEmpty() ? Map.of() : new EnumMap<>(parts);
+    }
+
+    double hz(double dialHz) {
+        double tuned = dialHz + offsetHz;
+        double farad = farad(tuned);
+        double capacitance = 1 + sum(PartKind.TRIMMER) / farad;
+        double series = 1 + sum(PartKind.PADDER) * farad / padderFarad;
+        double coil = 1 + sum(PartKind.COIL);
+        return tuned / Math.sqrt(capacitance * series * coil);
+    }
+
+    private double farad(double tunedHz) {
+        return topFarad * topHz * topHz / (tunedHz * tunedHz);
+    }
+
+    private double sum(PartKind kind) {
+        return parts.getOrDefault(kind, List.of()).stream()
+                .mapToDouble(Knob::effect)
+                .sum();
+    }
+
+    /** What a signal is worth behind it, 1 in tune. */
+    double response(double hz, double dialHz, double q) {
+        return new SingleTuned(hz(dialHz), q).response(hz).abs();
+    }
+
+    /** By what fraction a turn of a kind of part moves the frequency at a place of the dial. */
+    double perTurn(PartKind kind, double turnsWorth, double dialHz) {
+        double farad = farad(dialHz + offsetHz);
+        return switch (kind) {
+            case TRIMMER -> turnsWorth / farad / 2;
+            case PADDER -> turnsWorth * farad / padderFarad / 2;
+            case COIL -> turnsWorth / 2;
+        };
+    }
+}
