@@ -46,6 +46,9 @@ final class RehearsalChore implements Chore {
     /** The session itself waits no longer than ten minutes for anything. */
     private static final double IDLE_SECONDS = 700;
 
+    /** Nobody turns one adjuster for half an hour. */
+    private static final double LONGEST_SECONDS = 1800;
+
     private static final LevelRange USUAL = new LevelRange(0.5, 1.5, "V");
     private static final LevelRange USUAL_SOUND = new LevelRange(0.2, 1, "V");
 
@@ -61,6 +64,7 @@ final class RehearsalChore implements Chore {
     private Optional<PlanStep> atWork = Optional.empty();
     private int tries;
     private long busyNanos;
+    private long begunNanos;
     private boolean gaveUp;
     private boolean over;
 
@@ -150,6 +154,7 @@ final class RehearsalChore implements Chore {
             } else if (it instanceof Request.Undamp asked) {
                 offFor(bench, () -> set.damp(asked.damping(), false));
             } else if (it instanceof Request.Turn asked) {
+                begunNanos = atWork.isPresent() ? begunNanos : bench.nowNanos();
                 atWork = Optional.of(asked.step());
                 after(TOOL_SECONDS, bench, () -> turn(asked.step(), bench));
             }
@@ -212,7 +217,8 @@ final class RehearsalChore implements Chore {
 
     /** The hand has let go and the session has not called the adjuster done, or nothing happens at all. */
     private void watch(Bench bench, SourceListener listener) {
-        if (gaveUp) {
+        boolean tooLong = atWork.isPresent() && (bench.nowNanos() - begunNanos) / 1e9 > LONGEST_SECONDS;
+        if (gaveUp || tooLong) {
             endTrying(listener);
             return;
         }
