@@ -12,7 +12,7 @@ import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.rehearsal.PlannedSet;
 import org.slugpeak.core.rehearsal.Scene;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
@@ -105,11 +105,11 @@ final class RehearsalChore implements Chore {
                 .orElseThrow();
         checks.hear(record, atHand, place.imageHz(), bench);
         rocking.hear(record);
-        record.matchFamily(new Hearing(bench));
+        record.tellFamily(new Hearing(bench));
     }
 
-    /** What it acts upon; whether it is any of this is given only because the matcher wants a value. */
-    private final class Hearing implements Families<Boolean> {
+    /** What it acts upon. */
+    private final class Hearing implements FamilyListener {
 
         private final Bench bench;
 
@@ -118,12 +118,7 @@ final class RehearsalChore implements Chore {
         }
 
         @Override
-        public Boolean other(SessionRecord it) {
-            return false;
-        }
-
-        @Override
-        public Boolean work(Work it) {
+        public void work(Work it) {
             if (it instanceof Adjuster adjuster && adjuster.action() != Adjuster.Action.BEGIN) {
                 rocking.stop();
                 place.next();
@@ -135,19 +130,17 @@ final class RehearsalChore implements Chore {
                 place.roundEnded(ended);
             }
             over = over || it instanceof Work.PlanOver;
-            return true;
         }
 
         @Override
-        public Boolean guard(Guard it) {
+        public void guard(Guard it) {
             if (it instanceof Guard.ClampGainControl) {
                 offFor(bench, set::clampGainControl);
             }
-            return true;
         }
 
         @Override
-        public Boolean request(Request it) {
+        public void request(Request it) {
             busyNanos = bench.nowNanos();
             if (it instanceof Request.SetUp asked) {
                 prepare(asked.what(), bench);
@@ -158,7 +151,6 @@ final class RehearsalChore implements Chore {
                 atWork = Optional.of(asked.step());
                 after(TOOL_SECONDS, bench, () -> turn(asked.step(), bench));
             }
-            return true;
         }
     }
 

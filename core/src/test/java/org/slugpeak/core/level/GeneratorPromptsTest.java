@@ -1,0 +1,136 @@
+package org.slugpeak.core.level;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** When less generator is asked for, and how decibels go on across the cut. */
+class GeneratorPromptsTest {
+
+    private Meter atDetector() {
+        return new Meter(5, 0.001).command(LevelCommand.at(MeterPoint.DETECTOR));
+    }
+
+    @Test
+    void theCutIsAskedForBeforeTheWindowEnds() {
+        Meter meter = atDetector().read(10, at -> 1 + 0.05 * at);
+        assertTrue(meter.told.heard("cut-generator"));
+        double volts = 1 + 0.05 * meter.told.first("cut-generator").tNanos() / 1e9;
+        assertTrue(volts < MeterPoint.DETECTOR.highVolts(), volts + " V");
+    }
+
+    @Test
+    void thereIsNeverMoreThanOnePromptInThreeSeconds() {
+        Meter meter = atDetector().read(60, 2);
+        List<Told.Line> prompts = meter.told.all("cut-generator");
+        assertTrue(prompts.size() > 1);
+        for (int i = 1; i < prompts.size(); i++) {
+            assertTrue(prompts.get(i).tNanos() - prompts.get(i - 1).tNanos() >= 3_000_000_000L);
+        }
+    }
+
+    @Test
+    void theWindowOfAPlanIsGuardedWhateverThePoint() {
+        Meter meter = new Meter(5, 0.001).command(LevelCommand.below(4));
+        assertFalse(meter.read(5, 3.4).told.heard("cut-generator"));
+        assertTrue(meter.read(5, 3.6).told.heard("cut-generator"));
+    }
+
+    @Test
+    void thePromptSaysToWhichReading() {
+        Meter meter = new Meter(5, 1e-6).rest(1, -0.2).command(LevelCommand.below(1.5));
+        meter.read(1, -1.6);
+        assertEquals(-0.2 - 0.7, meter.told.cutTo.get(0), 1e-3, "half of what is above rest");
+    }
+
+    @Test
+    void anotherPointInheritsNoWindow() {
+        Meter meter = new Meter(5, 0.001).command(LevelCommand.below(1.5));
+        meter.command(LevelCommand.below(Double.POSITIVE_INFINITY));
+        assertFalse(meter.read(30, 50).told.heard("cut-generator"));
+    }
+
+    @Test
+    void noPromptComesWhereNobodySaidWhereTheMeterIs() {
+        assertFalse(new Meter(5, 0.001).read(30, 50).told.heard("cut-generator"));
+    }
+
+    @Test
+    void decibelsGoOnAcrossTheCutWithinATenth() {
+        SplittableRandom random = new SplittableRandom(17);
+        for (int i = 0; i < 100; i++) {
+            double reads = random.nextDouble(0.4, 0.6);
+            Meter meter = new Meter(i, Meter.NOISE).command(LevelCommand.at(MeterPoint.DETECTOR));
+            meter.read(2, 1.35);
+            double before = meter.watch.toFinder(1.35);
+            meter.read(2, 1.35 * reads);
+            assertTrue(meter.told.heard("generator-changed"));
+            assertEquals(0, db(meter.watch.toFinder(1.35 * reads) / before), 0.1);
+        }
+    }
+
+    @Test
+    void whileTheSlugMovesTheKnownFactorCounts() {
+        Meter meter = atDetector().read(3, at -> 1 + 0.15 * at);
+        double before = 1.45;
+        meter.read(2, at -> (before + 0.15 * Math.min(at, 0.4)) / 2);
+        assertTrue(meter.told.heard("generator-changed"));
+        assertEquals(0.5, meter.watch.scale(), 1e-12);
+    }
+
+    @Test
+    void anAnnouncedCutNeedsNoPrompt() {
+        Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.25));
+        assertFalse(meter.watch.letsFinderSee());
+        meter.read(1, at -> at < 0.4 ? 0.8 : 0.2).read(1, 0.2);
+        assertTrue(meter.watch.letsFinderSee());
+        assertEquals(0.25, meter.watch.scale(), 0.003);
+    }
+
+    @Test
+    void turningASlugAwayIsNoCut() {
+        Meter meter = atDetector().read(3, 1.4).read(4, at -> 1.4 * Math.exp(-0.2 * at));
+        assertFalse(meter.told.heard("generator-changed"));
+        assertEquals(1, meter.watch.scale());
+    }
+
+    @Test
+    void anAnnouncedCutThatNobodyMakesIsSaidAndTheScaleStays() {
+        Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.25));
+        assertFalse(meter.read(3, 0.8).watch.letsFinderSee());
+        assertTrue(meter.read(4, 0.8).watch.letsFinderSee());
+        assertEquals(1, meter.told.all("generator-unchanged").size());
+        assertEquals(1, meter.watch.scale());
+    }
+
+    @Test
+    void theNextAdjusterStartsWithAFreshScale() {
+        Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.5));
+        meter.read(3, 0.4).watch.adjusterBegun("T1 top");
+        assertEquals(1, meter.watch.scale());
+    }
+
+    /** A plan may know better than the point how high a reading may rise; a point that is named afterwards has its own window. */
+    @Test
+    void thePromptComesAtTheWindowThatWasSaidLast() {
+        Meter meter = new Meter(1, Meter.NOISE)
+                .command(LevelCommand.at(MeterPoint.RATIO_DETECTOR))
+                .read(2, 4);
+        assertFalse(meter.told.heard("cut-generator"));
+        meter.command(LevelCommand.below(3)).read(2, 4);
+        assertTrue(meter.told.heard("cut-generator"));
+        Meter other = new Meter(1, Meter.NOISE)
+                .command(LevelCommand.below(1))
+                .command(LevelCommand.at(MeterPoint.RATIO_DETECTOR))
+                .read(2, 4);
+        assertFalse(other.told.heard("cut-generator"));
+    }
+
+    private static double db(double ratio) {
+        return 20 * Math.log10(ratio);
+    }
+}
