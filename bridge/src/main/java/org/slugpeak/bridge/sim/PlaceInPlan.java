@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Setup;
-import org.slugpeak.core.rehearsal.Scene;
+import org.slugpeak.core.rehearsal.PlannedScene;
 import org.slugpeak.core.session.Work;
 
 /**
@@ -12,31 +12,31 @@ import org.slugpeak.core.session.Work;
  */
 final class PlaceInPlan {
 
-    private final List<Scene> scenes;
+    private final List<PlannedScene> scenes;
     private int here;
 
-    PlaceInPlan(List<Scene> scenes) {
+    PlaceInPlan(List<PlannedScene> scenes) {
         this.scenes = scenes;
     }
 
     /** The scene for a set-up: the one that is due if it wants it, else the first that does. */
-    Optional<Scene> due(Setup setup) {
-        Optional<Scene> next = Optional.of(scenes.get(here)).filter(it -> wants(it, setup));
+    Optional<PlannedScene> due(Setup setup) {
+        Optional<PlannedScene> next = Optional.of(scenes.get(here)).filter(it -> wants(it, setup));
         return next.or(() -> scenes.stream().filter(it -> wants(it, setup)).findFirst());
     }
 
-    private static boolean wants(Scene scene, Setup setup) {
+    private static boolean wants(PlannedScene scene, Setup setup) {
         return scene.step().setup().equals(setup);
     }
 
     /** How far below the pointer the image of the present signal is met; negative where the oscillator runs below it. */
     double imageHz() {
-        Scene scene = scenes.get(here);
+        PlannedScene scene = scenes.get(here);
         return 2 * scene.side().sign() * scene.intermediateHz();
     }
 
     /** The scene of a step that is begun. */
-    Optional<Scene> at(PlanStep step) {
+    Optional<PlannedScene> at(PlanStep step) {
         for (int i = 0; i < scenes.size(); i++) {
             int from = (here + i) % scenes.size();
             if (scenes.get(from).step().equals(step)) {

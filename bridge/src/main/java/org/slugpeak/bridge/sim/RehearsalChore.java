@@ -9,8 +9,8 @@ import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.rehearsal.PlannedScene;
 import org.slugpeak.core.rehearsal.PlannedSet;
-import org.slugpeak.core.rehearsal.Scene;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Guard;
@@ -78,20 +78,20 @@ final class RehearsalChore implements Chore {
 
     @Override
     public void begin(Bench bench, SourceListener listener) {
-        Scene first = set.scenes().get(0);
+        PlannedScene first = set.scenes().get(0);
         arrange(first);
         // Without a signal nobody sees what a reading without one is.
         set.makeHeard(wantedVolts(first));
         busyNanos = bench.nowNanos();
     }
 
-    private void arrange(Scene scene) {
+    private void arrange(PlannedScene scene) {
         set.arrange(scene);
         set.setLevel(wantedVolts(scene));
         sayings.add(new Instruction.Level(LevelCommand.at(scene.point())));
     }
 
-    private static double wantedVolts(Scene scene) {
+    private static double wantedVolts(PlannedScene scene) {
         boolean sound = scene.point() == MeterPoint.VOICE_COIL;
         LevelRange level = scene.step().setup().level().orElse(sound ? USUAL_SOUND : USUAL);
         return Math.sqrt(level.low() * level.high());

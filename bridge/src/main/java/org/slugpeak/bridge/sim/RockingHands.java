@@ -3,8 +3,8 @@ package org.slugpeak.bridge.sim;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.slugpeak.core.rehearsal.Knob;
+import org.slugpeak.core.rehearsal.PlannedScene;
 import org.slugpeak.core.rehearsal.PlannedSet;
-import org.slugpeak.core.rehearsal.Scene;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
@@ -37,7 +37,7 @@ final class RockingHands {
 
     private final PlannedSet set;
     private final SplittableRandom random;
-    private Optional<Scene> scene = Optional.empty();
+    private Optional<PlannedScene> scene = Optional.empty();
     private double gangHzPerSecond;
     private double turnsPerSecond;
     private double slower = 1;
@@ -51,7 +51,7 @@ final class RockingHands {
         this.random = random;
     }
 
-    void begin(Scene wanted, Bench bench) {
+    void begin(PlannedScene wanted, Bench bench) {
         scene = Optional.of(wanted);
         gangHzPerSecond = PASSBANDS_PER_SECOND * set.passbandHz(wanted);
         turnsPerSecond = WIDTHS_PER_SECOND * set.rockedWidthTurns(wanted) * (random.nextBoolean() ? 1 : -1);

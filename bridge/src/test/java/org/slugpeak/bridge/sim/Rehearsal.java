@@ -16,9 +16,9 @@ import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.progress.Order;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.rehearsal.PlannedScene;
 import org.slugpeak.core.rehearsal.PlannedSet;
 import org.slugpeak.core.rehearsal.Role;
-import org.slugpeak.core.rehearsal.Scene;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Instruction;
@@ -45,7 +45,7 @@ final class Rehearsal implements Order.Matcher {
      * @param zeroOffHz from the generator's frequency; NaN for all others
      * @param dialOff as a fraction; NaN where no dial was to be met
      */
-    record Outcome(Scene scene, Adjuster ended, double missingDb, double zeroOffHz, double dialOff) {
+    record Outcome(PlannedScene scene, Adjuster ended, double missingDb, double zeroOffHz, double dialOff) {
 
         /** Within 0.15 dB of a peak and 0.3 dB of a dip, 2 kHz of a zero, 0.3 % of a mark or what 0.1 dB of an IF is worth. */
         boolean isMet() {
@@ -116,7 +116,7 @@ final class Rehearsal implements Order.Matcher {
         }
     }
 
-    private Outcome outcome(Scene scene, Adjuster ended) {
+    private Outcome outcome(PlannedScene scene, Adjuster ended) {
         boolean zero = scene.role() == Role.DISCRIMINATOR;
         boolean dial = scene.role() == Role.OSCILLATOR && !scene.step().rock();
         return new Outcome(
@@ -141,7 +141,7 @@ final class Rehearsal implements Order.Matcher {
 
     /** Every step as it ended last. */
     Collection<Outcome> last() {
-        Map<Scene, Outcome> last = new LinkedHashMap<>();
+        Map<PlannedScene, Outcome> last = new LinkedHashMap<>();
         outcomes.forEach(it -> last.put(it.scene(), it));
         return last.values();
     }

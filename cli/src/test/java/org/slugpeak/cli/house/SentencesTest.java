@@ -64,6 +64,11 @@ class SentencesTest {
             "MeterSettings:  ms to 1 s, not ",
             "ResponsePoint: a point needs a positive frequency and a level",
             "KnownPoint: a known point needs positive frequencies",
+            "PlannedScene: ' of stage '",
+            // What plans call the points where a meter is clipped, to be recognised and not to be said.
+            "Terminals: \\bavc\\b|\\bagc\\b|gain control|s-meter|tuning eye",
+            "Terminals: electrolytic|ratio detector|half",
+            "Terminals: voice coil|speaker|headphone|dummy load|output|\\bac\\b",
             // Names of the parts of the invented set.
             "Part: C1 aerial trimmer",
             "Part: C2 oscillator trimmer",

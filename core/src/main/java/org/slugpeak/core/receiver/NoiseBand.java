@@ -29,7 +29,7 @@ public final class NoiseBand {
      *
      * @param noiseOhm equivalent noise resistance at the input; 0 or more
      * @param centreHz of the strip
-     * @param q of one winding
+     * @param q quality factor of one winding, a ratio
      */
     public NoiseBand(double noiseOhm, double centreHz, double q) {
         this.densitySquared = FOUR_KT * noiseOhm;
@@ -41,7 +41,7 @@ public final class NoiseBand {
      * Takes the strip as it is now; the gain is asked for only if the state is not the last one.
      *
      * @param gain from the input, by frequency in Hz
-     * @param newState everything that the gain depends on
+     * @param newState everything that the gain depends on, each in any unit
      */
     public void follow(DoubleUnaryOperator gain, double... newState) {
         if (Arrays.equals(state, newState)) {

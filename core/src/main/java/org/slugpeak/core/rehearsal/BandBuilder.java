@@ -39,22 +39,22 @@ final class BandBuilder {
     private static final double MARGIN = 1.1;
 
     private final Plan plan;
-    private final List<Scene> scenes;
+    private final List<PlannedScene> scenes;
     private final Map<Double, IfStrip> strips;
     private final Map<String, Knob> knobs;
 
-    BandBuilder(Plan plan, List<Scene> scenes, Map<Double, IfStrip> strips, Map<String, Knob> knobs) {
+    BandBuilder(Plan plan, List<PlannedScene> scenes, Map<Double, IfStrip> strips, Map<String, Knob> knobs) {
         this.plan = plan;
         this.scenes = scenes;
         this.strips = strips;
         this.knobs = knobs;
     }
 
-    Map<Scene, BandCircuits> build() {
-        Map<Band, List<Scene>> byBand = scenes.stream()
-                .filter(Scene::atAerial)
+    Map<PlannedScene, BandCircuits> build() {
+        Map<Band, List<PlannedScene>> byBand = scenes.stream()
+                .filter(PlannedScene::atAerial)
                 .collect(Collectors.groupingBy(this::band, LinkedHashMap::new, Collectors.toList()));
-        Map<Scene, BandCircuits> circuits = new HashMap<>();
+        Map<PlannedScene, BandCircuits> circuits = new HashMap<>();
         byBand.forEach((band, own) -> {
             BandCircuits made = circuits(band, own);
             own.forEach(scene -> circuits.put(scene, made));
@@ -62,7 +62,7 @@ final class BandBuilder {
         return circuits;
     }
 
-    private Band band(Scene scene) {
+    private Band band(PlannedScene scene) {
         double dialHz = scene.dialHz();
         return plan.bands().stream()
                 .filter(band -> band.lowHz() <= dialHz && dialHz <= band.highHz())
@@ -71,16 +71,16 @@ final class BandBuilder {
     }
 
     /** The points of a stage that says nothing of its range. */
-    private Band unnamed(Scene scene) {
+    private Band unnamed(PlannedScene scene) {
         double[] points = scenes.stream()
                 .filter(each -> each.atAerial() && each.stage().equals(scene.stage()))
-                .mapToDouble(Scene::dialHz)
+                .mapToDouble(PlannedScene::dialHz)
                 .sorted()
                 .toArray();
         return new Band(scene.stage().name(), points[0] / MARGIN, points[points.length - 1] * MARGIN);
     }
 
-    private BandCircuits circuits(Band band, List<Scene> own) {
+    private BandCircuits circuits(Band band, List<PlannedScene> own) {
         double intermediateHz = own.stream()
                 .filter(scene -> scene.role() == Role.OSCILLATOR || scene.role() == Role.SIGNAL)
                 .findFirst()
@@ -92,7 +92,7 @@ final class BandBuilder {
         TunedRange bare = range(band, offsetHz, vhf ? VHF_FARAD : OSCILLATOR_FARAD, Map.of());
         double passes = Objects.requireNonNull(strips.get(intermediateHz)).widthHz();
         Map<PartKind, List<Knob>> oscillator = new EnumMap<>(PartKind.class);
-        for (Scene scene : distinct(own, Role.OSCILLATOR)) {
+        for (PlannedScene scene : distinct(own, Role.OSCILLATOR)) {
             double oscillatorHz = scene.dialHz() + offsetHz;
             double off = Math.min((vhf ? VHF_DIAL_OFF : DIAL_OFF) * scene.dialHz(), IMAGE_SHARE * 2 * intermediateHz)
                     / oscillatorHz;
@@ -100,7 +100,7 @@ final class BandBuilder {
         }
         List<Map<PartKind, List<Knob>>> signals = new ArrayList<>();
         TunedRange bareSignal = range(band, 0, vhf ? VHF_FARAD : SIGNAL_FARAD, Map.of());
-        for (Scene scene : distinct(own, Role.SIGNAL)) {
+        for (PlannedScene scene : distinct(own, Role.SIGNAL)) {
             add(withRoom(signals, kind(scene, band)), scene, band, bareSignal, REACH * SIGNAL_OFF, 1 / q);
         }
         if (signals.isEmpty()) {
@@ -119,8 +119,8 @@ final class BandBuilder {
         return new TunedRange(offsetHz, band.highHz() + offsetHz, topFarad, PADDER * topFarad * ratio * ratio, parts);
     }
 
-    private List<Scene> distinct(List<Scene> own, Role role) {
-        Map<String, Scene> named = new LinkedHashMap<>();
+    private List<PlannedScene> distinct(List<PlannedScene> own, Role role) {
+        Map<String, PlannedScene> named = new LinkedHashMap<>();
         own.stream()
                 .filter(scene -> scene.role() == role)
                 .forEach(scene -> named.putIfAbsent(scene.step().adjuster(), scene));
@@ -139,12 +139,17 @@ final class BandBuilder {
         return fresh;
     }
 
-    private static PartKind kind(Scene scene, Band band) {
+    private static PartKind kind(PlannedScene scene, Band band) {
         return PartKind.of(scene.step().adjuster(), scene.dialHz() >= Math.sqrt(band.lowHz() * band.highHz()));
     }
 
     private void add(
-            Map<PartKind, List<Knob>> parts, Scene scene, Band band, TunedRange bare, double reach, double width) {
+            Map<PartKind, List<Knob>> parts,
+            PlannedScene scene,
+            Band band,
+            TunedRange bare,
+            double reach,
+            double width) {
         PartKind kind = kind(scene, band);
         double worth = Parts.worth(kind, band.highHz());
         double perTurn = bare.perTurn(kind, worth, scene.dialHz());

@@ -11,11 +11,11 @@ import org.slugpeak.core.plan.Plan;
 final class CircuitBuilder {
 
     private final Plan plan;
-    private final List<Scene> scenes;
+    private final List<PlannedScene> scenes;
     private final double kappa;
     private final Map<String, Knob> knobs = new LinkedHashMap<>();
 
-    CircuitBuilder(Plan plan, List<Scene> scenes, double kappa) {
+    CircuitBuilder(Plan plan, List<PlannedScene> scenes, double kappa) {
         this.kappa = kappa;
         this.plan = plan;
         this.scenes = scenes;
@@ -24,14 +24,14 @@ final class CircuitBuilder {
     Circuits build() {
         Map<Double, IfStrip> strips = new HashMap<>();
         for (double hz : plan.intermediatesHz()) {
-            List<Scene> own = scenes.stream()
+            List<PlannedScene> own = scenes.stream()
                     .filter(scene -> scene.intermediateHz() == hz)
                     .toList();
             strips.put(hz, new StripBuilder(hz, own, knobs, kappa).build());
         }
-        Map<Scene, BandCircuits> bands = new BandBuilder(plan, scenes, strips, knobs).build();
+        Map<PlannedScene, BandCircuits> bands = new BandBuilder(plan, scenes, strips, knobs).build();
         List<WaveTrap> traps = new ArrayList<>();
-        for (Scene scene : scenes) {
+        for (PlannedScene scene : scenes) {
             String name = scene.step().adjuster();
             if (scene.role() == Role.TRAP && !knobs.containsKey(name)) {
                 Knob core = Parts.core(name, WaveTrap.Q);

@@ -13,7 +13,10 @@ import java.util.Objects;
  * @param knobs by their names, in the order of the plan
  */
 record Circuits(
-        Map<Double, IfStrip> strips, Map<Scene, BandCircuits> bands, List<WaveTrap> traps, Map<String, Knob> knobs) {
+        Map<Double, IfStrip> strips,
+        Map<PlannedScene, BandCircuits> bands,
+        List<WaveTrap> traps,
+        Map<String, Knob> knobs) {
 
     /** From aerial socket to converter grid in tune; usual size, made up. */
     static final double AERIAL_GAIN = 4;
@@ -21,21 +24,21 @@ record Circuits(
     /** Beyond this ratio of frequencies nothing of a signal gets past the converter unconverted. */
     private static final double BREAKS_THROUGH = 3;
 
-    IfStrip strip(Scene scene) {
+    IfStrip strip(PlannedScene scene) {
         return Objects.requireNonNull(strips.get(scene.intermediateHz()));
     }
 
     /** What is tuned where a scene is fed at the aerial. */
-    BandCircuits band(Scene scene) {
+    BandCircuits band(PlannedScene scene) {
         return Objects.requireNonNull(bands.get(scene));
     }
 
-    Knob knob(Scene scene) {
+    Knob knob(PlannedScene scene) {
         return Objects.requireNonNull(knobs.get(scene.step().adjuster()));
     }
 
     /** Which signal the strip gets for one at the generator: 1 for one at the converter's grid with everything in tune. */
-    double response(Scene scene, double generatorHz, double dialHz) {
+    double response(PlannedScene scene, double generatorHz, double dialHz) {
         IfStrip strip = strip(scene);
         if (!scene.atAerial()) {
             return strip.response(generatorHz);
@@ -53,7 +56,7 @@ record Circuits(
     }
 
     /** Where on the dial the oscillator is right for a scene's signal: nearer with every step, as the dial is nearly true. */
-    double rightDialHz(Scene scene) {
+    double rightDialHz(PlannedScene scene) {
         TunedRange oscillator = band(scene).oscillator();
         double dialHz = scene.dialHz();
         for (int i = 0; i < 20; i++) {
@@ -63,7 +66,7 @@ record Circuits(
     }
 
     /** What the detector sees: the signal itself at the converter's grid, the difference to the oscillator at the aerial. */
-    double convertedHz(Scene scene, double generatorHz, double dialHz) {
+    double convertedHz(PlannedScene scene, double generatorHz, double dialHz) {
         if (!scene.atAerial() || scene.role() == Role.IF_WINDING || scene.role() == Role.DISCRIMINATOR) {
             return generatorHz;
         }

@@ -17,7 +17,7 @@ final class Disorder {
         this.random = random;
     }
 
-    void of(Circuits circuits, List<Scene> scenes) {
+    void of(Circuits circuits, List<PlannedScene> scenes) {
         for (Knob knob : circuits.knobs().values()) {
             double part = random.nextDouble(LEAST, MOST);
             knob.turnTo((random.nextBoolean() ? 1 : -1) * part * knob.reachTurns());

@@ -49,7 +49,7 @@ public final class PlannedSet implements SetOnBench {
     /** So much more than is wanted a person gives a signal that is still to be found. */
     private static final double LOUD = 4;
 
-    private final List<Scene> scenes;
+    private final List<PlannedScene> scenes;
     private final Circuits circuits;
     private final Map<Double, NoiseBand> noises;
     private final NoisyCarrier rises;
@@ -58,7 +58,7 @@ public final class PlannedSet implements SetOnBench {
     private final Truth truth;
     private final Reception reception;
 
-    private Scene scene;
+    private PlannedScene scene;
     private Generator generator;
     private double dialHz;
     private boolean on = true;
@@ -70,7 +70,8 @@ public final class PlannedSet implements SetOnBench {
     private double peakVolts;
     private double pointVolts;
 
-    private PlannedSet(List<Scene> scenes, Circuits circuits, Map<Double, NoiseBand> noises, SplittableRandom random) {
+    private PlannedSet(
+            List<PlannedScene> scenes, Circuits circuits, Map<Double, NoiseBand> noises, SplittableRandom random) {
         this.scenes = scenes;
         this.circuits = circuits;
         this.noises = noises;
@@ -106,7 +107,7 @@ public final class PlannedSet implements SetOnBench {
      * @throws Refused where a step cannot be played
      */
     public static PlannedSet coupled(Plan plan, long seed, double kappa) throws Refused {
-        List<Scene> scenes = Scenes.of(plan);
+        List<PlannedScene> scenes = Scenes.of(plan);
         Circuits circuits = new CircuitBuilder(plan, scenes, kappa).build();
         SplittableRandom random = new SplittableRandom(seed);
         Map<Double, NoiseBand> noises =
@@ -128,7 +129,7 @@ public final class PlannedSet implements SetOnBench {
      *
      * @return in the order of the plan
      */
-    public List<Scene> scenes() {
+    public List<PlannedScene> scenes() {
         return scenes;
     }
 
@@ -138,7 +139,7 @@ public final class PlannedSet implements SetOnBench {
      * @param step of its plan
      * @return empty for a step of another plan
      */
-    public Optional<Scene> scene(PlanStep step) {
+    public Optional<PlannedScene> scene(PlanStep step) {
         return scenes.stream().filter(each -> each.step().equals(step)).findFirst();
     }
 
@@ -148,7 +149,7 @@ public final class PlannedSet implements SetOnBench {
      * @param wanted one of {@link #scenes()}
      * @return Hz
      */
-    public double passbandHz(Scene wanted) {
+    public double passbandHz(PlannedScene wanted) {
         return circuits.strip(wanted).widthHz();
     }
 
@@ -159,7 +160,7 @@ public final class PlannedSet implements SetOnBench {
      * @param wanted one of {@link #scenes()} that rocks the gang
      * @return turns
      */
-    public double rockedWidthTurns(Scene wanted) {
+    public double rockedWidthTurns(PlannedScene wanted) {
         double widthTurns = circuits.knob(wanted).widthTurns();
         if (wanted.role() != Role.OSCILLATOR) {
             return widthTurns;
@@ -197,7 +198,7 @@ public final class PlannedSet implements SetOnBench {
      *
      * @param wanted one of {@link #scenes()}
      */
-    public void arrange(Scene wanted) {
+    public void arrange(PlannedScene wanted) {
         scene = wanted;
         clamped = wanted.step()
                 .setup()
@@ -211,11 +212,11 @@ public final class PlannedSet implements SetOnBench {
         generator = new Generator(wanted.signalHz(), generator.volts(), isModulated(wanted), lead(wanted));
     }
 
-    private static boolean isModulated(Scene scene) {
+    private static boolean isModulated(PlannedScene scene) {
         return scene.point() == MeterPoint.VOICE_COIL;
     }
 
-    private static Generator.Lead lead(Scene scene) {
+    private static Generator.Lead lead(PlannedScene scene) {
         return scene.atAerial() ? Generator.Lead.AERIAL : Generator.Lead.CONVERTER_GRID;
     }
 

@@ -18,7 +18,7 @@ final class Reception {
     }
 
     /** To be called before the others. */
-    void follow(Scene scene, double generatorHz, double dialHz) {
+    void follow(PlannedScene scene, double generatorHz, double dialHz) {
         double[] now = new double[circuits.knobs().size() + 2];
         now[0] = generatorHz;
         now[1] = dialHz;

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.slugpeak.core.level.MeterPoint;
-import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.IntermediateFrequency;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
@@ -31,13 +30,13 @@ final class Scenes {
     private static final Pattern NO_TONE = Pattern.compile("none|off|cw|unmodulated");
 
     private final List<Double> intermediatesHz;
-    private final List<Scene> scenes = new ArrayList<>();
+    private final List<PlannedScene> scenes = new ArrayList<>();
 
     private Scenes(List<Double> intermediatesHz) {
         this.intermediatesHz = intermediatesHz;
     }
 
-    static List<Scene> of(Plan plan) throws Refused {
+    static List<PlannedScene> of(Plan plan) throws Refused {
         Scenes scenes = new Scenes(plan.intermediatesHz());
         for (Stage stage : plan.stages()) {
             for (PlanStep step : stage.steps()) {
@@ -65,9 +64,10 @@ final class Scenes {
         double nearestHz = named.orElseGet(() -> nearest(signalHz));
         boolean tunedIn =
                 setup.dialHz().isPresent() && Math.abs(setup.dialHz().getAsDouble() / signalHz - 1) < TUNED_IN;
-        boolean intermediate = Math.abs(signalHz / nearestHz - 1) < NEAR && step.goal() != Goal.ON_DIAL && !tunedIn;
+        boolean intermediate =
+                Math.abs(signalHz / nearestHz - 1) < NEAR && !step.goal().isOnMark() && !tunedIn;
         Role role = role(stage, step, intermediate);
-        Scene scene = new Scene(
+        PlannedScene scene = new PlannedScene(
                 stage,
                 step,
                 role,
@@ -112,7 +112,7 @@ final class Scenes {
         };
     }
 
-    private void check(Scene scene, boolean intermediate) throws Refused {
+    private void check(PlannedScene scene, boolean intermediate) throws Refused {
         PlanStep step = scene.step();
         if (scene.role() == Role.DISCRIMINATOR && !intermediate) {
             throw refused(scene, "seeks a zero away from the intermediate frequency: a discriminator has none there");
@@ -127,7 +127,7 @@ final class Scenes {
         if (scene.point() == MeterPoint.DISCRIMINATOR && scene.role() != Role.DISCRIMINATOR) {
             throw refused(scene, "seeks a peak at the discriminator's output, which has a sign: give seek = \"zero\"");
         }
-        for (Scene before : scenes) {
+        for (PlannedScene before : scenes) {
             if (before.step().adjuster().equals(step.adjuster()) && before.role() != scene.role()) {
                 throw refused(
                         scene,
@@ -141,7 +141,7 @@ final class Scenes {
         return new Refused("step '" + step.adjuster() + "' of stage '" + stage.name() + "' " + why);
     }
 
-    private static Refused refused(Scene scene, String why) {
+    private static Refused refused(PlannedScene scene, String why) {
         return new Refused(scene.name() + " " + why);
     }
 

@@ -26,11 +26,11 @@ final class StripBuilder {
     private static final double OVER = 1.5;
 
     private final double centreHz;
-    private final List<Scene> scenes;
+    private final List<PlannedScene> scenes;
     private final Map<String, Knob> knobs;
     private final double kappa;
 
-    StripBuilder(double centreHz, List<Scene> scenes, Map<String, Knob> knobs, double kappa) {
+    StripBuilder(double centreHz, List<PlannedScene> scenes, Map<String, Knob> knobs, double kappa) {
         this.kappa = kappa;
         this.centreHz = centreHz;
         this.scenes = scenes;
@@ -38,15 +38,15 @@ final class StripBuilder {
     }
 
     IfStrip build() {
-        Map<String, Scene> peaked = distinct(Role.IF_WINDING);
-        Map<String, Scene> zeroed = distinct(Role.DISCRIMINATOR);
+        Map<String, PlannedScene> peaked = distinct(Role.IF_WINDING);
+        Map<String, PlannedScene> zeroed = distinct(Role.DISCRIMINATOR);
         Optional<FmDetector> detector =
                 zeroed.values().stream().findFirst().map(zero -> new FmDetector(ending(zero, peaked)));
-        Map<String, List<Scene>> cans = peaked.values().stream()
+        Map<String, List<PlannedScene>> cans = peaked.values().stream()
                 .collect(Collectors.groupingBy(
                         scene -> can(scene.step().adjuster()), LinkedHashMap::new, Collectors.toList()));
         boolean named = cans.values().stream().anyMatch(can -> can.size() == 2);
-        List<Scene> all = List.copyOf(peaked.values());
+        List<PlannedScene> all = List.copyOf(peaked.values());
         List<Transformer> transformers = new ArrayList<>();
         if (named) {
             cans.values().forEach(can -> addPairs(can, transformers));
@@ -59,8 +59,8 @@ final class StripBuilder {
         return new IfStrip(centreHz, transformers, detector);
     }
 
-    private Map<String, Scene> distinct(Role role) {
-        Map<String, Scene> named = new LinkedHashMap<>();
+    private Map<String, PlannedScene> distinct(Role role) {
+        Map<String, PlannedScene> named = new LinkedHashMap<>();
         scenes.stream()
                 .filter(scene -> scene.role() == role)
                 .forEach(scene -> named.putIfAbsent(scene.step().adjuster(), scene));
@@ -72,19 +72,19 @@ final class StripBuilder {
     }
 
     /** The zero's winding is the secondary; the other one of its can is the primary, and no longer one of the strip. */
-    private Transformer ending(Scene zero, Map<String, Scene> peaked) {
+    private Transformer ending(PlannedScene zero, Map<String, PlannedScene> peaked) {
         String can = can(zero.step().adjuster());
-        Optional<Scene> partner = peaked.values().stream()
+        Optional<PlannedScene> partner = peaked.values().stream()
                 .filter(scene -> can(scene.step().adjuster()).equals(can))
                 .findFirst();
         partner.ifPresent(scene -> peaked.remove(scene.step().adjuster()));
         return pair(partner.map(this::winding).orElseGet(this::fixed), winding(zero), 1);
     }
 
-    private void addPairs(List<Scene> can, List<Transformer> transformers) {
+    private void addPairs(List<PlannedScene> can, List<Transformer> transformers) {
         for (int i = 0; i + 1 < can.size(); i += 2) {
-            Scene secondary = can.get(i);
-            Scene primary = can.get(i + 1);
+            PlannedScene secondary = can.get(i);
+            PlannedScene primary = can.get(i + 1);
             boolean over = isOver(secondary) || isOver(primary);
             transformers.add(pair(winding(primary), winding(secondary), over ? OVER : kappa));
         }
@@ -93,7 +93,7 @@ final class StripBuilder {
         }
     }
 
-    private static boolean isOver(Scene scene) {
+    private static boolean isOver(PlannedScene scene) {
         return scene.step().damping().isPresent() || scene.step().acceptance() == Acceptance.SKIRTS;
     }
 
@@ -101,7 +101,7 @@ final class StripBuilder {
         return new Transformer(List.of(primary, secondary), coupling / q());
     }
 
-    private Winding winding(Scene scene) {
+    private Winding winding(PlannedScene scene) {
         String name = scene.step().adjuster();
         Knob slug = scene.role() == Role.DISCRIMINATOR ? Parts.zeroSlug(name, q()) : Parts.ifSlug(name, q());
         knobs.put(name, slug);

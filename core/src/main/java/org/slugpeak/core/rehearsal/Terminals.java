@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.slugpeak.core.level.MeterPoint;
-import org.slugpeak.core.plan.Goal;
 import org.slugpeak.core.plan.PlanStep;
 
 /** At which point of the set a step's meter stands: as the plan says, or else as its words tell. */
@@ -27,7 +26,7 @@ final class Terminals {
     }
 
     static MeterPoint of(PlanStep step) {
-        if (step.goal() == Goal.ZERO) {
+        if (!step.goal().hasDecibels()) {
             return MeterPoint.DISCRIMINATOR;
         }
         String text = step.setup().meterPoint().toLowerCase(Locale.ROOT);

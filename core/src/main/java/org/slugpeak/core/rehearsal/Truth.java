@@ -36,7 +36,7 @@ public final class Truth {
      * @param scene a peak or a dip
      * @return dB, 0 or more
      */
-    public double missingDb(Scene scene) {
+    public double missingDb(PlannedScene scene) {
         Knob knob = circuits.knob(scene);
         double stands = knob.turns();
         boolean dip = scene.role() == Role.TRAP;
@@ -50,16 +50,16 @@ public final class Truth {
         return Math.abs(Decibels.of(best / now));
     }
 
-    private double level(Scene scene) {
+    private double level(PlannedScene scene) {
         return scene.step().rock() ? sweepTop(scene) : at(scene, dialHz(scene));
     }
 
     /** Where the pointer is put for a scene: an aerial circuit is adjusted on the signal, not on the mark. */
-    double dialHz(Scene scene) {
+    double dialHz(PlannedScene scene) {
         return scene.role() == Role.SIGNAL ? circuits.rightDialHz(scene) : scene.dialHz();
     }
 
-    private double at(Scene scene, double dialHz) {
+    private double at(PlannedScene scene, double dialHz) {
         double carrier = circuits.response(scene, scene.signalHz(), dialHz);
         return circuits.strip(scene)
                 .detector()
@@ -70,7 +70,7 @@ public final class Truth {
                 .orElse(carrier);
     }
 
-    private double sweepTop(Scene scene) {
+    private double sweepTop(PlannedScene scene) {
         double rightHz = circuits.rightDialHz(scene);
         double reachHz = ROCKED_PASSBANDS * circuits.strip(scene).widthHz();
         return greatest(hz -> at(scene, hz), rightHz - reachHz, rightHz + reachHz, ROCKED_STEPS);
@@ -102,7 +102,7 @@ public final class Truth {
      * @param scene of the zero
      * @return Hz, positive above; NaN where there is none within a width of the windings
      */
-    public double zeroOffHz(Scene scene) {
+    public double zeroOffHz(PlannedScene scene) {
         IfStrip strip = circuits.strip(scene);
         FmDetector detector = strip.detector().orElseThrow();
         DoubleUnaryOperator curve = hz -> detector.at(scene.signalHz() + hz).difference();
@@ -123,7 +123,7 @@ public final class Truth {
      * @param scene of the oscillator
      * @return a fraction of the signal's frequency, positive where the pointer stands too high
      */
-    public double dialOff(Scene scene) {
+    public double dialOff(PlannedScene scene) {
         double oscillatorHz = circuits.band(scene).oscillator().hz(scene.dialHz());
         return (scene.signalHz() + scene.side().sign() * scene.intermediateHz() - oscillatorHz) / scene.signalHz();
     }

@@ -1,6 +1,6 @@
 /**
  * A set made up from a plan, so that any plan can be tried before it is tried on somebody's radio: which circuit each adjuster is in
- * ({@link org.slugpeak.core.rehearsal.Scene}), the circuits, and the truth that the work is held against.
+ * ({@link org.slugpeak.core.rehearsal.PlannedScene}), the circuits, and the truth that the work is held against.
  */
 @NullMarked
 package org.slugpeak.core.rehearsal;

@@ -101,7 +101,7 @@ class PlannedSetTest {
     void everyAdjusterIsOutAtFirstAndTheSameSeedPutsItOutAlike() throws Refused {
         Plan plan = plan(step("T1 top", Goal.PEAK, 455e3), step("T1 bottom", Goal.PEAK, 455e3));
         PlannedSet set = PlannedSet.of(plan, 5);
-        for (Scene scene : set.scenes()) {
+        for (PlannedScene scene : set.scenes()) {
             Knob knob = set.knob(scene.step().adjuster()).orElseThrow();
             assertTrue(set.truth().missingDb(scene) > 0.01, scene.name());
             assertEquals(

@@ -19,7 +19,7 @@ import org.slugpeak.core.receiver.OscillatorSide;
  * @param atAerial whether the generator feeds the aerial; else the converter's grid
  * @param side of the signal on which the oscillator runs
  */
-public record Scene(
+public record PlannedScene(
         Stage stage,
         PlanStep step,
         Role role,
