@@ -50,12 +50,14 @@ see 'put the generator back on'
 volts -1.02 3
 see 'go on'
 
-echo "level-keys: x halves the generator and finds that the reading follows"
+echo "level-keys: x halves the generator twice and finds that the reading follows"
 press x 'check of level'
 volts -1.02 2
 see 'halve the generator'
 volts -0.62 3
-see 'put the generator back up, times 2'
+see 'halve it once more'
+volts -0.42 3
+see 'put the generator back up, times 4'
 volts -1.02 3
 see 'go on'
 grep -q '"topic":"level-check","text":"the reading follows the generator (1.0' "$work"/log.jsonl || fail "no verdict of the level check"
