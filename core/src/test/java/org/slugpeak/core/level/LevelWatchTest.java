@@ -22,6 +22,15 @@ class LevelWatchTest {
         return 20 * Math.log10(ratio);
     }
 
+    /** The finder's scale and back: above rest, as if the generator had never been changed. */
+    @Test
+    void whatTheFinderSeesIsReadBackAsItStoodOnTheMeter() {
+        Meter meter = new Meter(3, 1e-6).rest(1, -0.2).command(LevelCommand.cut(0.5));
+        meter.read(4, 0.3);
+        assertEquals(0.5, meter.watch.toFinder(0.05) / meter.watch.toFinder(0.3), 1e-3);
+        assertEquals(0.37, meter.watch.fromFinder(meter.watch.toFinder(0.37)), 1e-12);
+    }
+
     @Nested
     class Rest {
 
