@@ -134,6 +134,23 @@ class PreliminariesTest {
         }
 
         @Test
+        void aLineThatTheUserWillNotHoldIsLeftAsItIs() {
+            Session session = session(1).flattened().flattened();
+            session.key(session.progress::skip);
+            assertEquals(List.of(HALVE, HALVE), session.orders());
+            assertEquals(List.of("T2"), session.begun());
+        }
+
+        @Test
+        void theSetMayBeOffForLongWhileTheLineIsClipped() {
+            Session session = session(1).flattened().flattened();
+            session.stand(0.001, 30);
+            assertEquals(List.of(HALVE, HALVE), session.orders(), "off, and nobody is to hurry");
+            session.stand(1, 3);
+            assertEquals(List.of(HALVE, HALVE, HALVE), session.orders());
+        }
+
+        @Test
         void isLeftOutByAKey() {
             Session session = session(1);
             session.key(session.progress::skip);
