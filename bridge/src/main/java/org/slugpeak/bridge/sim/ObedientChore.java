@@ -37,7 +37,7 @@ final class ObedientChore implements Chore {
 
     @Override
     public void hear(SessionRecord record, Bench bench) {
-        checks.hear(record, atHand, 2 * Tarnfield.IF_HZ, bench);
+        checks.hear(record, () -> atHand, 2 * Tarnfield.IF_HZ, bench);
         if (record instanceof Request.SetGenerator set) {
             wantedHz = OptionalDouble.of(set.hz());
             wantedNanos = bench.nowNanos();

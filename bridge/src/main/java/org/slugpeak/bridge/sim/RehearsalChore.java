@@ -6,7 +6,6 @@ import java.util.Queue;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
-import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.rehearsal.PlannedScene;
@@ -49,9 +48,6 @@ final class RehearsalChore implements Chore {
     /** Nobody turns one adjuster for half an hour. */
     private static final double LONGEST_SECONDS = 1800;
 
-    private static final LevelRange USUAL = new LevelRange(0.5, 1.5, "V");
-    private static final LevelRange USUAL_SOUND = new LevelRange(0.2, 1, "V");
-
     private record Due(long atNanos, Runnable what) {}
 
     private final PlannedSet set;
@@ -92,20 +88,27 @@ final class RehearsalChore implements Chore {
     }
 
     private static double wantedVolts(PlannedScene scene) {
-        boolean sound = scene.point() == MeterPoint.VOICE_COIL;
-        LevelRange level = scene.step().setup().level().orElse(sound ? USUAL_SOUND : USUAL);
-        return Math.sqrt(level.low() * level.high());
+        MeterPoint usual = scene.point() == MeterPoint.VOICE_COIL ? MeterPoint.VOICE_COIL : MeterPoint.DETECTOR;
+        double square = scene.step()
+                .setup()
+                .level()
+                .map(level -> level.low() * level.high())
+                .orElse(usual.lowVolts() * usual.highVolts());
+        return Math.sqrt(square);
     }
 
     @Override
     public void hear(SessionRecord record, Bench bench) {
-        Adjustable atHand = atWork.flatMap(step -> set.knob(step.adjuster()))
+        checks.hear(record, this::atHand, place.imageHz(), bench);
+        rocking.hear(record);
+        record.tellFamily(new Hearing(bench));
+    }
+
+    private Adjustable atHand() {
+        return atWork.flatMap(step -> set.knob(step.adjuster()))
                 .or(() -> set.knob(set.scenes().get(0).step().adjuster()))
                 .map(Adjustable::of)
                 .orElseThrow();
-        checks.hear(record, atHand, place.imageHz(), bench);
-        rocking.hear(record);
-        record.tellFamily(new Hearing(bench));
     }
 
     /** What it acts upon. */

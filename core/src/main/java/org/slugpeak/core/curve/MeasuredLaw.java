@@ -12,6 +12,7 @@ import org.slugpeak.core.session.SessionRecord;
 public final class MeasuredLaw implements RecordSink {
 
     private final List<DetectorLaw.Step> steps = new ArrayList<>();
+    private Optional<DetectorLaw> law = Optional.empty();
 
     /** Nothing gathered yet. */
     public MeasuredLaw() {}
@@ -23,6 +24,7 @@ public final class MeasuredLaw implements RecordSink {
                 steps.clear();
             }
             steps.add(new DetectorLaw.Step(step.generatorDb(), step.level()));
+            law = DetectorLaw.of(steps);
         }
     }
 
@@ -32,7 +34,7 @@ public final class MeasuredLaw implements RecordSink {
      * @return empty where none was measured
      */
     public Optional<DetectorLaw> law() {
-        return DetectorLaw.of(steps);
+        return law;
     }
 
     /**
@@ -42,6 +44,6 @@ public final class MeasuredLaw implements RecordSink {
      * @return in the unit of the readings; the same where no law was measured
      */
     public double straight(double level) {
-        return law().map(it -> it.straight(level)).orElse(level);
+        return law.map(it -> it.straight(level)).orElse(level);
     }
 }

@@ -85,15 +85,15 @@ final class GeneratorWatch {
         beginStep(tNanos);
     }
 
-    void accept(long tNanos, double value, double rest) {
-        double magnitude = Math.abs(value - rest);
+    void accept(long tNanos, double above, double rest) {
+        double magnitude = Math.abs(above);
         if (stepping) {
             settle(tNanos, magnitude);
         } else if (isArmed(tNanos) && isStep(tNanos, magnitude)) {
             beginStep(tNanos);
         } else {
             before.add(tNanos, magnitude);
-            prompt(tNanos, value, rest);
+            prompt(tNanos, above, rest);
         }
         lastNanos = tNanos;
     }
@@ -151,8 +151,8 @@ final class GeneratorWatch {
         announced = false;
     }
 
-    private void prompt(long tNanos, double value, double rest) {
-        double magnitude = Math.abs(value - rest);
+    private void prompt(long tNanos, double above, double rest) {
+        double magnitude = Math.abs(above);
         if (magnitude < PROMPT_SHARE * highVolts) {
             highSinceNanos = tNanos;
         }
@@ -160,7 +160,7 @@ final class GeneratorWatch {
         if (tNanos - highSinceNanos > HIGH_NANOS && due) {
             promptedNanos = tNanos;
             factor = magnitude > 2 * highVolts ? 0.25 : 0.5;
-            listener.cutGenerator(tNanos, factor, rest + factor * (value - rest));
+            listener.cutGenerator(tNanos, factor, rest + factor * above);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.slugpeak.core.level;
 
 import java.util.OptionalDouble;
+import org.slugpeak.core.decibel.Decibels;
 
 /**
  * What two halvings of the generator took off the reading above rest, and whether something compresses.
@@ -19,8 +20,7 @@ import java.util.OptionalDouble;
  */
 record Halvings(double firstDb, OptionalDouble secondDb) {
 
-    /** Half the voltage: 20 log10 2, dB. */
-    private static final double HALF_DB = 6.0206;
+    private static final double HALF_DB = Decibels.of(2);
 
     /** Less than this is no scatter of readings that stand within 0.05 dB each. */
     private static final double LEAST_DB = 5.9;

@@ -79,9 +79,9 @@ public final class LevelWatch {
             endCheck(tNanos);
             return;
         }
-        double magnitude = Math.abs(value - rest);
+        double above = value - rest;
         boolean wasStepping = generator.isStepping();
-        generator.accept(tNanos, value, rest);
+        generator.accept(tNanos, above, rest);
         if (generator.isStepping()) {
             passiveGap();
         } else {
@@ -90,7 +90,7 @@ public final class LevelWatch {
                 standing.clear(tNanos, Suspicion.TOO_STRONG);
                 listener.cleared(tNanos);
             }
-            watchPassively(tNanos, magnitude);
+            watchPassively(tNanos, Math.abs(above));
         }
     }
 

@@ -19,10 +19,10 @@ import org.slugpeak.core.session.Work;
  *      |         or Rocking --sweeps back at the best--&gt; Ending                                         |
  *      +---------------------------------------------------------------------------------------------+
  *   Turning, told to turn back or stop, and nothing moves: the user is told, then the adjuster is begun again
- *   end of a round: again until it changes less than the rule says; then Checking (skirts) where the plan wants it, after Undamping
- *   where a resistor is fitted; then the next stage, or Over
+ *   end of a round: again until it changes less than the rule says; then Checking (skirts) where the plan wants it, AwaitingHand
+ *   first where a resistor is fitted; then the next stage, or Over
  *   before Turning, where {@link #withRest} and {@link #withHalvings} were called: Checking (resting reading) at a new meter point, and
- *   Halving at the beginning of a stage, with Clamping where the reading does not follow
+ *   Halving at the beginning of a stage, with AwaitingHand where gain control has to be held
  *   Resuming stands for all of it while a log is heard
  * </pre>
  *

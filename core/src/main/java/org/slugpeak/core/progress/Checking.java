@@ -3,6 +3,7 @@ package org.slugpeak.core.progress;
 import java.util.function.Function;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.session.Request;
 
 /**
  * The level watch carries out a check, and says when it is over.
@@ -14,6 +15,21 @@ record Checking(Job job, Function<Job, PlanPhase> then) implements PlanPhase {
     static Checking begin(Job job, CheckKind kind, Function<Job, PlanPhase> then) {
         job.order(new Order.Level(LevelCommand.check(kind)));
         return new Checking(job, then);
+    }
+
+    /** The skirts, at once, or where a damping resistor is fitted when it is off again. */
+    static PlanPhase skirts(Job job) {
+        return job.connections()
+                .undamp()
+                .<PlanPhase>map(damping -> {
+                    job.say(at -> new Request.Undamp(at, damping));
+                    return AwaitingHand.begin(job, Checking::undampedSkirts, Checking::undampedSkirts);
+                })
+                .orElseGet(() -> undampedSkirts(job));
+    }
+
+    private static Checking undampedSkirts(Job job) {
+        return begin(job, CheckKind.SKIRTS, Settling::next);
     }
 
     @Override

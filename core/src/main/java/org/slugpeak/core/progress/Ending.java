@@ -41,7 +41,7 @@ record Ending(Job job, boolean leadsBack, OptionalDouble sweptGainDb) implements
         }
         Optional<Route.RoundEnd> roundEnd = advance(it);
         roundEnd.ifPresent(this::tell);
-        return roundEnd.filter(Route.RoundEnd::wantsSkirts).isPresent() ? Undamping.orSkirts(job) : Settling.next(job);
+        return roundEnd.filter(Route.RoundEnd::wantsSkirts).isPresent() ? Checking.skirts(job) : Settling.next(job);
     }
 
     private Optional<Route.RoundEnd> advance(Adjuster it) {

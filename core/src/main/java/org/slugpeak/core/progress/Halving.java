@@ -3,7 +3,6 @@ package org.slugpeak.core.progress;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.session.Guard;
-import org.slugpeak.core.session.ReadingTaken;
 
 /**
  * Whether the reading follows the generator. Where it does not, the check itself has left the generator lower, and is made once more
@@ -35,7 +34,7 @@ record Halving(Job job, int failures, boolean failed) implements PlanPhase {
         }
         return switch (failures) {
             case 0 -> begin(job, 1);
-            case 1 -> Clamping.ask(job);
+            case 1 -> clamped(job);
             default -> Settling.again(job);
         };
     }
@@ -52,32 +51,10 @@ record Halving(Job job, int failures, boolean failed) implements PlanPhase {
         return job.preliminaries().next(job);
     }
 
-    /**
-     * The gain control line is being clamped; nothing in the reading tells when it is, but that the set was off and is back.
-     *
-     * @param watch tells when the hand is out of the set again
-     */
-    record Clamping(Job job, SettlingWatch watch) implements PlanPhase {
-
-        static Clamping ask(Job job) {
-            job.say(Guard.ClampGainControl::new);
-            return new Clamping(
-                    job, new SettlingWatch(job.nowNanos(), job.lastSecond().mean(), true, true));
-        }
-
-        @Override
-        public PlanPhase reading(ReadingTaken it) {
-            return watch.isDone(job.nowNanos(), it.smoothed(), false) ? next() : this;
-        }
-
-        @Override
-        public PlanPhase next() {
-            return begin(job, 2);
-        }
-
-        @Override
-        public PlanPhase skip() {
-            return job.preliminaries().next(job);
-        }
+    /** Nothing in the reading tells when the line is held, but that the set was off and is back. */
+    private static PlanPhase clamped(Job job) {
+        job.say(Guard.ClampGainControl::new);
+        return AwaitingHand.begin(
+                job, it -> begin(it, 2), it -> it.preliminaries().next(it));
     }
 }
