@@ -31,8 +31,8 @@ class MeasuredLawTest {
 
     @Test
     void theLawThatWasMeasuredLastCounts() {
-        measure(1, 2);
-        measure(2, 1);
-        assertEquals(1, law.straight(1), 0.01);
+        measure(1, 1);
+        measure(2, 2);
+        assertEquals(1, law.straight(0.5), 0.01);
     }
 }
