@@ -9,7 +9,7 @@ import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.SafeHands;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.plan.Plan;
-import org.slugpeak.core.plan.Position;
+import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.progress.Order;
@@ -78,7 +78,11 @@ public final class PlanGuide implements Guide {
         String done = AskPhrase.ADJUSTMENTS.of(adjustments, Rounded.to(gainDb, 1));
         String kept = log.map(file -> AskPhrase.RECORD_IN.of(file)).orElseGet(AskPhrase.NO_RECORD::of);
         String goOn = log.map(file -> AskPhrase.RESUME.of(file)).orElse(kept);
-        return progress.isOver() ? AskPhrase.THROUGH.of(done, kept) : AskPhrase.ENDED_BEFORE.of(done, goOn);
+        Stage stage = stageHere();
+        PlanStep step = stage.steps().get(progress.position().step());
+        return progress.isOver()
+                ? AskPhrase.THROUGH.of(done, kept)
+                : AskPhrase.ENDED_BEFORE.of(step.adjuster(), stage.name(), done, goOn);
     }
 
     @Override
@@ -107,9 +111,12 @@ public final class PlanGuide implements Guide {
     }
 
     private List<LevelCommand> wishesHere() {
-        Position here = progress.position();
-        Stage stage = plan.stages().get(here.stage());
-        return wishes.before(stage, stage.steps().get(here.step()));
+        Stage stage = stageHere();
+        return wishes.before(stage, stage.steps().get(progress.position().step()));
+    }
+
+    private Stage stageHere() {
+        return plan.stages().get(progress.position().stage());
     }
 
     private static void command(Analysis analysis, List<LevelCommand> commands) {

@@ -47,6 +47,9 @@ public final class AlignCommand implements Callable<Integer> {
 
     private static final double WIDEST_LIMIT_DB = 3;
 
+    /** As of every command whose work was not done. */
+    private static final int UNFINISHED_CODE = 1;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -121,9 +124,10 @@ public final class AlignCommand implements Callable<Integer> {
                 AnalysisSettings.following(PeakSettings.defaults()),
                 guide));
         spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile())));
-        if (progress.isOver()) {
-            ShownPlan.curves(plan).forEach(spec.commandLine().getErr()::println);
+        if (!progress.isOver()) {
+            return code == 0 ? UNFINISHED_CODE : code;
         }
+        ShownPlan.curves(plan).forEach(spec.commandLine().getErr()::println);
         return code;
     }
 
