@@ -11,7 +11,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.bridge.source.Understanding;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Link;
@@ -51,6 +53,9 @@ import org.slugpeak.core.session.Link;
  */
 public final class CsvSource implements ReadingSource {
 
+    /** What error texts call it. */
+    private static final String STANDARD_INPUT = "standard input";
+
     /** Titles of a logger are never longer. */
     static final int HEAD_LINES = 250;
 
@@ -59,18 +64,18 @@ public final class CsvSource implements ReadingSource {
     /** Steps have no clock; what is shown in seconds then shows their number. */
     private static final double STEPS_PER_SECOND = 1;
 
-    private final String name;
+    private final Optional<String> file;
     private final ByteFeed feed;
     private final CsvDecoder decoder;
     private final Optional<Silence> silence;
     private final Lines lines = new Lines();
 
-    private List<String> understanding = List.of();
+    private Optional<Understanding> understanding = Optional.empty();
     private boolean askedInVain;
     private boolean ended;
 
-    private CsvSource(String name, ByteFeed feed, CsvDecoder decoder, Optional<Silence> silence) {
-        this.name = name;
+    private CsvSource(Optional<String> file, ByteFeed feed, CsvDecoder decoder, Optional<Silence> silence) {
+        this.file = file;
         this.feed = feed;
         this.decoder = decoder;
         this.silence = silence;
@@ -89,10 +94,10 @@ public final class CsvSource implements ReadingSource {
         Timing timing = Timing.even(options.readingsPerSecond().orElse(usual));
         String name = file.toString();
         TextStream in = TextStream.open(stream(file), HEAD_BYTES, name);
-        CsvSource source =
-                new CsvSource(name, new FileFeed(in.whole()), new CsvDecoder(name, options, timing), Optional.empty());
+        CsvSource source = new CsvSource(
+                Optional.of(name), new FileFeed(in.whole()), new CsvDecoder(name, options, timing), Optional.empty());
         try {
-            source.survey(in, options);
+            source.survey(in, options, name);
         } catch (BadInput e) {
             source.close();
             throw e;
@@ -109,7 +114,7 @@ public final class CsvSource implements ReadingSource {
      * @return the source
      */
     public static CsvSource standardInput(InputStream in, CsvOptions options, Ticker ticker) {
-        return live("standard input", () -> in, options, ticker);
+        return live(Optional.empty(), () -> in, options, ticker);
     }
 
     /**
@@ -122,22 +127,23 @@ public final class CsvSource implements ReadingSource {
      * @return the source
      */
     public static CsvSource pipe(Path pipe, CsvOptions options, Ticker ticker) {
-        return live(pipe.toString(), () -> Files.newInputStream(pipe), options, ticker);
+        return live(Optional.of(pipe.toString()), () -> Files.newInputStream(pipe), options, ticker);
     }
 
-    private static CsvSource live(String name, PumpedFeed.Opener opener, CsvOptions options, Ticker ticker) {
+    private static CsvSource live(Optional<String> file, PumpedFeed.Opener opener, CsvOptions options, Ticker ticker) {
+        String name = file.orElse(STANDARD_INPUT);
         OptionalDouble rate = options.readingsPerSecond();
         PumpedFeed feed = new PumpedFeed(() -> NarrowedInput.ofLive(opener.open()), ticker);
         if (options.stepped()) { // whoever types takes the time that it takes
             Timing timing = Timing.even(rate.orElse(STEPS_PER_SECOND));
-            return new CsvSource(name, feed, CsvDecoder.ofTyped(name, options, timing), Optional.empty());
+            return new CsvSource(file, feed, CsvDecoder.ofTyped(name, options, timing), Optional.empty());
         }
         Timing timing = rate.isPresent() ? Timing.even(rate.getAsDouble()) : Timing.arrival();
         Silence silence = new Silence(feed, ticker);
-        return new CsvSource(name, feed, new CsvDecoder(name, options, timing), Optional.of(silence));
+        return new CsvSource(file, feed, new CsvDecoder(name, options, timing), Optional.of(silence));
     }
 
-    private void survey(TextStream in, CsvOptions options) throws BadInput {
+    private void survey(TextStream in, CsvOptions options, String name) throws BadInput {
         List<SampleLine> head = SampleLine.of(in.head(), in.isShort()).stream()
                 .limit(HEAD_LINES)
                 .filter(line -> line.bytes().length <= Lines.LONGEST)
@@ -148,12 +154,12 @@ public final class CsvSource implements ReadingSource {
         if (table.isPresent()) {
             Columns columns = new ColumnChoice(table.get(), options, name).columns();
             decoder.settle(TextLayout.of(table.get(), columns));
-            understanding = Understanding.lines(table.get(), columns);
+            understanding = Optional.of(Understood.of(table.get(), columns));
         }
     }
 
     @Override
-    public List<String> understanding() {
+    public Optional<Understanding> understanding() {
         return understanding;
     }
 
@@ -164,13 +170,12 @@ public final class CsvSource implements ReadingSource {
     }
 
     @Override
-    public String description() {
-        String label = columns().map(Columns::label).orElse("");
-        String column = label.isEmpty() ? name : name + ", column '" + Excerpt.of(label) + "'";
-        return columns().filter(Columns::fromDecibels).isPresent()
-                ? column + ", turned from decibels into "
-                        + (measurand().unit().isEmpty() ? "ratios" : measurand().unit())
-                : column;
+    public SourceDescription description() {
+        return new SourceDescription.Text(
+                file,
+                columns().map(it -> Excerpt.of(it.label())).orElse(""),
+                columns().map(it -> it.measurand().unit()).orElse(""),
+                columns().filter(Columns::fromDecibels).isPresent());
     }
 
     private Optional<Columns> columns() {
@@ -235,7 +240,10 @@ public final class CsvSource implements ReadingSource {
         try {
             return lines.fill(feed, waitNanos);
         } catch (IOException e) {
-            throw new BadInput("cannot read on in " + name + " (" + e.getMessage() + "): what came before is kept", e);
+            throw new BadInput(
+                    "cannot read on in " + file.orElse(STANDARD_INPUT) + " (" + e.getMessage()
+                            + "): what came before is kept",
+                    e);
         }
     }
 

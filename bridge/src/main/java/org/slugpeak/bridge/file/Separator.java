@@ -1,26 +1,29 @@
 package org.slugpeak.bridge.file;
 
+import org.slugpeak.bridge.source.Understanding;
+
 /** What stands between the columns of a text. Immutable. */
 enum Separator {
     /** Also for lines of one column, which have none. */
-    COMMAS("commas", ','),
+    COMMAS(Understanding.Separation.COMMAS, ','),
     /** As spreadsheets write where the comma is the decimal point. */
-    SEMICOLONS("semicolons", ';'),
+    SEMICOLONS(Understanding.Separation.SEMICOLONS, ';'),
     /** One tab. */
-    TABS("tabs", '\t'),
+    TABS(Understanding.Separation.TABS, '\t'),
     /** Any number of blanks. */
-    BLANKS("blanks", ' ');
+    BLANKS(Understanding.Separation.BLANKS, ' ');
 
-    private final String words;
+    private final Understanding.Separation told;
     private final byte letter;
 
-    Separator(String words, char letter) {
-        this.words = words;
+    Separator(Understanding.Separation told, char letter) {
+        this.told = told;
         this.letter = (byte) letter;
     }
 
-    String words() {
-        return words;
+    /** What a user is told of it. */
+    Understanding.Separation told() {
+        return told;
     }
 
     byte letter() {

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.file;
 
 import java.util.OptionalInt;
+import org.slugpeak.bridge.source.Understanding;
 
 /**
  * Where a line has its time, and how it is written. Immutable.
@@ -39,17 +40,17 @@ record TimeColumn(int index, Kind kind, int unitExponent, OptionalInt dateIndex)
         return new TimeColumn(index, Kind.CLOCK, 0, dateIndex);
     }
 
-    /** In words. */
-    String words() {
+    /** What a user is told of it. */
+    Understanding.Times told() {
         return switch (kind) {
-            case DAYS -> "day numbers of a spreadsheet";
-            case CLOCK -> dateIndex.isPresent() ? "date and time of day" : "time of day, or date and time";
+            case DAYS -> Understanding.Times.DAYS;
+            case CLOCK -> dateIndex.isPresent() ? Understanding.Times.DATE_AND_CLOCK : Understanding.Times.CLOCK;
             case NUMBER ->
                 switch (unitExponent) {
-                    case SECONDS -> "seconds";
-                    case MILLISECONDS -> "milliseconds";
-                    case MICROSECONDS -> "microseconds";
-                    default -> "nanoseconds";
+                    case SECONDS -> Understanding.Times.SECONDS;
+                    case MILLISECONDS -> Understanding.Times.MILLISECONDS;
+                    case MICROSECONDS -> Understanding.Times.MICROSECONDS;
+                    default -> Understanding.Times.NANOSECONDS;
                 };
         };
     }

@@ -1,16 +1,20 @@
 package org.slugpeak.bridge.log;
 
+import java.util.function.Function;
 import org.slugpeak.core.session.SessionEnd;
 
 /** How a session log ends. Immutable; any thread may use it. */
 public sealed interface LogEnding {
 
     /**
-     * What the user should know of it.
+     * One case for each kind.
      *
-     * @return one line; empty if there is nothing
+     * @param <R> what the cases give back
+     * @param complete for a session that was closed properly
+     * @param truncated for one that was not
+     * @return what the one of them gave
      */
-    String message();
+    <R> R match(Function<Complete, R> complete, Function<Truncated, R> truncated);
 
     /**
      * The session was closed properly.
@@ -19,10 +23,9 @@ public sealed interface LogEnding {
      */
     record Complete(SessionEnd end) implements LogEnding {
 
-        /** Nothing is to be said. */
         @Override
-        public String message() {
-            return "";
+        public <R> R match(Function<Complete, R> complete, Function<Truncated, R> truncated) {
+            return complete.apply(this);
         }
     }
 
@@ -34,16 +37,9 @@ public sealed interface LogEnding {
      */
     record Truncated(long line, String text) implements LogEnding {
 
-        private static final int EXCERPT = 40;
-
-        /** Says where the record stops. */
         @Override
-        public String message() {
-            String cut = text.length() > EXCERPT ? text.substring(0, EXCERPT) + "..." : text;
-            String where = text.isEmpty()
-                    ? "the log stops after line " + line + " without an end record"
-                    : "the log stops within line " + line + " (" + cut + ")";
-            return where + ": the session was not closed; every whole line before that was read";
+        public <R> R match(Function<Complete, R> complete, Function<Truncated, R> truncated) {
+            return truncated.apply(this);
         }
     }
 }

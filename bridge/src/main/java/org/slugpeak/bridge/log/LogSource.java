@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
@@ -74,8 +75,8 @@ public final class LogSource implements ReadingSource {
     }
 
     @Override
-    public String description() {
-        return name + ", recorded " + start().startedAt() + " from " + start().source();
+    public SourceDescription description() {
+        return new SourceDescription.Log(name, start().startedAt(), start().source());
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Plan;
@@ -36,14 +37,16 @@ public final class SimSource implements ReadingSource {
     private final Bench bench;
     private final Tempo pace;
     private final String setName;
+    private final boolean madeUp;
     private boolean closed;
 
     SimSource(Bench bench, Tempo pace) {
-        this(bench, pace, "simulated Tarnfield 54A");
+        this(bench, pace, "Tarnfield 54A", false);
     }
 
-    private SimSource(Bench bench, Tempo pace, String setName) {
+    private SimSource(Bench bench, Tempo pace, String setName, boolean madeUp) {
         this.setName = setName;
+        this.madeUp = madeUp;
         this.bench = bench;
         this.pace = pace;
     }
@@ -116,7 +119,7 @@ public final class SimSource implements ReadingSource {
         OtherHand other = new OtherHand(set, hand, random.split());
         Chore chore = new RehearsalChore(set, hand, new RockingHands(set, random.split()));
         Bench bench = new Bench(set, new SimulatedMeter(meter, random.split()), hand, other, List.of(chore));
-        return new SimSource(bench, pace, "simulated set of the plan " + name);
+        return new SimSource(bench, pace, name, true);
     }
 
     /**
@@ -143,8 +146,8 @@ public final class SimSource implements ReadingSource {
     }
 
     @Override
-    public String description() {
-        return setName + ", " + bench.meter().name();
+    public SourceDescription description() {
+        return new SourceDescription.Simulation(setName, madeUp, bench.meter().kind());
     }
 
     @Override

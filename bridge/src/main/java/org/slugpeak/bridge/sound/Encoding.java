@@ -2,37 +2,37 @@ package org.slugpeak.bridge.sound;
 
 /** How one sample lies in its bytes; little-endian, as in WAV files and as asked of sound inputs. */
 enum Encoding {
-    UNSIGNED_8(1, "8-bit") {
+    UNSIGNED_8(1) {
         @Override
         double sample(byte[] bytes, int at) {
             return ((bytes[at] & 0xff) - 128) / 128.0;
         }
     },
-    SIGNED_16(2, "16-bit") {
+    SIGNED_16(2) {
         @Override
         double sample(byte[] bytes, int at) {
             return (short) ((bytes[at] & 0xff) | (bytes[at + 1] << 8)) / 32768.0;
         }
     },
-    SIGNED_24(3, "24-bit") {
+    SIGNED_24(3) {
         @Override
         double sample(byte[] bytes, int at) {
             return ((bytes[at] & 0xff) | ((bytes[at + 1] & 0xff) << 8) | (bytes[at + 2] << 16)) / 8388608.0;
         }
     },
-    SIGNED_32(4, "32-bit") {
+    SIGNED_32(4) {
         @Override
         double sample(byte[] bytes, int at) {
             return int32(bytes, at) / 2147483648.0;
         }
     },
-    FLOAT_32(4, "32-bit float") {
+    FLOAT_32(4) {
         @Override
         double sample(byte[] bytes, int at) {
             return Float.intBitsToFloat(int32(bytes, at));
         }
     },
-    FLOAT_64(8, "64-bit float") {
+    FLOAT_64(8) {
         @Override
         double sample(byte[] bytes, int at) {
             return Double.longBitsToDouble((int32(bytes, at) & 0xffffffffL) | ((long) int32(bytes, at + 4) << 32));
@@ -40,11 +40,9 @@ enum Encoding {
     };
 
     private final int bytes;
-    private final String words;
 
-    Encoding(int bytes, String words) {
+    Encoding(int bytes) {
         this.bytes = bytes;
-        this.words = words;
     }
 
     /** The sample at an index; full scale is 1, and only the float encodings go beyond. */
@@ -52,10 +50,6 @@ enum Encoding {
 
     int bytes() {
         return bytes;
-    }
-
-    String words() {
-        return words;
     }
 
     boolean isFloat() {

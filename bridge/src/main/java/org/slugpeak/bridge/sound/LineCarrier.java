@@ -58,8 +58,8 @@ final class LineCarrier implements SampleCarrier {
     }
 
     @Override
-    public String description() {
-        return "sound input " + device.name() + " (" + format.words() + ")";
+    public String name() {
+        return device.name();
     }
 
     @Override

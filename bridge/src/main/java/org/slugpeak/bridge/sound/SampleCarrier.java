@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.sound;
 
+import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 
@@ -9,8 +10,13 @@ interface SampleCarrier extends AutoCloseable {
     /** The format at present. */
     SampleFormat format();
 
-    /** What it is, one line. */
-    String description();
+    /** The file, or the sound input as the system calls it. */
+    String name();
+
+    /** How long the file is; empty for a sound input. */
+    default OptionalDouble fileSeconds() {
+        return OptionalDouble.empty();
+    }
 
     /** One pass, waiting at most the given time for samples to come. */
     Progress poll(long waitNanos, SampleSink sink) throws BridgeException;

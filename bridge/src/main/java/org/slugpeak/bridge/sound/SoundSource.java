@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
@@ -51,11 +52,16 @@ public final class SoundSource implements ReadingSource {
     }
 
     @Override
-    public String description() {
-        String scale = voltsPerFullScale.isPresent()
-                ? String.format(Locale.ROOT, "full scale %.4g V RMS", voltsPerFullScale.getAsDouble())
-                : "not calibrated, levels relative to full scale";
-        return carrier.description() + "; " + scale;
+    public SourceDescription description() {
+        SampleFormat format = carrier.format();
+        return new SourceDescription.Audio(
+                carrier.name(),
+                carrier.fileSeconds(),
+                format.rateHz(),
+                format.channels(),
+                Byte.SIZE * format.encoding().bytes(),
+                format.encoding().isFloat(),
+                voltsPerFullScale);
     }
 
     /**
@@ -156,7 +162,7 @@ public final class SoundSource implements ReadingSource {
 
         private void tellNotNumbers() {
             if (decoder.notNumbers() > 0) {
-                listener().garbled(carrier.description(), decoder.notNumbers() + " samples are no numbers, taken as 0");
+                listener().garbled(carrier.name(), decoder.notNumbers() + " samples are no numbers, taken as 0");
             }
         }
 

@@ -6,6 +6,7 @@ import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 
@@ -68,13 +69,13 @@ final class WavCarrier implements SampleCarrier {
     }
 
     @Override
-    public String description() {
-        return String.format(
-                Locale.ROOT,
-                "%s (%s, %.1f s)",
-                name,
-                header.format().words(),
-                header.format().seconds(header.frames()));
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public OptionalDouble fileSeconds() {
+        return OptionalDouble.of(header.format().seconds(header.frames()));
     }
 
     @Override

@@ -88,8 +88,8 @@ public final class InstrumentSource implements ReadingSource {
     }
 
     @Override
-    public String description() {
-        return SafeText.line(decoder.description());
+    public SourceDescription description() {
+        return new SourceDescription.Instrument(SafeText.line(decoder.description()));
     }
 
     @Override

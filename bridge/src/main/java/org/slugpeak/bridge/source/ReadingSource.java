@@ -1,6 +1,6 @@
 package org.slugpeak.bridge.source;
 
-import java.util.List;
+import java.util.Optional;
 import org.slugpeak.core.reading.Measurand;
 
 /**
@@ -27,19 +27,19 @@ public interface ReadingSource extends AutoCloseable {
     Measurand measurand();
 
     /**
-     * What answers at the other end, for the log and the screen.
+     * What answers at the other end.
      *
-     * @return one line, for example the instrument's own identification; never empty
+     * @return what is known of it by now
      */
-    String description();
+    SourceDescription description();
 
     /**
      * How what comes is understood, so that a user can see whether that is right.
      *
-     * @return a line for each thing; empty where there is nothing to be said
+     * @return empty where there is nothing to be said
      */
-    default List<String> understanding() {
-        return List.of();
+    default Optional<Understanding> understanding() {
+        return Optional.empty();
     }
 
     /**

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 
@@ -174,10 +176,12 @@ class CsvSourceTest {
 
         @Test
         void showsInTheDescription() throws Exception {
+            Optional<String> name = Optional.of(file().toString());
             assertEquals(
-                    "FILE, column 'AVC (V)'",
-                    open("s,AVC (V)\n0,1").description().replace(file().toString(), "FILE"));
-            assertEquals(file().toString(), open("0,1").description());
+                    new SourceDescription.Text(name, "AVC (V)", "V", false),
+                    open("s,AVC (V)\n0,1").description());
+            assertEquals(
+                    new SourceDescription.Text(name, "", "", false), open("0,1").description());
         }
 
         @ParameterizedTest

@@ -10,12 +10,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.bridge.source.SourceDescription;
+import org.slugpeak.bridge.source.Understanding;
+import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.word.Refused;
 
@@ -139,24 +143,53 @@ class LoggerFilesTest {
     @Test
     void whatWasUnderstoodIsSaid() throws Exception {
         assertEquals(
-                """
-                separator         semicolons; decimal commas
-                columns           reading 3 'U [mV]', time 2 'Zeit'; not used 1 'Nr'
-                times             seconds
-                unit              mV
-                line 2            '1;0,5;12,5' is 12.5 mV at 0.500000 s
-                line 3            '2;1,0;OL' is over-range at 1.000000 s""",
-                String.join(
-                        "\n",
-                        open("Nr;Zeit;U [mV]~1;0,5;12,5~2;1,0;OL~", CsvOptions.defaults())
-                                .understanding()));
+                Optional.of(new Understanding(
+                        Understanding.Separation.SEMICOLONS,
+                        true,
+                        new Understanding.Column(3, Optional.of("U [mV]")),
+                        Optional.of(new Understanding.Column(2, Optional.of("Zeit"))),
+                        List.of(new Understanding.Column(1, Optional.of("Nr"))),
+                        Understanding.Times.SECONDS,
+                        "mV",
+                        false,
+                        List.of(
+                                line(2, "1;0,5;12,5", 12.5, Condition.OK, 0.5),
+                                line(3, "2;1,0;OL", 0, Condition.OVER_RANGE, 1)))),
+                open("Nr;Zeit;U [mV]~1;0,5;12,5~2;1,0;OL~", CsvOptions.defaults())
+                        .understanding());
+    }
+
+    private static Understanding.Line line(
+            long number, String text, double value, Condition condition, double seconds) {
+        return new Understanding.Line(
+                number, text, new Understanding.Read(value, condition, OptionalDouble.of(seconds)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1~2~3~ | NONE | NONE",
+                "0,1~1,2~2,3~ | COMMAS | SECONDS",
+                "ms;V~0;1~1;2~2;3~ | SEMICOLONS | MILLISECONDS",
+                "t (us);V~0;1~1;2~2;3~ | SEMICOLONS | MICROSECONDS",
+                "time_ns,V~0,1~1,2~2,3~ | COMMAS | NANOSECONDS",
+                "day time V~2026-11-25 07:30:00 1~2026-11-25 07:30:01 2~ | BLANKS | DATE_AND_CLOCK",
+                "07:30:00,1~07:30:01,2~ | COMMAS | CLOCK",
+                "45986.3125000,1~45986.3125116,2~45986.3125231,3~ | COMMAS | DAYS"
+            })
+    void howColumnsAndTimesWereTakenIsTold(String text, Understanding.Separation separation, Understanding.Times times)
+            throws Exception {
+        Understanding told = open(text, CsvOptions.defaults()).understanding().orElseThrow();
+        assertEquals(separation, told.separation());
+        assertEquals(times, told.times());
     }
 
     @Test
     void decibelsAreSaidToBeTurned() throws Exception {
         assertEquals(
-                "FILE, column 'level (dBu)', turned from decibels into V",
-                open("t,level (dBu)~0,0~", CsvOptions.defaults()).description().replace(file().toString(), "FILE"));
+                new SourceDescription.Text(Optional.of(file().toString()), "level (dBu)", "V", true),
+                open("t,level (dBu)~0,0~", CsvOptions.defaults()).description());
     }
 
     private static double[] numbers(String text) {

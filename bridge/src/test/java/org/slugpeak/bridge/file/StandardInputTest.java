@@ -12,6 +12,7 @@ import java.nio.channels.Channels;
 import java.nio.channels.Pipe;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Link;
 
@@ -196,11 +198,11 @@ class StandardInputTest {
     @Test
     void theHeaderLineIsReadWhenItComes() throws Exception {
         assertEquals(Measurand.UNKNOWN, source.measurand());
-        assertEquals("standard input", source.description());
+        assertEquals(new SourceDescription.Text(Optional.empty(), "", "", false), source.description());
         type("time_ms,mV\n20,1\n");
         pollUntil(1);
         assertEquals(new Measurand("voltage", "mV"), source.measurand());
-        assertEquals("standard input, column 'mV'", source.description());
+        assertEquals(new SourceDescription.Text(Optional.empty(), "mV", "mV", false), source.description());
         assertEquals(List.of(0.02), heard.seconds());
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
@@ -40,8 +42,8 @@ class LogSourceTest {
         assertEquals("zero", source.start().settings().seek().code());
         assertEquals(1500, source.start().settings().dwell().toMillis());
         assertEquals(
-                "FILE, recorded 2026-11-25T07:30:00Z from /dev/ttyUSB0",
-                source.description().replace(file().toString(), "FILE"));
+                new SourceDescription.Log(file().toString(), Instant.parse("2026-11-25T07:30:00Z"), "/dev/ttyUSB0"),
+                source.description());
         assertEquals(Optional.empty(), source.ending());
     }
 

@@ -14,6 +14,7 @@ import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.InstrumentSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.testkit.ManualTicker;
 import org.slugpeak.bridge.testkit.ScpiMeter;
 import org.slugpeak.bridge.testkit.ScriptedCarrier;
@@ -60,7 +61,7 @@ class AuditionTest {
                 meter.take(message.strip()).ifPresent(answer -> line.text(SECOND / 100, answer + "\r\n")));
         assertTrue(source.settle(20 * SECOND));
         assertTrue(audition.isFound());
-        assertEquals("EMBER FELL BM-450, firmware 1", source.description());
+        assertEquals(new SourceDescription.Instrument("EMBER FELL BM-450, firmware 1"), source.description());
         assertTrue(ticker.nowNanos() < SECOND, "took " + ticker.nowNanos());
         source.close();
         assertEquals("SYSTem:LOCal\n", carrier.sent().get(carrier.sent().size() - 1));
@@ -74,7 +75,7 @@ class AuditionTest {
         }
         assertTrue(source.settle(20 * SECOND));
         assertTrue(audition.isFound());
-        assertEquals("bench-meter", source.description());
+        assertEquals(new SourceDescription.Instrument("bench-meter"), source.description());
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.InstrumentSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.testkit.BenchPort;
 import org.slugpeak.bridge.testkit.ScpiMeter;
 import org.slugpeak.bridge.testkit.ScpiResponder;
@@ -42,7 +43,9 @@ class NetworkBenchTest {
         try (TcpBench bench = TcpBench.of(meter);
                 InstrumentSource source = open("tcp:localhost:" + bench.port())) {
             pollUntil(source, () -> heard.readings().size() >= 2);
-            assertEquals("EMBER FELL INSTRUMENTS BM-450, firmware 1.07", source.description());
+            assertEquals(
+                    new SourceDescription.Instrument("EMBER FELL INSTRUMENTS BM-450, firmware 1.07"),
+                    source.description());
         }
         assertEquals(1.25, heard.readings().get(0).value());
         meter.awaitMessage("SYSTem:LOCal");

@@ -20,6 +20,7 @@ import org.slugpeak.bridge.serial.SerialPorts;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.PortUnavailable;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.testkit.BenchPort;
 import org.slugpeak.bridge.testkit.FaultyLine;
 import org.slugpeak.bridge.testkit.LineAdc;
@@ -60,7 +61,9 @@ class SerialBenchTest {
                 ScpiResponder.reading("+1.25000000E+00", "-2.5", "+9.90000000E+37", "+9.91000000E+37", "3");
         port.plug(meter);
         try (ReadingSource source = open(InstrumentOptions.defaults())) {
-            assertEquals("EMBER FELL INSTRUMENTS BM-450, firmware 1.07", source.description());
+            assertEquals(
+                    new SourceDescription.Instrument("EMBER FELL INSTRUMENTS BM-450, firmware 1.07"),
+                    source.description());
             assertEquals(Measurand.DC_VOLTS, source.measurand());
             pollUntil(source, () -> heard.lines().size() >= 5);
         }
@@ -115,7 +118,7 @@ class SerialBenchTest {
         LineAdc board = LineAdc.resetOnOpen("\u0000\u0080boot", START, DATA, DATA);
         port.plug(board);
         try (ReadingSource source = open(InstrumentOptions.defaults().withMeter("slugpeak-adc"))) {
-            assertEquals("bench-meter", source.description());
+            assertEquals(new SourceDescription.Instrument("bench-meter"), source.description());
             pollUntil(source, () -> heard.readings().size() >= 2);
         }
         assertEquals(0.41, heard.readings().get(0).value(), 1e-12);

@@ -14,6 +14,7 @@ import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.InstrumentSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.testkit.ManualTicker;
 import org.slugpeak.bridge.testkit.ScpiMeter;
 import org.slugpeak.bridge.testkit.ScriptedCarrier;
@@ -207,7 +208,7 @@ class ScpiTalkTest {
         assertTrue(source.settle(PATIENCE_NANOS));
         pollUntilReadings(source, 3);
         assertEquals(List.of("1.0", "1.0", "1.0"), heard.lines());
-        assertEquals("EMBER FELL BM-450, firmware 1.07", source.description());
+        assertEquals(new SourceDescription.Instrument("EMBER FELL BM-450, firmware 1.07"), source.description());
     }
 
     private static long count(ScpiMeter meter, String message) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.PortUnavailable;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 
@@ -54,7 +55,9 @@ class LineCarrierTest {
         assertEquals(1.5, told.last().tNanos() / 1e9, 1e-7);
         assertEquals(new Measurand("tone level", "V"), source.measurand());
         assertEquals(
-                "sound input Scripted input (48 kHz 16-bit, 2 channels); full scale 2.000 V RMS", source.description());
+                new SourceDescription.Audio(
+                        "Scripted input", OptionalDouble.empty(), 48_000, 2, 16, false, OptionalDouble.of(2)),
+                source.description());
         assertTrue(source.quality().orElseThrow().hasTone());
     }
 

@@ -90,7 +90,7 @@ public final class LinkReportText {
     }
 
     private static String line(CheckPhrase name, String value) {
-        return String.format(Locale.ROOT, "%-17s %s", name.of(), value);
+        return NamedLine.of(name.of(), value);
     }
 
     private static String figure(OptionalDouble value, double scale, CheckPhrase phrase) {

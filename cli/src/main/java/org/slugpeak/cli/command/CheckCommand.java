@@ -1,6 +1,7 @@
 package org.slugpeak.cli.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -20,6 +21,8 @@ import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.check.LinkEar;
 import org.slugpeak.cli.check.LinkReportText;
 import org.slugpeak.cli.check.SoundCheck;
+import org.slugpeak.cli.check.SourceText;
+import org.slugpeak.cli.check.UnderstandingText;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.open.WayIn.Trait;
 import org.slugpeak.cli.option.SourceOptions;
@@ -109,8 +112,10 @@ public final class CheckCommand implements Callable<Integer> {
             throw new BadInput(from + ": not one reading in " + Math.round(seconds)
                     + " s; is the instrument switched on and sending?");
         }
-        out.println(source.description());
-        source.understanding().forEach(line -> out.println("  " + line));
+        out.println(source.description().match(new SourceText()));
+        source.understanding().map(UnderstandingText::new).map(UnderstandingText::lines).stream()
+                .flatMap(List::stream)
+                .forEach(line -> out.println("  " + line));
         new LinkReportText(
                         report,
                         ear.humRejectionDb(),

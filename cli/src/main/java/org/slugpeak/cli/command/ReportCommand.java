@@ -17,6 +17,7 @@ import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.report.CsvExport;
+import org.slugpeak.cli.report.EndingText;
 import org.slugpeak.cli.report.HtmlReport;
 import org.slugpeak.cli.report.LogComplaints;
 import org.slugpeak.cli.report.MarkdownReport;
@@ -119,7 +120,7 @@ public final class ReportCommand implements Callable<Integer> {
             StoryTeller teller = new StoryTeller(nameOf(session), reader.start());
             reader.drainTo(teller::take);
             complaints.summarise();
-            return teller.story(reader.ending().message());
+            return teller.story(EndingText.of(reader.ending()));
         }
     }
 

@@ -16,6 +16,7 @@ public sealed interface Saying
                 ScalePhrase,
                 ScreenPhrase,
                 SeekPhrase,
+                SourcePhrase,
                 SuperhetPhrase {
 
     /**

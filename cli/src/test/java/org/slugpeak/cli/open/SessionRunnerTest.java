@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.run.NumberedAdjusters;
@@ -83,8 +84,8 @@ final class SessionRunnerTest {
         }
 
         @Override
-        public String description() {
-            return "nothing comes";
+        public SourceDescription description() {
+            return new SourceDescription.Instrument("nothing comes");
         }
 
         @Override

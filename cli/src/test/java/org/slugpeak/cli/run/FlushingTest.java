@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
+import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.cli.display.Showing;
 import org.slugpeak.core.peak.PeakSettings;
@@ -122,8 +123,8 @@ final class FlushingTest {
         }
 
         @Override
-        public String description() {
-            return "one by one";
+        public SourceDescription description() {
+            return new SourceDescription.Instrument("one by one");
         }
 
         @Override

@@ -1,0 +1,61 @@
+package org.slugpeak.cli.words;
+
+/** What is said of a source, and of how its text was understood. Immutable; any thread may use it. */
+public enum SourcePhrase implements Saying {
+    STANDARD_INPUT,
+    COLUMN,
+    FROM_DECIBELS,
+    RATIOS,
+    FILE,
+    INPUT,
+    FORMAT,
+    BITS,
+    FLOATING,
+    MONO,
+    CHANNELS,
+    CALIBRATED,
+    NOT_CALIBRATED,
+    RECORDED,
+    SIMULATED,
+    MADE_UP,
+    MULTIMETER,
+    CONVERTER,
+    LOADING_CONVERTER,
+    SOUND_CARD,
+    SEPARATOR,
+    SEPARATED_BY_NOTHING,
+    COMMAS,
+    SEMICOLONS,
+    TABS,
+    BLANKS,
+    DECIMAL_POINTS,
+    DECIMAL_COMMAS,
+    COLUMNS,
+    NAMED,
+    READING,
+    READING_AND_TIME,
+    NOT_USED,
+    TIMES,
+    EVEN_RATE,
+    SECONDS,
+    MILLISECONDS,
+    MICROSECONDS,
+    NANOSECONDS,
+    DAYS,
+    DATE_AND_CLOCK,
+    CLOCK,
+    UNIT,
+    NO_UNIT,
+    TURNED,
+    LINE,
+    IS,
+    IS_AT,
+    UNREAD,
+    STOPS_AFTER,
+    STOPS_WITHIN;
+
+    @Override
+    public String kind() {
+        return "source";
+    }
+}
