@@ -1,5 +1,7 @@
 package org.slugpeak.cli.cue;
 
+import org.slugpeak.cli.moment.Call;
+
 /** What is to be told apart by ear alone; {@link Score} says how each sounds. Immutable; any thread may use it. */
 enum Event {
     /** Past it: turn back. */
@@ -24,6 +26,19 @@ enum Event {
     SHIFT,
     /** The next adjuster. */
     BEGIN;
+
+    static Event of(Call call) {
+        return switch (call) {
+            case BACK -> PASSED;
+            case STOP -> RETURNED;
+            case HELD -> HELD;
+            case OVERLOAD -> OVERLOAD;
+            case NO_LINK -> LINK_LOST;
+            case LINK_BACK -> LINK_BACK;
+            case LOOK -> LOOK;
+            case BEGIN -> BEGIN;
+        };
+    }
 
     /** Whether it is worth a terminal bell where there is no sound. */
     boolean ringsBell() {

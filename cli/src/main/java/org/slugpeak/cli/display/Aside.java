@@ -1,7 +1,7 @@
 package org.slugpeak.cli.display;
 
 /**
- * What is shown beside the scene and comes from no record. Immutable; any thread may use it.
+ * What is shown beside the moment and comes from no record. Immutable; any thread may use it.
  *
  * @param status a few words for the corner, for example the state of the sound; may be empty
  * @param told something that the user must be told, one line; empty for most of the time

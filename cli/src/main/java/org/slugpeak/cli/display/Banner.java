@@ -3,6 +3,8 @@ package org.slugpeak.cli.display;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentWords;
 
 /**
  * The rows under the header, most urgent first: an alarm, a warning that stands until it is answered, then what the user was just
@@ -22,22 +24,22 @@ record Banner(List<Row> rows, int needed) {
     /**
      * What is to be said now.
      *
-     * @param scene what is seen
+     * @param moment what is seen
      * @param told something that comes from no record; may be empty
      * @param keys what the keys do, one phrase each
      * @param columns for a row
      */
-    static Banner of(Scene scene, String told, List<String> keys, int columns) {
+    static Banner of(Moment moment, String told, List<String> keys, int columns) {
         List<Row> rows = new ArrayList<>();
-        String alarm = SceneWords.alarm(scene);
+        String alarm = MomentWords.alarm(moment);
         add(rows, alarm, Grid.Style.ALERT, columns);
-        scene.warning().ifPresent(it -> add(rows, it.text() + answer(keys), Grid.Style.ALERT, columns));
-        boolean stands = scene.warning().isPresent();
+        moment.warning().ifPresent(it -> add(rows, it.text() + answer(keys), Grid.Style.ALERT, columns));
+        boolean stands = moment.warning().isPresent();
         int needed = rows.size() + (stands ? 1 : 0);
         if (alarm.isEmpty() && !told.isEmpty()) {
             add(rows, told, Grid.Style.STRONG, columns);
         } else if (alarm.isEmpty()) {
-            add(rows, scene.note().map(Scene.Note::text).orElse(""), Grid.Style.PLAIN, columns);
+            add(rows, moment.note().map(Moment.Note::text).orElse(""), Grid.Style.PLAIN, columns);
         }
         return new Banner(List.copyOf(rows), stands ? needed : rows.size());
     }

@@ -1,15 +1,18 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.moment.Act;
+import org.slugpeak.cli.moment.Moment;
+
 /** Draws how near the reading is to what is sought, which is a mark that never moves. Stateless. */
 final class Bar {
 
     private Bar() {}
 
-    static void draw(Grid grid, Layout layout, Scene scene, Symbols symbols) {
-        BarFace face = BarFace.of(scene.seek());
+    static void draw(Grid grid, Layout layout, Moment moment, Symbols symbols) {
+        BarFace face = BarFace.of(moment.seek());
         int mark = face.mark(grid.width());
-        int end = face.end(mark, scene.level());
-        boolean past = scene.verdict().call() == Verdict.Call.BACK;
+        int end = face.end(mark, moment.level());
+        boolean past = moment.act() == Act.BACK;
         char filling = past ? symbols.hatched() : symbols.full();
         for (int row = layout.bar(); row < layout.bar() + layout.barRows(); row++) {
             rail(grid, row, face.railEnd(mark), symbols);

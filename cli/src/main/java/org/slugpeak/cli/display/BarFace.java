@@ -1,5 +1,6 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.moment.Level;
 import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.peak.Seek;
 

@@ -1,10 +1,13 @@
 package org.slugpeak.cli.display;
 
 import java.util.List;
+import org.slugpeak.cli.moment.CurveMoment;
+import org.slugpeak.cli.moment.CurveMomentKeeper;
+import org.slugpeak.cli.moment.Figures;
 import org.slugpeak.cli.words.ScreenPhrase;
 
 /**
- * Draws the scene of a response curve on a grid of any size: the frequency that is asked for and the reading in block digits, which
+ * Draws the moment of a response curve on a grid of any size: the frequency that is asked for and the reading in block digits, which
  * point it is, one sentence that says what to do, the keys at the foot. One thread at a time.
  */
 final class CurvePage {
@@ -28,17 +31,17 @@ final class CurvePage {
         board = new Board(symbols, letters);
     }
 
-    Grid draw(CurveScene scene, Aside aside, int width, int height) {
+    Grid draw(CurveMoment moment, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
         List<String> keyRows = KeyRows.fitting(keys, grid.width() - 2 * MARGIN, grid.height());
         int end = grid.height() - keyRows.size();
-        header(grid, scene);
-        banner(grid, scene, aside.told());
-        if (scene.asks()) {
-            board.draw(grid, 2, end - 3, MARGIN, scene.todo());
-            grid.write(end - 1, MARGIN, ScreenPhrase.READING.of(reading(scene)), Grid.Style.STRONG);
+        header(grid, moment);
+        banner(grid, moment, aside.told());
+        if (moment.asks()) {
+            board.draw(grid, 2, end - 3, MARGIN, moment.todo());
+            grid.write(end - 1, MARGIN, ScreenPhrase.READING.of(reading(moment)), Grid.Style.STRONG);
         } else {
-            figures(grid, scene, end);
+            figures(grid, moment, end);
         }
         for (int i = 0; i < keyRows.size(); i++) {
             grid.write(end + i, MARGIN, keyRows.get(i), Grid.Style.PLAIN);
@@ -46,38 +49,38 @@ final class CurvePage {
         return grid;
     }
 
-    private void header(Grid grid, CurveScene scene) {
+    private void header(Grid grid, CurveMoment moment) {
         String title = ScreenPhrase.RESPONSE_CURVE.of();
-        grid.write(0, MARGIN, title + " " + symbols.dot() + " " + scene.source(), Grid.Style.PLAIN);
-        String point = scene.point();
+        grid.write(0, MARGIN, title + " " + symbols.dot() + " " + moment.source(), Grid.Style.PLAIN);
+        String point = moment.point();
         grid.write(0, grid.width() - MARGIN - point.length() - 1, " " + point, Grid.Style.STRONG);
     }
 
-    private static void banner(Grid grid, CurveScene scene, String told) {
-        if (scene.alarm().isPresent()) {
+    private static void banner(Grid grid, CurveMoment moment, String told) {
+        if (moment.alarm().isPresent()) {
             grid.fill(1, Grid.Style.ALERT);
-            grid.write(1, MARGIN, scene.alarm().get(), Grid.Style.ALERT);
+            grid.write(1, MARGIN, moment.alarm().get(), Grid.Style.ALERT);
         } else {
-            grid.write(1, MARGIN, told.isEmpty() ? scene.note() : told, Grid.Style.PLAIN);
+            grid.write(1, MARGIN, told.isEmpty() ? moment.note() : told, Grid.Style.PLAIN);
         }
     }
 
-    private void figures(Grid grid, CurveScene scene, int end) {
-        List<String> sentence = Wrapped.text(scene.todo(), grid.width() - 2 * MARGIN);
+    private void figures(Grid grid, CurveMoment moment, int end) {
+        List<String> sentence = Wrapped.text(moment.todo(), grid.width() - 2 * MARGIN);
         int room = end - WORDS - sentence.size() + 1;
         int scale = scale(grid.width(), room / FIGURES);
         int rows = scale == 0 ? 1 : BlockLetters.rows(scale, symbols);
         int gap = Math.max(0, room - FIGURES * rows) / (FIGURES + 1);
         int first = WORDS - 1 + gap;
-        figure(grid, first, scale, new Figures.Figure(CurveSceneKeeper.kHz(scene.frequencyHz()), "kHz"));
-        figure(grid, first + rows + Math.max(gap, scale == 0 ? 1 : 0), scale, reading(scene));
+        figure(grid, first, scale, new Figures.Figure(CurveMomentKeeper.kHz(moment.frequencyHz()), "kHz"));
+        figure(grid, first + rows + Math.max(gap, scale == 0 ? 1 : 0), scale, reading(moment));
         for (int i = 0; i < sentence.size(); i++) {
             grid.write(end - sentence.size() + i, MARGIN, sentence.get(i), Grid.Style.STRONG);
         }
     }
 
-    private static Figures.Figure reading(CurveScene scene) {
-        return Figures.of(scene.reading(), scene.reading(), scene.unit());
+    private static Figures.Figure reading(CurveMoment moment) {
+        return Figures.of(moment.reading(), moment.reading(), moment.unit());
     }
 
     /** The largest that both figures have room for; 0 for plain letters. */

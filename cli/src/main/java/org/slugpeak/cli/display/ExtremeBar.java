@@ -1,5 +1,7 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.moment.Level;
+
 /**
  * A bar that grows from the left to the mark, by decibels. Immutable.
  *

@@ -1,9 +1,12 @@
 package org.slugpeak.cli.display;
 
 import java.util.List;
+import org.slugpeak.cli.moment.Figures;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.core.peak.Trend;
 
-/** Draws a scene on a grid of any size. One thread at a time. */
+/** Draws a moment on a grid of any size. One thread at a time. */
 final class Page {
 
     private static final int MARGIN = 1;
@@ -26,19 +29,19 @@ final class Page {
         board = new Board(symbols, letters);
     }
 
-    Grid draw(Scene scene, Aside aside, int width, int height) {
+    Grid draw(Moment moment, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
         List<String> keyRows = KeyRows.fitting(keys, grid.width() - 2 * MARGIN, grid.height());
-        Banner banner = Banner.of(scene, aside.told(), keys, grid.width() - 2 * MARGIN);
+        Banner banner = Banner.of(moment, aside.told(), keys, grid.width() - 2 * MARGIN);
         int room = Layout.bannerRows(grid.height(), banner.needed());
         Layout layout = Layout.of(grid.width(), grid.height(), room, keyRows.size(), symbols);
-        header(grid, scene, aside.status());
+        header(grid, moment, aside.status());
         banner.draw(grid, layout.banner(), room, MARGIN);
-        boolean asks = scene.toDo().isPresent() && SceneWords.alarm(scene).isEmpty();
+        boolean asks = moment.toDo().isPresent() && MomentWords.alarm(moment).isEmpty();
         if (asks) {
-            request(grid, scene, layout.banner() + room, grid.height() - keyRows.size());
+            request(grid, moment, layout.banner() + room, grid.height() - keyRows.size());
         } else {
-            level(grid, layout, scene);
+            level(grid, layout, moment);
         }
         for (int i = 0; i < keyRows.size(); i++) {
             grid.write(layout.keys() + i, MARGIN, keyRows.get(i), Grid.Style.PLAIN);
@@ -46,32 +49,32 @@ final class Page {
         return grid;
     }
 
-    private void level(Grid grid, Layout layout, Scene scene) {
-        digits(grid, layout, scene);
-        facts(grid, layout, scene);
-        Bar.draw(grid, layout, scene, symbols);
-        call(grid, layout, scene);
-        grid.write(layout.sentence(), MARGIN, SceneWords.sentence(scene), Grid.Style.STRONG);
+    private void level(Grid grid, Layout layout, Moment moment) {
+        digits(grid, layout, moment);
+        facts(grid, layout, moment);
+        Bar.draw(grid, layout, moment, symbols);
+        call(grid, layout, moment);
+        grid.write(layout.sentence(), MARGIN, MomentWords.sentence(moment), Grid.Style.STRONG);
     }
 
     /** What the user is asked to do takes the place of the large reading, which needs no attention meanwhile. */
-    private void request(Grid grid, Scene scene, int top, int end) {
-        String text = SceneWords.sentence(scene);
+    private void request(Grid grid, Moment moment, int top, int end) {
+        String text = MomentWords.sentence(moment);
         List<String> words = Wrapped.text(text, grid.width() - 2 * MARGIN);
         boolean roomy = end - top >= ROWS_FOR_WORDS_BELOW;
         int readingRow = end - 1 - (roomy ? words.size() : 0);
         board.draw(grid, top, readingRow - top, MARGIN, text);
-        String reading = SceneWords.reading(scene) + "  " + arrow(scene) + " " + SceneWords.trend(scene);
+        String reading = MomentWords.reading(moment) + "  " + arrow(moment) + " " + MomentWords.trend(moment);
         grid.write(readingRow, MARGIN, reading, Grid.Style.STRONG);
         for (int i = 0; roomy && i < words.size(); i++) {
             grid.write(readingRow + 1 + i, MARGIN, words.get(i), Grid.Style.PLAIN);
         }
     }
 
-    private void header(Grid grid, Scene scene, String status) {
-        String left = scene.adjuster().isEmpty()
-                ? scene.source()
-                : scene.adjuster() + " " + symbols.dot() + " " + scene.source();
+    private void header(Grid grid, Moment moment, String status) {
+        String left = moment.adjuster().isEmpty()
+                ? moment.source()
+                : moment.adjuster() + " " + symbols.dot() + " " + moment.source();
         grid.write(0, MARGIN, left, Grid.Style.PLAIN);
         int column = grid.width() - MARGIN - status.length();
         if (column > MARGIN) {
@@ -79,8 +82,8 @@ final class Page {
         }
     }
 
-    private void digits(Grid grid, Layout layout, Scene scene) {
-        Figures.Figure figure = SceneWords.reading(scene);
+    private void digits(Grid grid, Layout layout, Moment moment) {
+        Figures.Figure figure = MomentWords.reading(moment);
         int room = layout.digitScale() == 0 ? 0 : (grid.width() - MARGIN) / (layout.digitScale() * BlockLetters.PITCH);
         String text = figure.digits().indexOf('.') < 0 ? figure.digits() : cut(figure.digits(), room);
         if (layout.digitScale() == 0 || text.length() > room) {
@@ -97,26 +100,26 @@ final class Page {
         return digits.length() > room && digits.indexOf('.') < room ? digits.substring(0, room) : digits;
     }
 
-    private void facts(Grid grid, Layout layout, Scene scene) {
-        String facts = SceneWords.facts(scene);
+    private void facts(Grid grid, Layout layout, Moment moment) {
+        String facts = MomentWords.facts(moment);
         grid.write(layout.facts(), MARGIN, facts, Grid.Style.PLAIN);
-        String trend = arrow(scene) + " " + SceneWords.trend(scene);
+        String trend = arrow(moment) + " " + MomentWords.trend(moment);
         int column = grid.width() - MARGIN - trend.length();
         if (layout.callScale() > 0 && column > facts.length() + 2 * MARGIN) {
             grid.write(layout.facts(), column, trend, Grid.Style.STRONG);
         }
     }
 
-    private void call(Grid grid, Layout layout, Scene scene) {
-        boolean alarm = !SceneWords.alarm(scene).isEmpty();
+    private void call(Grid grid, Layout layout, Moment moment) {
+        boolean alarm = !MomentWords.alarm(moment).isEmpty();
         Grid.Style style = alarm ? Grid.Style.ALERT : Grid.Style.STRONG;
-        String call = SceneWords.call(scene);
+        String call = MomentWords.word(moment);
         int rows = layout.sentence() - layout.call();
         for (int row = 0; alarm && row < rows; row++) {
             grid.fill(layout.call() + row, style);
         }
         int room = grid.width() - 2 * MARGIN;
-        String withArrow = blockArrow(scene) + " " + call;
+        String withArrow = blockArrow(moment) + " " + call;
         String line = alarm || BlockLetters.columns(withArrow, 1) > room ? call : withArrow;
         int scale = layout.callScale();
         while (scale > 0 && BlockLetters.columns(line, scale) > room) {
@@ -125,21 +128,21 @@ final class Page {
         if (scale > 0) {
             letters.draw(grid, layout.call(), MARGIN, line, scale, symbols, style);
         } else {
-            String words = arrow(scene) + " " + SceneWords.trend(scene) + "   " + call;
+            String words = arrow(moment) + " " + MomentWords.trend(moment) + "   " + call;
             grid.write(layout.call(), MARGIN, words, style);
         }
     }
 
-    private char arrow(Scene scene) {
-        return switch (scene.level().trend()) {
+    private char arrow(Moment moment) {
+        return switch (moment.level().trend()) {
             case RISING -> symbols.up();
             case FALLING -> symbols.down();
             case STEADY -> symbols.level();
         };
     }
 
-    private static char blockArrow(Scene scene) {
-        Trend trend = scene.level().trend();
+    private static char blockArrow(Moment moment) {
+        Trend trend = moment.level().trend();
         return trend == Trend.RISING ? '^' : trend == Trend.FALLING ? 'v' : '=';
     }
 }

@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.moment.Figures;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentKeeper;
+import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.reading.Condition;
@@ -28,8 +32,7 @@ import org.slugpeak.core.session.Work;
 public final class PipeLines implements RecordSink {
 
     private final PrintStream out;
-    private final SceneKeeper keeper = new SceneKeeper();
-    private final EventWords words = new EventWords();
+    private final MomentKeeper keeper = new MomentKeeper();
     private final Counting counting = new Counting();
 
     /** How the session opened; a session that fails before anything came is told by the one line on standard error. */
@@ -61,7 +64,7 @@ public final class PipeLines implements RecordSink {
             opening.forEach(out::println);
             opening.clear();
         }
-        Optional<String> event = record.matchFamily(words);
+        Optional<String> event = keeper.said();
         if (event.isPresent() && !failsUnopened) {
             say(record.tNanos(), "* " + event.get());
         } else if (record instanceof ReadingTaken taken) {
@@ -70,19 +73,19 @@ public final class PipeLines implements RecordSink {
     }
 
     private String line(ReadingTaken taken) {
-        Scene scene = keeper.scene();
+        Moment moment = keeper.moment();
         Condition condition = taken.reading().condition();
         String value = condition.hasValue()
-                ? Figures.of(taken.reading().value(), scene.level().best(), scene.unit())
+                ? Figures.of(taken.reading().value(), moment.level().best(), moment.unit())
                         .toString()
                 : CodeWords.of(condition.code());
-        return value + "  " + SceneWords.distance(scene) + (stepped ? best(scene) : "") + "  "
-                + CodeWords.of(scene.level().trend().code());
+        return value + "  " + MomentWords.distance(moment) + (stepped ? best(moment) : "") + "  "
+                + CodeWords.of(moment.level().trend().code());
     }
 
     /** Whoever types values has no screen to see the best on. */
-    private static String best(Scene scene) {
-        return SeekWords.of(scene.seek()).best(scene);
+    private static String best(Moment moment) {
+        return MomentWords.best(moment);
     }
 
     /** What a step brings is said before its reading. */

@@ -3,6 +3,10 @@ package org.slugpeak.cli.display;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.moment.Act;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentKeeper;
+import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
@@ -25,10 +29,9 @@ public final class PlainLines implements RecordSink {
     private static final long EVERY_NANOS = EVERY_MILLIS * 1_000_000;
 
     private final PrintStream out;
-    private final SceneKeeper keeper = new SceneKeeper();
-    private final EventWords words = new EventWords();
+    private final MomentKeeper keeper = new MomentKeeper();
     private final Calm calm = new Calm(EVERY_NANOS);
-    private Verdict.Call saidCall = Verdict.Call.WAIT;
+    private Act saidAct = Act.WAIT;
     private long saidAtNanos;
 
     /**
@@ -43,7 +46,7 @@ public final class PlainLines implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         keeper.take(record);
-        Optional<String> event = record.matchFamily(words);
+        Optional<String> event = keeper.said();
         if (event.isPresent()) {
             event(record, event.get());
         } else if (record instanceof ReadingTaken taken) {
@@ -56,11 +59,11 @@ public final class PlainLines implements RecordSink {
         if (record instanceof Adjuster) {
             calm.forget();
         }
-        Verdict.Call call = keeper.scene().verdict().call();
+        Act act = keeper.moment().act();
         if (record.manner() == Manner.VERDICT) {
-            verdict(record.tNanos(), call, sentence);
+            verdict(record.tNanos(), act, sentence);
         } else if (isDue(record)) {
-            saidCall = record instanceof Adjuster ? call : saidCall;
+            saidAct = record instanceof Adjuster ? act : saidAct;
             say(record.tNanos(), sentence);
         }
     }
@@ -78,10 +81,10 @@ public final class PlainLines implements RecordSink {
         };
     }
 
-    private boolean verdict(long tNanos, Verdict.Call call, String sentence) {
-        boolean may = calm.lets(call.name(), tNanos);
+    private boolean verdict(long tNanos, Act act, String sentence) {
+        boolean may = calm.lets(act.name(), tNanos);
         if (may) {
-            saidCall = call;
+            saidAct = act;
             say(tNanos, sentence);
         }
         return may;
@@ -89,12 +92,13 @@ public final class PlainLines implements RecordSink {
 
     /** What was not said when it was decided is said when it still holds after the pause. */
     private void reading(ReadingTaken taken) {
-        Scene scene = keeper.scene();
-        Verdict.Call call = scene.verdict().call();
-        boolean turning = scene.level().trend() != Trend.STEADY && scene.level().hasBest();
-        boolean said = call != saidCall && verdict(taken.tNanos(), call, SceneWords.verdict(scene));
+        Moment moment = keeper.moment();
+        Act act = moment.act();
+        boolean turning =
+                moment.level().trend() != Trend.STEADY && moment.level().hasBest();
+        boolean said = act != saidAct && verdict(taken.tNanos(), act, MomentWords.verdict(moment));
         if (!said && turning && taken.tNanos() - saidAtNanos >= EVERY_NANOS) {
-            say(taken.tNanos(), SceneWords.distance(scene) + ", " + SceneWords.trend(scene));
+            say(taken.tNanos(), MomentWords.distance(moment) + ", " + MomentWords.trend(moment));
         }
     }
 

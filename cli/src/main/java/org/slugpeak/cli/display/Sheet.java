@@ -1,6 +1,10 @@
 package org.slugpeak.cli.display;
 
 import java.util.function.Supplier;
+import org.slugpeak.cli.moment.CurveMoment;
+import org.slugpeak.cli.moment.CurveMomentKeeper;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -17,14 +21,14 @@ interface Sheet extends RecordSink {
 
     /** The usual one: something is turned, and the reading followed. */
     static Sheet ofSession(Page page) {
-        SceneKeeper keeper = new SceneKeeper();
-        return of(keeper, () -> new SessionSight(page, keeper.scene()));
+        MomentKeeper keeper = new MomentKeeper();
+        return of(keeper, () -> new SessionSight(page, keeper.moment()));
     }
 
     /** The one of a response curve. */
     static Sheet ofCurve(CurvePage page, boolean byHand) {
-        CurveSceneKeeper keeper = new CurveSceneKeeper(byHand);
-        return of(keeper, () -> new CurveSight(page, keeper.scene()));
+        CurveMomentKeeper keeper = new CurveMomentKeeper(byHand);
+        return of(keeper, () -> new CurveSight(page, keeper.moment()));
     }
 
     private static Sheet of(RecordSink keeper, Supplier<Sight> looking) {
@@ -41,19 +45,19 @@ interface Sheet extends RecordSink {
         };
     }
 
-    /** A scene on its page. */
-    record SessionSight(Page page, Scene scene) implements Sight {
+    /** A moment on its page. */
+    record SessionSight(Page page, Moment moment) implements Sight {
         @Override
         public Grid draw(Aside beside, int width, int height) {
-            return page.draw(scene, beside, width, height);
+            return page.draw(moment, beside, width, height);
         }
     }
 
-    /** A scene of a curve on its page. */
-    record CurveSight(CurvePage page, CurveScene scene) implements Sight {
+    /** A moment of a curve on its page. */
+    record CurveSight(CurvePage page, CurveMoment moment) implements Sight {
         @Override
         public Grid draw(Aside beside, int width, int height) {
-            return page.draw(scene, beside, width, height);
+            return page.draw(moment, beside, width, height);
         }
     }
 }

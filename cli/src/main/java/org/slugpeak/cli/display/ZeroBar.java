@@ -1,5 +1,6 @@
 package org.slugpeak.cli.display;
 
+import org.slugpeak.cli.moment.Level;
 import org.slugpeak.cli.words.ScreenPhrase;
 
 /** A bar that grows from the mark in the middle to either side, by parts of the largest swing. Immutable. */

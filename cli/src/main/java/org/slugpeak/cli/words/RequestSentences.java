@@ -16,8 +16,12 @@ final class RequestSentences implements Request.Matcher<String> {
 
     @Override
     public String cutGenerator(Request.CutGenerator it) {
-        String cut = (it.factor() < HALF ? Phrase.CUT_TO_A_QUARTER : Phrase.CUT_TO_A_HALF).of();
+        String cut = (isToAQuarter(it) ? Phrase.CUT_TO_A_QUARTER : Phrase.CUT_TO_A_HALF).of();
         return Double.isNaN(it.toReading()) ? cut : Phrase.CUT_TO_READING.of(cut, it.toReading());
+    }
+
+    static boolean isToAQuarter(Request.CutGenerator it) {
+        return it.factor() < HALF;
     }
 
     @Override

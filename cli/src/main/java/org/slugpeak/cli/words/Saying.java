@@ -6,6 +6,7 @@ package org.slugpeak.cli.words;
  */
 public sealed interface Saying
         permits AskPhrase,
+                BriefPhrase,
                 CheckPhrase,
                 CuePhrase,
                 CurvePhrase,

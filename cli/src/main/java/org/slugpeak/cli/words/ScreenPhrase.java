@@ -10,6 +10,8 @@ public enum ScreenPhrase implements Saying {
     HELD,
     TWO_PEAKS,
     NO_PEAK,
+    HANDS_OFF,
+    DO,
     END,
     OVER,
     NO_LINK,

@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.cli.moment.CurveMoment;
+import org.slugpeak.cli.moment.CurveMomentKeeper;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
@@ -26,19 +28,19 @@ class CurvePageTest {
 
     private final CurvePage page = new CurvePage(Symbols.BLOCKS, KEYS);
 
-    private static CurveScene scene(SessionRecord... records) {
-        CurveSceneKeeper keeper = new CurveSceneKeeper(true);
+    private static CurveMoment moment(SessionRecord... records) {
+        CurveMomentKeeper keeper = new CurveMomentKeeper(true);
         keeper.take(Sessions.start(Seek.PEAK));
         Stream.of(records).forEach(keeper::take);
-        return keeper.scene();
+        return keeper.moment();
     }
 
     private static SessionRecord setting() {
         return new Request.SetGenerator(0, 441e3, 2, 31);
     }
 
-    private Grid draw(CurveScene scene, int width, int height) {
-        return page.draw(scene, Aside.NONE, width, height);
+    private Grid draw(CurveMoment moment, int width, int height) {
+        return page.draw(moment, Aside.NONE, width, height);
     }
 
     private static String text(Grid grid) {
@@ -48,7 +50,7 @@ class CurvePageTest {
     @ParameterizedTest
     @CsvSource({"40,12,1", "80,24,2", "200,60,5"})
     void frequencyAndReadingStandInDigitsThatGrowWithTheWindow(int width, int height, int scale) {
-        Grid grid = draw(scene(setting(), reading(1, 0.523, 0.523, Trend.STEADY)), width, height);
+        Grid grid = draw(moment(setting(), reading(1, 0.523, 0.523, Trend.STEADY)), width, height);
         assertTrue(BlockText.stands(grid, "441.00", scale), () -> text(grid));
         assertTrue(BlockText.stands(grid, "0.523", scale), () -> text(grid));
     }
@@ -57,7 +59,7 @@ class CurvePageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void everySizeSaysWhatToDoWhichPointItIsAndWhichKeysHelp(int width, int height) {
         Grid grid = draw(
-                scene(new CurveWork.PointTaken(0, 440e3, 0.487), setting(), reading(1, 0.523, 0.523, Trend.STEADY)),
+                moment(new CurveWork.PointTaken(0, 440e3, 0.487), setting(), reading(1, 0.523, 0.523, Trend.STEADY)),
                 width,
                 height);
         String words = text(grid).replaceAll("\\s+", " ");
@@ -75,7 +77,7 @@ class CurvePageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void whatIsAskedBeforeTheCurveTakesTheRoomOfTheFigures(int width, int height) {
         Grid grid = draw(
-                scene(reading(1, 0.523, 0.523, Trend.STEADY), new Request.Asked(0, CheckKind.REST, 0)), width, height);
+                moment(reading(1, 0.523, 0.523, Trend.STEADY), new Request.Asked(0, CheckKind.REST, 0)), width, height);
         boolean large = BlockText.stands(grid, "TURN", 1)
                 || BlockText.stands(grid, "TURN", 2)
                 || BlockText.stands(grid, "TURN", 3);
@@ -86,7 +88,7 @@ class CurvePageTest {
     @ParameterizedTest
     @CsvSource({"40,12", "80,24", "200,60"})
     void aLostMeterLeavesNoOldNumberAndFillsItsRow(int width, int height) {
-        CurveScene lost = scene(
+        CurveMoment lost = moment(
                 setting(),
                 reading(1, 0.523, 0.523, Trend.STEADY),
                 new Link.Changed(0, Link.State.LOST, "plug it in again"));
@@ -94,23 +96,23 @@ class CurvePageTest {
         assertTrue(grid.line(1).contains("meter lost: plug it in again"));
         assertEquals(Grid.Style.ALERT, grid.styleAt(1, width - 1));
         assertFalse(BlockText.stands(grid, "0.523", 1) || text(grid).contains("0.523"), () -> text(grid));
-        assertTrue(scene(new Link.Changed(0, Link.State.LOST, ""), new Link.Changed(0, Link.State.RESUMED, ""))
+        assertTrue(moment(new Link.Changed(0, Link.State.LOST, ""), new Link.Changed(0, Link.State.RESUMED, ""))
                 .alarm()
                 .isEmpty());
     }
 
     @Test
     void aGeneratorThatIsSteppedForTheUserAsksNothingOfHim() {
-        CurveSceneKeeper keeper = new CurveSceneKeeper(false);
+        CurveMomentKeeper keeper = new CurveMomentKeeper(false);
         keeper.take(setting());
-        assertTrue(text(draw(keeper.scene(), 80, 24)).contains("441.00 kHz is set: nothing to do"));
+        assertTrue(text(draw(keeper.moment(), 80, 24)).contains("441.00 kHz is set: nothing to do"));
     }
 
     @Test
     void aWindowOfAnySizeIsDrawn() {
         for (int width = 1; width < 100; width += 7) {
             for (int height = 1; height < 40; height += 3) {
-                Grid grid = draw(scene(setting(), reading(1, -0.5, -0.5, Trend.STEADY)), width, height);
+                Grid grid = draw(moment(setting(), reading(1, -0.5, -0.5, Trend.STEADY)), width, height);
                 assertEquals(height, grid.lines().size());
             }
         }

@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.slugpeak.cli.moment.Act;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.words.InInventedLanguage;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
@@ -27,16 +29,17 @@ class OtherLanguageOnScreenTest {
 
     @Test
     void theScreenSpeaksIt() {
-        SceneKeeper keeper = new SceneKeeper();
+        MomentKeeper keeper = new MomentKeeper();
         play(keeper);
         String screen = String.join(
                 "\n",
                 new Page(Symbols.ASCII, List.of())
-                        .draw(keeper.scene(), Aside.NONE, 80, 24)
+                        .draw(keeper.moment(), Aside.NONE, 80, 24)
                         .lines());
         assertTrue(screen.contains("jasa: kapo, "), screen);
-        assertEquals("KAPO", Verdict.Call.BACK.word());
-        assertEquals("turnu lante, mi vola kulmo", Verdict.turn(Seek.PEAK).sentence());
+        assertEquals("KAPO", Act.BACK.word());
+        keeper.take(new Adjuster(Sessions.seconds(2), "T2 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN));
+        assertEquals("turnu lante, mi vola kulmo", keeper.moment().verdict().sentence());
     }
 
     @Test

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
@@ -54,25 +56,25 @@ class PageTest {
 
     private final Page page = new Page(Symbols.BLOCKS, KEYS);
 
-    private static Scene scene(Seek seek, SessionRecord... records) {
-        SceneKeeper keeper = new SceneKeeper();
+    private static Moment moment(Seek seek, SessionRecord... records) {
+        MomentKeeper keeper = new MomentKeeper();
         keeper.take(Sessions.start(seek));
         keeper.take(new Adjuster(0, "T2 bottom", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN));
         Stream.of(records).forEach(keeper::take);
-        return keeper.scene();
+        return keeper.moment();
     }
 
-    private static Scene past() {
-        return scene(
+    private static Moment past() {
+        return moment(
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
                 new Passed(Sessions.seconds(2), 0.870, Sessions.seconds(1), 0.3),
                 reading(2, 0.812, 0.870, Trend.FALLING));
     }
 
-    private String text(Scene scene, int width, int height) {
+    private String text(Moment moment, int width, int height) {
         return String.join(
-                "\n", page.draw(scene, new Aside("sound 5", ""), width, height).lines());
+                "\n", page.draw(moment, new Aside("sound 5", ""), width, height).lines());
     }
 
     @ParameterizedTest
@@ -110,22 +112,22 @@ class PageTest {
     @CsvSource({"40,12,1", "80,24,2", "200,60,5"})
     void aSourceThatFellSilentNeverLeavesAnOldNumberLookingLive(int width, int height, int digitScale) {
         Link silent = new Link.Changed(Sessions.seconds(3), Link.State.STALE, "no reading for 2.0 s");
-        Scene scene = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), silent);
-        Grid grid = page.draw(scene, Aside.NONE, width, height);
-        assertTrue(text(scene, width, height).contains("NO NEW READINGS: no reading for 2.0 s"));
+        Moment moment = moment(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), silent);
+        Grid grid = page.draw(moment, Aside.NONE, width, height);
+        assertTrue(text(moment, width, height).contains("NO NEW READINGS: no reading for 2.0 s"));
         assertTrue(BlockText.stands(grid, "----", digitScale), () -> String.join("\n", grid.lines()));
         assertFalse(BlockText.stands(grid, "0.870", digitScale));
     }
 
     @Test
     void readingsThatComeAgainTakeTheAlarmAwayAndStandThere() {
-        Scene scene = scene(
+        Moment moment = moment(
                 Seek.PEAK,
                 new Link.Changed(0, Link.State.STALE, "no reading yet, after 10 s: see that it runs"),
                 new Link.Changed(0, Link.State.RESUMED, "after 14.0 s"),
                 reading(1, 0.870, 0.870, Trend.RISING));
-        Grid grid = page.draw(scene, Aside.NONE, 80, 24);
-        assertFalse(text(scene, 80, 24).contains("NO NEW READINGS"));
+        Grid grid = page.draw(moment, Aside.NONE, 80, 24);
+        assertFalse(text(moment, 80, 24).contains("NO NEW READINGS"));
         assertTrue(BlockText.stands(grid, "0.870", 2), () -> String.join("\n", grid.lines()));
     }
 
@@ -133,7 +135,7 @@ class PageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void beforeTheFirstReadingItSaysInFullWhatToDo(int width, int height) {
         String advice = "no reading yet, after 10 s: see that whatever writes here runs, and sends each line at once";
-        String text = text(scene(Seek.PEAK, new Link.Changed(0, Link.State.STALE, advice)), width, height);
+        String text = text(moment(Seek.PEAK, new Link.Changed(0, Link.State.STALE, advice)), width, height);
         Stream.of(advice.split(" "))
                 .forEach(word -> assertTrue(text.contains(word), () -> word + " is missing in\n" + text));
     }
@@ -141,12 +143,12 @@ class PageTest {
     @ParameterizedTest
     @CsvSource({"40,12,0", "80,24,2", "200,60,5"})
     void overloadFillsWholeRowsAndSaysWhatToDo(int width, int height, int scale) {
-        Scene scene = scene(
+        Moment moment = moment(
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
                 new Overload(Sessions.seconds(2), Overload.Cause.OVER_RANGE, Double.NaN),
                 Sessions.untrusted(2, Condition.OVER_RANGE, 0.870, 0.870));
-        Grid grid = page.draw(scene, Aside.NONE, width, height);
+        Grid grid = page.draw(moment, Aside.NONE, width, height);
         assertTrue(grid.line(1).contains("OVERLOAD, over-range: turn the"));
         long alertRows = Stream.iterate(0, row -> row < grid.height(), row -> row + 1)
                 .filter(row -> grid.styleAt(row, 0) == Grid.Style.ALERT
@@ -161,11 +163,11 @@ class PageTest {
 
     @Test
     void aLostInstrumentNeverLeavesAnOldNumberLookingLive() {
-        Scene scene = scene(
+        Moment moment = moment(
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
                 new Link.Changed(Sessions.seconds(3), Link.State.LOST, "/dev/ttyUSB0 has gone"));
-        Grid grid = page.draw(scene, Aside.NONE, 80, 24);
+        Grid grid = page.draw(moment, Aside.NONE, 80, 24);
         assertTrue(grid.line(1).contains("LINK LOST: /dev/ttyUSB0 has gone"));
         assertTrue(BlockText.stands(grid, "NO LINK", 1));
         assertTrue(BlockText.stands(grid, "----", 2));
@@ -196,7 +198,7 @@ class PageTest {
                 HighTension.POSSIBLE);
         Preparation knobs = new Preparation(Optional.of(setup), false, false, Optional.empty(), Optional.empty());
         Request asked = new Request.SetUp(Sessions.seconds(2), knobs);
-        Grid grid = page.draw(scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), asked), Aside.NONE, 80, 24);
+        Grid grid = page.draw(moment(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), asked), Aside.NONE, 80, 24);
         assertTrue(
                 BlockText.stands(grid, "GENERATOR 455", 1) && BlockText.stands(grid, "KHZ", 1),
                 () -> String.join("\n", grid.lines()));
@@ -226,8 +228,8 @@ class PageTest {
         return String.join("\n", grid.lines()).replaceAll("\\s+", " ");
     }
 
-    private static Scene asked(CheckKind check) {
-        return scene(
+    private static Moment asked(CheckKind check) {
+        return moment(
                 Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), new Request.Asked(Sessions.seconds(2), check, 0));
     }
 
@@ -236,8 +238,9 @@ class PageTest {
     void aLongNoteIsNeverCutOff(int width, int height) {
         String note = "two maxima: the proper one is usually with the slugs at the outer ends; stay ten seconds to keep"
                 + " this one, or turn to the other";
-        Scene scene = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), new Guard.Choice(Sessions.seconds(2)));
-        String text = text(scene, width, height).replaceAll("\\s+", " ");
+        Moment moment =
+                moment(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), new Guard.Choice(Sessions.seconds(2)));
+        String text = text(moment, width, height).replaceAll("\\s+", " ");
         assertTrue(text.contains(note), text);
         assertTrue(text.contains("0.00 dB below best"), text);
     }
@@ -255,11 +258,11 @@ class PageTest {
 
     @Test
     void bothAlarmsAreSaidWhenBothHold() {
-        Scene scene = scene(
+        Moment moment = moment(
                 Seek.PEAK,
                 new Overload(1, Overload.Cause.CLIPPING, Double.NaN),
                 new Link.Changed(2, Link.State.STALE, "for 2 s"));
-        String banner = page.draw(scene, Aside.NONE, 80, 24).line(1);
+        String banner = page.draw(moment, Aside.NONE, 80, 24).line(1);
         assertTrue(banner.contains("NO NEW READINGS: for 2 s"));
         assertTrue(banner.contains("OVERLOAD, clipping: turn the"));
     }
@@ -268,8 +271,8 @@ class PageTest {
     void theMarkOfTheBestStandsStillWhileTheBarMoves() {
         int[] columns = Stream.of(0.1, 0.5, 0.8, 0.87)
                 .mapToInt(value -> {
-                    Scene scene = scene(Seek.PEAK, reading(1, value, 0.87, Trend.RISING));
-                    Grid grid = page.draw(scene, Aside.NONE, 80, 24);
+                    Moment moment = moment(Seek.PEAK, reading(1, value, 0.87, Trend.RISING));
+                    Grid grid = page.draw(moment, Aside.NONE, 80, 24);
                     return barRow(grid).orElseThrow().indexOf(Symbols.BLOCKS.mark());
                 })
                 .distinct()
@@ -286,7 +289,7 @@ class PageTest {
     @Test
     void theBarIsHatchedOncePastSoThatNoColourIsNeeded() {
         String approaching = barRow(
-                        page.draw(scene(Seek.PEAK, reading(1, 0.6, 0.87, Trend.RISING)), Aside.NONE, 80, 24))
+                        page.draw(moment(Seek.PEAK, reading(1, 0.6, 0.87, Trend.RISING)), Aside.NONE, 80, 24))
                 .orElseThrow();
         String returning = barRow(page.draw(past(), Aside.NONE, 80, 24)).orElseThrow();
         assertTrue(approaching.indexOf(Symbols.BLOCKS.hatched()) < 0);
@@ -296,7 +299,7 @@ class PageTest {
 
     @Test
     void aDipIsNearerWhenTheReadingFalls() {
-        String text = text(scene(Seek.DIP, reading(1, 0.020, 0.010, Trend.FALLING)), 80, 24);
+        String text = text(moment(Seek.DIP, reading(1, 0.020, 0.010, Trend.FALLING)), 80, 24);
         assertTrue(text.contains("falling: closer"));
         assertTrue(text.contains("6.02 dB above least 10.00 mV"));
         assertTrue(text.contains("LEAST"));
@@ -304,9 +307,9 @@ class PageTest {
 
     @Test
     void aZeroDeflectsToTheSideOfItsSign() {
-        Scene positive = scene(
+        Moment positive = moment(
                 Seek.ZERO, Sessions.zeroReading(1, 0.4, Trend.RISING), Sessions.zeroReading(2, 0.1, Trend.FALLING));
-        Scene negative = scene(
+        Moment negative = moment(
                 Seek.ZERO, Sessions.zeroReading(1, 0.4, Trend.RISING), Sessions.zeroReading(2, -0.1, Trend.RISING));
         String right = barRow(page.draw(positive, Aside.NONE, 80, 24)).orElseThrow();
         String left = barRow(page.draw(negative, Aside.NONE, 80, 24)).orElseThrow();
@@ -332,11 +335,11 @@ class PageTest {
     @Test
     void noWindowIsTooSmallOrTooLargeToBeDrawn() {
         SplittableRandom random = new SplittableRandom(4);
-        Scene scene = past();
+        Moment moment = past();
         for (int i = 0; i < 500; i++) {
             int width = random.nextInt(0, 260);
             int height = random.nextInt(0, 90);
-            Grid grid = page.draw(scene, new Aside("sound 5", ""), width, height);
+            Grid grid = page.draw(moment, new Aside("sound 5", ""), width, height);
             assertEquals(Math.max(1, width), grid.width());
             assertEquals(Math.max(1, height), grid.height());
         }
@@ -344,7 +347,7 @@ class PageTest {
 
     @Test
     void beforeTheFirstReadingThePageSaysThatItWaits() {
-        String text = text(Scene.empty(), 80, 24);
+        String text = text(new MomentKeeper().moment(), 80, 24);
         assertTrue(text.contains("waiting for the first reading"));
         assertTrue(text.contains("no best yet"));
     }
@@ -357,15 +360,15 @@ class PageTest {
         return new Page(Symbols.BLOCKS, KeyBindings.usual().phrases(EnumSet.of(KeyAction.REPAIRED, KeyAction.QUIT)));
     }
 
-    private static String flat(Page page, Scene scene, int width, int height) {
-        return String.join(" ", page.draw(scene, Aside.NONE, width, height).lines())
+    private static String flat(Page page, Moment moment, int width, int height) {
+        return String.join(" ", page.draw(moment, Aside.NONE, width, height).lines())
                 .replaceAll(" +", " ");
     }
 
     @ParameterizedTest
     @CsvSource({"80, 24", "40, 12"})
     void aSuspicionStandsWithTheKeyThatAnswersItWhateverIsSaidAfterIt(int width, int height) {
-        Scene later = scene(
+        Moment later = moment(
                 Seek.PEAK,
                 hum(),
                 new Said.Note(Sessions.seconds(2), "something else"),
@@ -380,7 +383,7 @@ class PageTest {
     @EnumSource(Suspicion.class)
     void everySuspicionIsWholeInASmallWindow(Suspicion suspicion) {
         Caution raised = new Caution.Suspected(Sessions.seconds(2), suspicion, Double.NaN);
-        Scene doubtful = scene(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), raised);
+        Moment doubtful = moment(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), raised);
         String shown = flat(pageWithRepaired(), doubtful, 40, 12);
         assertTrue(shown.contains(WORDS.of(raised) + " (f repaired)"), shown);
     }
@@ -388,20 +391,20 @@ class PageTest {
     @Test
     void aSuspicionGoesWhenTheUserHasLookedAfterItOrACheckHasProvedItWrong() {
         Said repaired = new Said.Command(Sessions.seconds(2), new Instruction.Level(LevelCommand.repaired()));
-        assertTrue(scene(Seek.PEAK, hum(), repaired).warning().isEmpty());
+        assertTrue(moment(Seek.PEAK, hum(), repaired).warning().isEmpty());
         Caution cleared = new Caution.NoLongerSuspected(Sessions.seconds(2), Suspicion.HUM);
-        assertTrue(scene(Seek.PEAK, hum(), cleared).warning().isEmpty());
+        assertTrue(moment(Seek.PEAK, hum(), cleared).warning().isEmpty());
         Adjuster next = new Adjuster(Sessions.seconds(2), "T1 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN);
-        assertTrue(scene(Seek.PEAK, hum(), next).warning().isPresent());
+        assertTrue(moment(Seek.PEAK, hum(), next).warning().isPresent());
     }
 
     @Test
     void aPeakThatIsTooWideIsOfNoInterestForTheNextAdjusterOrAfterTheLevelCheck() {
         Caution wide = new Caution.WidePeak(Sessions.seconds(1), 2);
-        assertTrue(scene(Seek.PEAK, wide).warning().isPresent());
+        assertTrue(moment(Seek.PEAK, wide).warning().isPresent());
         Adjuster next = new Adjuster(Sessions.seconds(2), "T1 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN);
-        assertTrue(scene(Seek.PEAK, wide, next).warning().isEmpty());
+        assertTrue(moment(Seek.PEAK, wide, next).warning().isEmpty());
         Caution checked = new Caution.Checked(Sessions.seconds(2), CheckKind.LEVEL, CheckFigures.of(1));
-        assertTrue(scene(Seek.PEAK, wide, checked).warning().isEmpty());
+        assertTrue(moment(Seek.PEAK, wide, checked).warning().isEmpty());
     }
 }

@@ -19,6 +19,8 @@ import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.jline.utils.ScreenTerminal;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 
@@ -132,11 +134,11 @@ class ScreenTest {
         }
     }
 
-    private static Scene sceneShown() {
-        SceneKeeper keeper = new SceneKeeper();
+    private static Moment sceneShown() {
+        MomentKeeper keeper = new MomentKeeper();
         keeper.take(Sessions.start(Seek.PEAK));
         keeper.take(reading(1, 0.5, 0.5, Trend.RISING));
-        return keeper.scene();
+        return keeper.moment();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.house;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
@@ -93,7 +94,11 @@ final class ArchitectureTest {
             .layer("session")
             .definedBy("org.slugpeak.cli.run", "org.slugpeak.cli.align", "org.slugpeak.cli.curve")
             .layer("outputs")
-            .definedBy("org.slugpeak.cli.display", "org.slugpeak.cli.cue", "org.slugpeak.cli.report")
+            .definedBy(
+                    "org.slugpeak.cli.moment",
+                    "org.slugpeak.cli.display",
+                    "org.slugpeak.cli.cue",
+                    "org.slugpeak.cli.report")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("commands")
@@ -174,6 +179,15 @@ final class ArchitectureTest {
             .resideOutsideOfPackages("org.slugpeak.bridge..", "org.slugpeak.cli.report..")
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.jackson.."));
+
+    /** A browser shows the same state as a terminal. */
+    @ArchTest
+    static final ArchRule theMomentKnowsNoDisplay = noClasses()
+            .that()
+            .resideInAPackage("org.slugpeak.cli.moment..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.slugpeak.cli..", "org.jline..", "javax.sound..", "java.io..")
+                    .and(not(resideInAnyPackage("org.slugpeak.cli.moment..", "org.slugpeak.cli.words.."))));
 
     @ArchTest
     static final ArchRule waysInDoNotKnowTheirSiblings = slices().matching(

@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import java.util.Optional;
 import org.slugpeak.cli.words.RecordSentences;
@@ -32,29 +32,51 @@ import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 import org.slugpeak.core.session.Work;
 
-/** Keeps the scene up to date. One thread feeds it; any thread may look at the scene. */
-final class SceneKeeper implements RecordSink {
+/** Keeps the moment up to date. One thread feeds it; any thread may look at the moment. */
+public final class MomentKeeper implements RecordSink {
 
     private static final long NOTE_LASTS_NANOS = 8_000_000_000L;
 
-    private volatile Scene scene = Scene.empty();
+    private volatile Moment moment = Moment.empty();
     private final EventWords words = new EventWords();
     private final Changes changes = new Changes();
+    private final Calling calling = new Calling();
+    private Optional<String> said = Optional.empty();
+
+    /** Before the session. */
+    public MomentKeeper() {}
 
     @Override
     public void take(SessionRecord record) {
-        Optional<String> said = record.matchFamily(words);
-        scene = record.matchFamily(changes).change(scene, said.orElse(""));
+        said = record.matchFamily(words);
+        Moment after = record.matchFamily(changes).change(moment, said.orElse(""));
+        moment = calling.of(record, moment, after)
+                .map(call -> after.withCall(record.tNanos(), call))
+                .orElse(after);
     }
 
-    Scene scene() {
-        return scene;
+    /**
+     * As it is now.
+     *
+     * @return after the last record
+     */
+    public Moment moment() {
+        return moment;
     }
 
-    /** What a record makes of the scene before it, given how the event is said. */
+    /**
+     * What the last record says, for whoever tells one thing after the other. To be called in the thread that feeds this.
+     *
+     * @return one short sentence; empty for a plain reading
+     */
+    public Optional<String> said() {
+        return said;
+    }
+
+    /** What a record makes of the moment before it, given how the event is said. */
     @FunctionalInterface
     private interface Change {
-        Scene change(Scene before, String said);
+        Moment change(Moment before, String said);
     }
 
     private static final class Changes implements Families<Change>, Frame.Matcher<Change>, Finding.Matcher<Change> {
@@ -102,42 +124,50 @@ final class SceneKeeper implements RecordSink {
 
         @Override
         public Change passed(Passed it) {
-            return it.back().isPresent() ? stepsBack() : verdict(Verdict.Call.BACK);
+            return it.back().isPresent() ? stepsBack(it) : verdict(it, Act.BACK);
         }
 
         @Override
         public Change returned(Returned it) {
-            return verdict(Verdict.Call.STOP);
+            return verdict(it, Act.STOP);
         }
 
         @Override
         public Change held(Held it) {
-            return verdict(Verdict.Call.HELD);
+            return verdict(it, Act.HELD);
         }
 
         @Override
         public Change twoPeaks(TwoPeaks it) {
-            return verdict(Verdict.Call.TWO_PEAKS);
+            return verdict(it, Act.TWO_PEAKS);
         }
 
         @Override
         public Change noPeak(NoPeak it) {
-            return verdict(Verdict.Call.NO_PEAK);
+            return verdict(it, Act.NO_PEAK);
         }
 
-        private static Change stepsBack() {
-            return (before, said) -> before.withVerdict(Verdict.stepsBack(said));
+        private static Change stepsBack(Passed it) {
+            return (before, said) -> decided(before, it.tNanos(), Verdict.stepsBack(said));
         }
 
-        private static Change verdict(Verdict.Call call) {
-            return (before, said) -> before.withVerdict(new Verdict(call, said));
+        private static Change verdict(Finding it, Act act) {
+            return (before, said) -> decided(before, it.tNanos(), new Verdict(act, said));
+        }
+
+        /** What was asked for a while only becomes a remark: the hand has something more urgent to do. */
+        private static Moment decided(Moment before, long tNanos, Verdict verdict) {
+            Optional<ToDo> outlasting = before.toDo().filter(ToDo::outlastsVerdicts);
+            Moment now = before.withVerdict(verdict).withToDo(outlasting);
+            boolean dropped = outlasting.isEmpty() && before.act() == Act.DO;
+            return dropped ? note(now, tNanos, before.toDo().map(ToDo::text).orElse("")) : now;
         }
 
         @Override
         public Change hinted(Finding.Hinted it) {
             return switch (it.hint()) {
-                case WRONG_WAY -> unlessBack(it, Verdict.Call.OTHER_WAY);
-                case STOPPED_SHORT -> unlessBack(it, Verdict.Call.TURN);
+                case WRONG_WAY -> unlessBack(it, Act.OTHER_WAY);
+                case STOPPED_SHORT -> unlessBack(it, Act.TURN);
                 case NEGATIVE_GOING, BEST_AGED, SIGNAL_GONE, SIGNAL_BACK, TURN_SLOWER -> noted(it);
             };
         }
@@ -148,10 +178,10 @@ final class SceneKeeper implements RecordSink {
         }
 
         /** Whoever is told to turn back goes on being told so, with the decibels, until the level is back; the rest is a note. */
-        private static Change unlessBack(Finding it, Verdict.Call call) {
-            return (before, said) -> before.verdict().call() == Verdict.Call.BACK
+        private static Change unlessBack(Finding it, Act act) {
+            return (before, said) -> before.verdict().act() == Act.BACK
                     ? note(before, it.tNanos(), said)
-                    : before.withVerdict(new Verdict(call, said));
+                    : decided(before, it.tNanos(), new Verdict(act, said));
         }
 
         private static Change noted(SessionRecord it) {
@@ -197,7 +227,7 @@ final class SceneKeeper implements RecordSink {
         private static Change adjuster(Adjuster it) {
             boolean begins = it.action() == Adjuster.Action.BEGIN;
             return (before, said) -> {
-                Scene asked = before.withToDo(Optional.empty())
+                Moment asked = before.withToDo(Optional.empty())
                         .withWarning(before.warning().filter(warning -> !warning.isOfOnePeak()));
                 return note(begins ? asked.withAdjuster(it.name()) : asked, it.tNanos(), said);
             };
@@ -213,29 +243,29 @@ final class SceneKeeper implements RecordSink {
         }
 
         /** A better reading than ever overtakes a verdict that was given before it; whoever turned round goes the right way. */
-        private static Scene turning(Scene scene) {
-            Level level = scene.level();
-            boolean better = level.hasBest() && !(level.distanceDb() > 0) && level.isNearing(scene.seek());
-            boolean first = scene.verdict().call() == Verdict.Call.WAIT && level.hasBest();
-            boolean over = better && scene.verdict().call().isOverAtNewBest();
-            boolean turned = scene.verdict().call() == Verdict.Call.OTHER_WAY && level.isNearing(scene.seek());
-            return first || over || turned ? scene.withVerdict(Verdict.turn(scene.seek())) : scene;
+        private static Moment turning(Moment moment) {
+            Level level = moment.level();
+            boolean better = level.hasBest() && !(level.distanceDb() > 0) && level.isNearing(moment.seek());
+            boolean first = moment.verdict().act() == Act.WAIT && level.hasBest();
+            boolean over = better && moment.verdict().act().isOverAtNewBest();
+            boolean turned = moment.verdict().act() == Act.OTHER_WAY && level.isNearing(moment.seek());
+            return first || over || turned ? moment.withVerdict(Verdict.turn(moment.seek())) : moment;
         }
 
-        private static Scene faded(Scene scene, long nowNanos) {
-            boolean old = scene.note()
+        private static Moment faded(Moment moment, long nowNanos) {
+            boolean old = moment.note()
                     .map(note -> nowNanos - note.tNanos() > NOTE_LASTS_NANOS)
                     .orElse(false);
-            return old ? scene.withNote(Optional.empty()) : scene;
+            return old ? moment.withNote(Optional.empty()) : moment;
         }
 
-        private static Scene note(Scene before, long tNanos, String said) {
-            return said.isEmpty() ? before : before.withNote(Optional.of(new Scene.Note(tNanos, said)));
+        private static Moment note(Moment before, long tNanos, String said) {
+            return said.isEmpty() ? before : before.withNote(Optional.of(new Moment.Note(tNanos, said)));
         }
 
         @Override
         public Change sessionEnd(SessionEnd it) {
-            return (before, said) -> before.withToDo(Optional.empty()).withVerdict(new Verdict(Verdict.Call.END, said));
+            return (before, said) -> before.withToDo(Optional.empty()).withVerdict(new Verdict(Act.END, said));
         }
 
         /** What each caution changes: some stand until they are answered. */

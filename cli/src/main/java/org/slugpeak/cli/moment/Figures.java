@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import java.util.Locale;
 import java.util.Set;
@@ -6,7 +6,7 @@ import org.slugpeak.cli.words.SeekPhrase;
 import org.slugpeak.core.reading.Rounded;
 
 /** Writes numbers the way a person reads them: few digits, and as many before as after a small change. Stateless. */
-final class Figures {
+public final class Figures {
 
     private static final Set<String> TAKES_PREFIX = Set.of("V", "A", "W", "Hz");
     private static final double MILLI_BELOW = 0.1;
@@ -21,7 +21,7 @@ final class Figures {
      * @param digits four significant digits at the size that was asked for
      * @param unit with its prefix; may be empty
      */
-    record Figure(String digits, String unit) {
+    public record Figure(String digits, String unit) {
 
         @Override
         public String toString() {
@@ -32,8 +32,13 @@ final class Figures {
     /**
      * Writes a value with the digits that a quantity of a given size deserves, so that the decimal point stands still while
      * the value moves.
+     *
+     * @param value in the unit; NaN is two dashes
+     * @param size in the unit; NaN where nothing is known of it
+     * @param unit of the value; may be empty
+     * @return at most four decimals
      */
-    static Figure of(double value, double size, String unit) {
+    public static Figure of(double value, double size, String unit) {
         if (Double.isNaN(value)) {
             return new Figure("--", unit);
         }
@@ -63,8 +68,13 @@ final class Figures {
         return String.format(Locale.ROOT, format, value, unit.isEmpty() ? "" : " " + unit, error);
     }
 
-    /** Decibels: tenths, and hundredths where tenths would say nothing. */
-    static String decibels(double decibels) {
+    /**
+     * Decibels: tenths, and hundredths where tenths would say nothing.
+     *
+     * @param decibels not negative; NaN is two dashes
+     * @return with its unit
+     */
+    public static String decibels(double decibels) {
         if (Double.isNaN(decibels)) {
             return "-- dB";
         }

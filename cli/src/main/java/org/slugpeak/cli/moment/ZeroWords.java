@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.cli.words.SeekPhrase;
@@ -28,18 +28,18 @@ record ZeroWords() implements SeekWords {
     }
 
     @Override
-    public String facts(Scene scene) {
-        double swing = scene.level().swing();
-        return SeekPhrase.LARGEST_SWING.of(Figures.of(swing, swing, scene.unit()));
+    public String facts(Moment moment) {
+        double swing = moment.level().swing();
+        return SeekPhrase.LARGEST_SWING.of(Figures.of(swing, swing, moment.unit()));
     }
 
     @Override
-    public String distance(Scene scene) {
-        return SeekPhrase.FROM_ZERO.of(Figures.of(scene.level().value(), SceneWords.size(scene), scene.unit()));
+    public String distance(Moment moment) {
+        return SeekPhrase.FROM_ZERO.of(Figures.of(moment.level().value(), MomentWords.size(moment), moment.unit()));
     }
 
     @Override
-    public String best(Scene scene) {
+    public String best(Moment moment) {
         return "";
     }
 }

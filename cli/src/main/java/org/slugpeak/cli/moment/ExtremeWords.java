@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import java.util.Locale;
 import org.slugpeak.cli.words.RecordSentences;
@@ -35,8 +35,8 @@ record ExtremeWords(String noun, String nearer, SeekPhrase side) implements Seek
     }
 
     @Override
-    public String facts(Scene scene) {
-        Level level = scene.level();
+    public String facts(Moment moment) {
+        Level level = moment.level();
         if (!level.hasBest()) {
             return SeekPhrase.NO_BEST.of();
         }
@@ -45,12 +45,12 @@ record ExtremeWords(String noun, String nearer, SeekPhrase side) implements Seek
                 "%.1f %%  %s %s",
                 level.percentOfBest(),
                 fromBest(level),
-                Figures.of(level.best(), SceneWords.size(scene), scene.unit()));
+                Figures.of(level.best(), MomentWords.size(moment), moment.unit()));
     }
 
     @Override
-    public String distance(Scene scene) {
-        return scene.level().hasBest() ? fromBest(scene.level()) : SeekPhrase.NO_BEST.of();
+    public String distance(Moment moment) {
+        return moment.level().hasBest() ? fromBest(moment.level()) : SeekPhrase.NO_BEST.of();
     }
 
     private String fromBest(Level level) {
@@ -62,8 +62,8 @@ record ExtremeWords(String noun, String nearer, SeekPhrase side) implements Seek
     }
 
     @Override
-    public String best(Scene scene) {
-        Level level = scene.level();
-        return level.hasBest() ? " " + Figures.of(level.best(), level.best(), scene.unit()) : "";
+    public String best(Moment moment) {
+        Level level = moment.level();
+        return level.hasBest() ? " " + Figures.of(level.best(), level.best(), moment.unit()) : "";
     }
 }

@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
@@ -15,10 +15,10 @@ import org.slugpeak.core.session.ReadingTaken;
  * @param trend which way the magnitude goes
  * @param condition of the last reading
  */
-record Level(double value, double best, double distanceDb, double swing, Trend trend, Condition condition) {
+public record Level(double value, double best, double distanceDb, double swing, Trend trend, Condition condition) {
 
     /** Farther away than this is all the same to a person. */
-    static final double FARTHEST_DB = 60;
+    public static final double FARTHEST_DB = 60;
 
     /** Of the best; farther below it than the farthest. */
     private static final double SMALLEST = 1e-9;
@@ -44,7 +44,12 @@ record Level(double value, double best, double distanceDb, double swing, Trend t
         return new Level(value, best, distanceDb, newSwing, trend, condition);
     }
 
-    boolean hasBest() {
+    /**
+     * Whether there is a best to be compared with.
+     *
+     * @return false until there is one, and for a zero
+     */
+    public boolean hasBest() {
         return !Double.isNaN(best);
     }
 
@@ -52,7 +57,13 @@ record Level(double value, double best, double distanceDb, double swing, Trend t
         return 100 * value / best;
     }
 
-    boolean isNearing(Seek seek) {
+    /**
+     * Whether the reading goes the right way.
+     *
+     * @param seek what is turned for
+     * @return false at rest, too
+     */
+    public boolean isNearing(Seek seek) {
         return trend == seek.nearer();
     }
 }

@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -28,7 +28,7 @@ class StandingWordTest {
 
     private int readings;
 
-    private void hear(long seed, SceneKeeper keeper, Consumer<SessionRecord> afterEach) {
+    private void hear(long seed, MomentKeeper keeper, Consumer<SessionRecord> afterEach) {
         Analysis analysis = new Analysis(PeakSettings.defaults(), record -> {
             keeper.take(record);
             afterEach.accept(record);
@@ -50,11 +50,11 @@ class StandingWordTest {
     @Test
     void otherWayNeverStandsWhileTheReadingRises() {
         for (long seed = 0; seed < HANDS; seed++) {
-            SceneKeeper keeper = new SceneKeeper();
+            MomentKeeper keeper = new MomentKeeper();
             hear(seed, keeper, record -> {
                 if (record instanceof ReadingTaken taken && taken.trend() == Trend.RISING) {
                     readings++;
-                    assertFalse(keeper.scene().verdict().call() == Verdict.Call.OTHER_WAY, "at " + taken);
+                    assertFalse(keeper.moment().verdict().act() == Act.OTHER_WAY, "at " + taken);
                 }
             });
         }
@@ -63,21 +63,21 @@ class StandingWordTest {
 
     @Test
     void backStandsUntilTheLevelIsBackOrThePassIsTakenBack() {
-        Set<Verdict.Call> after = EnumSet.noneOf(Verdict.Call.class);
+        Set<Act> after = EnumSet.noneOf(Act.class);
         for (long seed = 0; seed < HANDS; seed++) {
-            SceneKeeper keeper = new SceneKeeper();
-            Verdict.Call[] before = {Verdict.Call.WAIT};
+            MomentKeeper keeper = new MomentKeeper();
+            Act[] before = {Act.WAIT};
             hear(seed, keeper, record -> {
-                Verdict.Call now = keeper.scene().verdict().call();
-                if (before[0] == Verdict.Call.BACK && now != Verdict.Call.BACK) {
+                Act now = keeper.moment().verdict().act();
+                if (before[0] == Act.BACK && now != Act.BACK) {
                     after.add(now);
                     boolean may = record instanceof Returned || record instanceof NoPeak || record instanceof TwoPeaks;
                     assertTrue(may, now + " by " + record);
                 }
-                assertEquals(record instanceof Passed ? Verdict.Call.BACK : now, now);
+                assertEquals(record instanceof Passed ? Act.BACK : now, now);
                 before[0] = now;
             });
         }
-        assertTrue(after.contains(Verdict.Call.STOP), after.toString());
+        assertTrue(after.contains(Act.STOP), after.toString());
     }
 }

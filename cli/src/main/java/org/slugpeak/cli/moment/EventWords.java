@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import java.util.Optional;
 import org.slugpeak.cli.words.CodeWords;

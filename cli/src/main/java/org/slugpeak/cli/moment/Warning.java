@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 /**
  * What stands on the screen until it is answered: a fault that is suspected, or a peak that came out too wide. Immutable; any
@@ -7,4 +7,4 @@ package org.slugpeak.cli.display;
  * @param text one line
  * @param isOfOnePeak whether it says nothing of the next adjuster
  */
-record Warning(String text, boolean isOfOnePeak) {}
+public record Warning(String text, boolean isOfOnePeak) {}

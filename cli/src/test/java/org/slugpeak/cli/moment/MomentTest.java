@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.cli.display.Sessions;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.Hint;
@@ -37,7 +38,7 @@ import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.steps.StepsBack;
 
-class SceneTest {
+class MomentTest {
 
     private static final PlanStep STEP = new PlanStep(
             "T2 top",
@@ -57,31 +58,31 @@ class SceneTest {
             Acceptance.MAXIMUM,
             List.of());
 
-    private final SceneKeeper keeper = new SceneKeeper();
+    private final MomentKeeper keeper = new MomentKeeper();
 
     @BeforeEach
     void start() {
         keeper.take(Sessions.start(Seek.PEAK));
     }
 
-    private Verdict.Call call() {
-        return keeper.scene().verdict().call();
+    private Act call() {
+        return keeper.moment().verdict().act();
     }
 
     @Test
     void theVerdictFollowsTheTurning() {
-        assertEquals(Verdict.Call.WAIT, call());
+        assertEquals(Act.WAIT, call());
         keeper.take(reading(0, 0.5, 0.5, Trend.STEADY));
-        assertEquals(Verdict.Call.TURN, call());
+        assertEquals(Act.TURN, call());
         keeper.take(new Passed(seconds(1), 0.9, seconds(0.9), 0.2));
-        assertEquals(Verdict.Call.BACK, call());
+        assertEquals(Act.BACK, call());
         keeper.take(new Returned(seconds(2), 0.9, 0));
-        assertEquals(Verdict.Call.STOP, call());
+        assertEquals(Act.STOP, call());
         keeper.take(new Held(seconds(4), 0.9, 0));
-        assertEquals(Verdict.Call.HELD, call());
+        assertEquals(Act.HELD, call());
         keeper.take(new Adjuster(seconds(5), "T2 top", Adjuster.Action.BEGIN, 0.9, Double.NaN, Double.NaN));
-        assertEquals(Verdict.Call.TURN, call());
-        assertEquals("T2 top", keeper.scene().adjuster());
+        assertEquals(Act.TURN, call());
+        assertEquals("T2 top", keeper.moment().adjuster());
     }
 
     @Test
@@ -91,20 +92,20 @@ class SceneTest {
         keeper.take(reading(1, 0.88, 0.9, Trend.FALLING));
         assertEquals(
                 "past it: back 1.4 steps (+-0.2), 0.2 dB; the peak is 0.9100 V (+-0.0020)",
-                SceneWords.verdict(keeper.scene()));
+                MomentWords.verdict(keeper.moment()));
         keeper.take(reading(2, 0.89, 0.9, Trend.RISING));
-        assertEquals("past it: back, 0.1 dB", SceneWords.verdict(keeper.scene()));
+        assertEquals("past it: back, 0.1 dB", MomentWords.verdict(keeper.moment()));
         keeper.take(new Said.Command(seconds(2), new Instruction.TakeBack()));
-        assertEquals(Verdict.Call.TURN, call());
+        assertEquals(Act.TURN, call());
     }
 
     @Test
     void whilePastTheSentenceKeepsCountOfTheWayBack() {
         keeper.take(new Passed(seconds(1), 1.0, seconds(0.9), 0.2));
         keeper.take(reading(1.1, 0.891, 1.0, Trend.FALLING));
-        assertEquals("past it: back, 1.0 dB", SceneWords.sentence(keeper.scene()));
+        assertEquals("past it: back, 1.0 dB", MomentWords.sentence(keeper.moment()));
         keeper.take(reading(1.3, 0.966, 1.0, Trend.RISING));
-        assertEquals("past it: back, 0.3 dB", SceneWords.sentence(keeper.scene()));
+        assertEquals("past it: back, 0.3 dB", MomentWords.sentence(keeper.moment()));
     }
 
     @Test
@@ -112,36 +113,36 @@ class SceneTest {
         keeper.take(reading(0, 0.5, 0.5, Trend.STEADY));
         keeper.take(new NoPeak(seconds(1), NoPeakReason.REVERSED));
         keeper.take(reading(1.1, 0.45, 0.5, Trend.RISING));
-        assertEquals(Verdict.Call.NO_PEAK, call(), "still below the best");
+        assertEquals(Act.NO_PEAK, call(), "still below the best");
         keeper.take(reading(1.2, 0.55, 0.55, Trend.RISING));
-        assertEquals(Verdict.Call.TURN, call());
+        assertEquals(Act.TURN, call());
     }
 
     @Test
     void fallingFromTheStartIsAVerdictOfItsOwn() {
         keeper.take(new Finding.Hinted(0, Hint.WRONG_WAY, 0.4));
-        assertEquals(Verdict.Call.OTHER_WAY, call());
+        assertEquals(Act.OTHER_WAY, call());
     }
 
     @Test
     void whoStoppedShortIsToldToTurnAndHowMuchIsMissing() {
         keeper.take(new Returned(seconds(1), 0.5, 0.1));
         keeper.take(new Finding.Hinted(seconds(4), Hint.STOPPED_SHORT, 0.29));
-        assertEquals(Verdict.Call.TURN, call());
-        assertTrue(SceneWords.sentence(keeper.scene()).contains("0.29 dB from the best"));
+        assertEquals(Act.TURN, call());
+        assertTrue(MomentWords.sentence(keeper.moment()).contains("0.29 dB from the best"));
     }
 
     @Test
     void aRemarkFadesAfterEightSecondsOfReadings() {
         keeper.take(new Finding.Hinted(seconds(10), Hint.TURN_SLOWER, 2));
         keeper.take(reading(17.9, 0.5, 0.5, Trend.STEADY));
-        assertTrue(keeper.scene().note().isPresent());
+        assertTrue(keeper.moment().note().isPresent());
         keeper.take(reading(18.1, 0.5, 0.5, Trend.STEADY));
-        assertTrue(keeper.scene().note().isEmpty());
+        assertTrue(keeper.moment().note().isEmpty());
     }
 
     private boolean isAsked() {
-        return keeper.scene().toDo().isPresent();
+        return keeper.moment().toDo().isPresent();
     }
 
     private void ask(double seconds) {
@@ -155,7 +156,7 @@ class SceneTest {
     @Test
     void aQuestionStandsUntilTheCheckIsOver() {
         ask(1);
-        assertEquals("halve the generator", SceneWords.sentence(keeper.scene()));
+        assertEquals("halve the generator", MomentWords.sentence(keeper.moment()));
         keeper.take(reading(20, 0.5, 0.5, Trend.FALLING));
         assertTrue(isAsked());
         keeper.take(new Request.CheckOver(seconds(21)));
@@ -193,7 +194,7 @@ class SceneTest {
         keeper.take(new Request.SetUp(0, new Preparation(Optional.empty(), false, false, Optional.empty(), resistor)));
         assertEquals(
                 "set OFF, unplug, discharge, measure under 30 V; put 22 kohm across T1 secondary; hands away; set ON",
-                SceneWords.sentence(keeper.scene()));
+                MomentWords.sentence(keeper.moment()));
         keeper.take(reading(4, 0.0, 0.9, Trend.FALLING));
         assertTrue(isAsked());
         keeper.take(new Adjuster(seconds(5), "T1 top", Adjuster.Action.BEGIN, 0.9, Double.NaN, Double.NaN));
@@ -203,32 +204,7 @@ class SceneTest {
     @Test
     void aPlanCanChangeWhatIsSought() {
         keeper.take(new Said.Command(seconds(1), new Instruction.Find(Seek.DIP)));
-        assertEquals(Seek.DIP, keeper.scene().seek());
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0,1", "24,0", "60,0"})
-    void theBarIsFullAtTheBestAndEmptyFarAway(double distanceDb, double filled) {
-        assertEquals(filled, BarScale.filled(distanceDb), 1e-12);
-    }
-
-    @Test
-    void theBarNeverGrowsWithDistanceAndIsFinestAtTheBest() {
-        double before = BarScale.filled(0);
-        double stepBefore = Double.MAX_VALUE;
-        for (double distanceDb = 0.1; distanceDb < 24; distanceDb += 0.1) {
-            double filled = BarScale.filled(distanceDb);
-            assertTrue(filled < before);
-            assertTrue(before - filled < stepBefore);
-            stepBefore = before - filled;
-            before = filled;
-        }
-    }
-
-    @Test
-    void aTenthOfADecibelMovesTheBarOnTheSmallestWindow() {
-        int cells = 40 - 7 - 1;
-        assertTrue(cells * (BarScale.filled(0) - BarScale.filled(0.1)) >= 1);
+        assertEquals(Seek.DIP, keeper.moment().seek());
     }
 
     @ParameterizedTest

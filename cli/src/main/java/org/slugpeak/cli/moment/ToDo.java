@@ -1,5 +1,6 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
+import org.slugpeak.cli.words.BriefSentences;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Request;
 
@@ -9,17 +10,27 @@ import org.slugpeak.core.session.Request;
  *
  * @param tNanos when it was asked, nanoseconds from the first reading
  * @param stays how long it is shown
- * @param text one line
+ * @param brief in two or three short words, as they are written large
+ * @param text in full, one line
  */
-record ToDo(long tNanos, Stays stays, String text) {
+public record ToDo(long tNanos, Stays stays, String brief, String text) {
 
     /** How long something is shown that was asked for. */
-    enum Stays {
-        UNTIL_ANSWERED,
+    public enum Stays {
+        /** A record tells that it was done, or is no longer wanted. */
+        UNTIL_ANSWERED(Act.DO),
         /** The reading tells by itself whether it was done. */
-        FOR_A_WHILE,
+        FOR_A_WHILE(Act.DO),
         /** It is done as soon as somebody turns. */
-        UNTIL_TURNED
+        UNTIL_TURNED(Act.TURN),
+        /** A record tells that the hand has gone. */
+        UNTIL_LET_GO(Act.HANDS_OFF);
+
+        private final Act act;
+
+        Stays(Act act) {
+            this.act = act;
+        }
     }
 
     /** Nobody reads a line in less, even if the hand is moving already. */
@@ -28,7 +39,21 @@ record ToDo(long tNanos, Stays stays, String text) {
     private static final long WHILE_NANOS = 8_000_000_000L;
 
     static ToDo of(Request it, String text) {
-        return new ToDo(it.tNanos(), it.match(new Staying()), text);
+        return new ToDo(it.tNanos(), it.match(new Staying()), it.match(new BriefSentences()), text);
+    }
+
+    /**
+     * What that is for the hand.
+     *
+     * @return one of those that need no finder
+     */
+    public Act act() {
+        return stays.act;
+    }
+
+    /** Whether it outlasts what the finder says after it. */
+    boolean outlastsVerdicts() {
+        return stays == Stays.UNTIL_ANSWERED || stays == Stays.UNTIL_LET_GO;
     }
 
     /** Whether it is still to be shown when a reading comes. */
@@ -37,7 +62,7 @@ record ToDo(long tNanos, Stays stays, String text) {
         return switch (stays) {
             case FOR_A_WHILE -> age < WHILE_NANOS;
             case UNTIL_TURNED -> age < READ_NANOS || trend == Trend.STEADY;
-            case UNTIL_ANSWERED -> true;
+            case UNTIL_ANSWERED, UNTIL_LET_GO -> true;
         };
     }
 
@@ -91,7 +116,7 @@ record ToDo(long tNanos, Stays stays, String text) {
 
         @Override
         public Stays handsOff(Request.HandsOff it) {
-            return Stays.UNTIL_ANSWERED;
+            return Stays.UNTIL_LET_GO;
         }
 
         @Override

@@ -1,4 +1,4 @@
-package org.slugpeak.cli.display;
+package org.slugpeak.cli.moment;
 
 import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.SeekPhrase;
@@ -28,11 +28,11 @@ interface SeekWords {
     String returned(double lossDb);
 
     /** How the level stands, all in all. */
-    String facts(Scene scene);
+    String facts(Moment moment);
 
     /** How far the reading is from what is sought, for a line that has nothing else to say it with. */
-    String distance(Scene scene);
+    String distance(Moment moment);
 
     /** The best, to follow on the distance; empty where that says it all. */
-    String best(Scene scene);
+    String best(Moment moment);
 }
