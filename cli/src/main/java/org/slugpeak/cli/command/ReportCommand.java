@@ -108,7 +108,7 @@ public final class ReportCommand implements Callable<Integer> {
     private void export(Path session, CsvExport export) throws BadLog {
         LogComplaints complaints = complaints(session);
         try (LogReader reader = LogReader.open(session, complaints)) {
-            export.session(nameOf(session));
+            export.session(nameOf(session), reader.start());
             reader.drainTo(entry -> export.take(entry.record()));
         }
         complaints.summarise();

@@ -10,17 +10,21 @@ import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.Work;
 
 /**
- * Every reading of the sessions, one a line (RFC 4180); where there is none, as in logs of {@code slugpeak scale}, every dial error.
+ * Every reading of the sessions, one a line (RFC 4180), with its decibels above one unit as if the generator had stood still since the
+ * resting reading; where there is none, as in logs of {@code slugpeak scale}, every dial error.
  * Lines are written as records come, so that a session may be of any length. A text that a spreadsheet would take for a formula is
  * preceded by an apostrophe. One thread at a time.
  */
 public final class CsvExport implements RecordSink {
 
-    /** What files with readings begin with. */
-    static final String READINGS = "seconds,value,smoothed,best,condition,adjuster,session\n";
+    /** What files with readings begin with, those of earlier versions too. */
+    static final String READINGS = "seconds,value,smoothed,best,condition,adjuster,session";
+
+    private static final String UNITS = ",unit,constantGenerator,constantGeneratorUnit\n";
 
     /** What files with dial errors begin with. */
     static final String DIALS = "signalHz,dialErrorHz,when,session\n";
@@ -31,6 +35,8 @@ public final class CsvExport implements RecordSink {
     private boolean begun;
     private String session = "";
     private String adjuster = "";
+    private String unit = "";
+    private ConstantGenerator scale = new ConstantGenerator("", false);
 
     /**
      * Writes to a stream.
@@ -45,10 +51,13 @@ public final class CsvExport implements RecordSink {
      * The records that follow are of another session.
      *
      * @param name of its log
+     * @param start its first record
      */
-    public void session(String name) {
+    public void session(String name, SessionStart start) {
         session = quoted(name);
         adjuster = "";
+        unit = start.measurand().unit();
+        scale = new ConstantGenerator(unit, start.settings().seek().signCounts());
     }
 
     /**
@@ -59,6 +68,7 @@ public final class CsvExport implements RecordSink {
      */
     @Override
     public void take(SessionRecord record) {
+        record.tellFamily(scale);
         record.tellFamily(writing);
     }
 
@@ -89,14 +99,14 @@ public final class CsvExport implements RecordSink {
      */
     public void end() {
         if (!begun) {
-            write(dials.isEmpty() ? READINGS : DIALS + dials);
+            write(dials.isEmpty() ? READINGS + UNITS : DIALS + dials);
         }
     }
 
     private void reading(ReadingTaken it) {
         if (!begun) {
             begun = true;
-            write(READINGS);
+            write(READINGS + UNITS);
         }
         boolean hasValue = it.reading().condition().hasValue();
         write(it.tNanos() / 1e9
@@ -105,7 +115,13 @@ public final class CsvExport implements RecordSink {
                 + "," + number(it.best())
                 + "," + it.reading().condition().code()
                 + "," + adjuster
-                + "," + session + "\n");
+                + "," + session
+                + "," + quoted(unit)
+                + (hasValue ? scaled(scale.of(it.reading().value())) : ",,") + "\n");
+    }
+
+    private String scaled(ScaledLevel level) {
+        return "," + number(level.value()) + "," + (level.inUnit() ? quoted(unit) : "dB");
     }
 
     private void dial(Work.DialNoted point) {

@@ -24,7 +24,7 @@ final class CurveChart {
             if (signed) {
                 return 100 * point.level() / highest;
             }
-            double dB = Gain.between(highest, point.level(), "");
+            double dB = Gain.between(highest, point.level());
             return Double.isNaN(dB) ? DEEPEST_DB : Math.max(DEEPEST_DB, dB);
         }
 

@@ -14,11 +14,8 @@ final class Gain {
         return unit.toLowerCase(Locale.ROOT).startsWith("db");
     }
 
-    /** From one level to another; units that are decibels already are subtracted. NaN where it has no meaning. */
-    static double between(double from, double to, String unit) {
-        if (isDb(unit)) {
-            return to - from;
-        }
+    /** From one level to another; NaN where it has no meaning. */
+    static double between(double from, double to) {
         double ratio = Math.abs(to / from);
         return ratio > 0 && Double.isFinite(ratio) ? Decibels.of(ratio) : Double.NaN;
     }
@@ -30,6 +27,11 @@ final class Gain {
         }
         double ratio = Math.abs(sigma / level);
         return Double.isFinite(ratio) ? Decibels.of(1 + ratio) : Double.NaN;
+    }
+
+    /** For a drawing: one decimal. */
+    static String tenths(double dB) {
+        return String.format(Locale.ROOT, "%+.1f dB", Rounded.to(dB, 1));
     }
 
     static String signed(double dB) {

@@ -55,6 +55,7 @@ public final class HtmlReport {
                 .forEach(line -> page.append("<p>").append(Html.escape(line)).append("</p>\n"));
         figure(page, ReportPhrase.GAIN.of(), GainChart.svg(story.turns()));
         figure(page, ReportPhrase.OVER_TIME.of(), LevelChart.svg(story));
+        figure(page, ReportPhrase.ZERO_OVER_TIME.of(), LevelChart.zeroSvg(story));
         ReportTables.of(story).forEach(each -> table(page, each));
         ReportTables.course(story).ifPresent(course -> folded(page, course));
         page.append("</section>\n");

@@ -1,64 +1,99 @@
 package org.slugpeak.cli.report;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.List;
 import org.slugpeak.cli.words.ReportPhrase;
 
-/** The reading over time, in dB below the highest, with the adjusters and their peaks. */
+/**
+ * The levels over time with the adjusters and their peaks: decibels as if nobody had touched the generator, or around a zero the
+ * readings themselves. Each course has its own zero; where the generator was turned stands a line with its decibels.
+ */
 final class LevelChart {
 
     private static final int WIDTH = 720;
     private static final int HEIGHT = 300;
-    private static final double LEFT = 60;
+    private static final double LEFT = 66;
     private static final double RIGHT = WIDTH - 24.0;
     private static final double TOP = 26;
     private static final double BOTTOM = HEIGHT - 40.0;
+
+    /** Deeper than this below the highest nothing is told apart by eye. */
     private static final double DEEPEST_DB = -40;
 
     private final SessionStory story;
-    private final DoubleUnaryOperator toDb;
+    private final List<LevelCourse> courses;
+    private final boolean inUnit;
     private final Axis time;
     private final Axis level;
-    private final Svg svg = new Svg(WIDTH, HEIGHT, ReportPhrase.LEVEL_CHART.of());
+    private final Svg svg;
 
-    private LevelChart(SessionStory story, DoubleUnaryOperator toDb) {
+    private LevelChart(SessionStory story, List<LevelCourse> courses, boolean inUnit) {
         this.story = story;
-        this.toDb = toDb;
-        double lowest = toDb.applyAsDouble(story.levels().lowest().orElse(Double.NaN));
+        this.courses = courses;
+        this.inUnit = inUnit;
         this.time = new Axis(0, Math.max(1, story.lengthNanos() / 1e9), LEFT, RIGHT);
-        this.level = new Axis(Math.max(DEEPEST_DB, Math.min(-1, lowest)), 0.5, BOTTOM, TOP);
+        double most = courses.stream()
+                .mapToDouble(each -> each.highest() - each.zero())
+                .max()
+                .orElse(0);
+        double least = courses.stream()
+                .mapToDouble(each -> each.lowest() - each.zero())
+                .min()
+                .orElse(0);
+        this.level = inUnit
+                ? new Axis(Math.min(least, 0), Math.max(most, 0), BOTTOM, TOP)
+                : new Axis(Math.max(most + DEEPEST_DB, Math.min(most - 1, least)), most + 0.5, BOTTOM, TOP);
+        this.svg = new Svg(WIDTH, HEIGHT, title(courses, inUnit).of());
     }
 
-    /** Empty where there is nothing to show: fewer than two readings, or no peak was sought in dB. */
+    /** The chart in decibels; empty where there is nothing to show: fewer than two readings, or none that is more than nothing. */
     static String svg(SessionStory story) {
-        String unit = story.start().measurand().unit();
-        double highest = story.levels().highest().orElse(Double.NaN);
-        if (story.levels().drawn() < 2 || (!Gain.isDb(unit) && !(highest > 0))) {
-            return "";
-        }
-        return new LevelChart(story, value -> Math.max(DEEPEST_DB, below(value, highest, unit))).draw();
+        return svg(story, false);
     }
 
-    private static double below(double value, double highest, String unit) {
-        double dB = Gain.between(highest, value, unit);
-        return Double.isNaN(dB) ? DEEPEST_DB : dB;
+    /** The chart in the unit of the readings; empty where no zero was sought. */
+    static String zeroSvg(SessionStory story) {
+        return svg(story, true);
+    }
+
+    private static String svg(SessionStory story, boolean inUnit) {
+        List<LevelCourse> courses = story.levels().courses().stream()
+                .filter(each -> each.inUnit() == inUnit && each.stretches().size() > 1)
+                .filter(each -> inUnit || each.highest() > ConstantGenerator.NOTHING_DB)
+                .toList();
+        return courses.isEmpty() ? "" : new LevelChart(story, courses, inUnit).draw();
+    }
+
+    private static ReportPhrase title(List<LevelCourse> courses, boolean inUnit) {
+        if (inUnit) {
+            return ReportPhrase.ZERO_CHART;
+        }
+        return courses.stream().anyMatch(LevelCourse::wasTurned)
+                ? ReportPhrase.LEVEL_CHART
+                : ReportPhrase.BELOW_HIGHEST_CHART;
     }
 
     private String draw() {
         frame();
         boolean odd = false;
-        for (Turn turn : story.turns()) {
+        for (Turn turn : turns()) {
             odd = !odd;
             adjuster(turn, odd);
         }
-        trace();
-        story.turns().forEach(this::peak);
+        story.generator().forEach(this::generator);
+        courses.forEach(this::trace);
+        turns().forEach(this::peak);
         return svg.text();
     }
 
+    private List<Turn> turns() {
+        return story.turns().stream().filter(turn -> turn.inUnit() == inUnit).toList();
+    }
+
     private void frame() {
+        String unit = inUnit ? story.start().measurand().unit() : "dB";
         for (double mark : level.marks(6)) {
             svg.line("grid", LEFT, level.pixel(mark), RIGHT, level.pixel(mark))
-                    .words("mark end", LEFT - 6, level.pixel(mark) + 4, Numbers.plain(mark) + " dB");
+                    .words("mark end", LEFT - 6, level.pixel(mark) + 4, Numbers.plain(mark) + " " + unit);
         }
         for (double mark : time.marks(8)) {
             svg.words("mark middle", time.pixel(mark), BOTTOM + 16, Numbers.clock((long) (mark * 1e9)));
@@ -67,8 +102,8 @@ final class LevelChart {
     }
 
     private void adjuster(Turn turn, boolean odd) {
-        double from = time.pixel(turn.beginNanos() / 1e9);
-        double to = time.pixel(turn.endNanos() / 1e9);
+        double from = x(turn.beginNanos());
+        double to = x(turn.endNanos());
         int letters = (int) ((to - from) / 6.5);
         svg.box(odd ? "band odd" : "band", from, TOP - 18, to - from, BOTTOM - TOP + 18);
         if (letters >= 4) {
@@ -76,16 +111,23 @@ final class LevelChart {
         }
     }
 
+    private void generator(GeneratorTurn turn) {
+        if (!inUnit) {
+            double x = x(turn.tNanos());
+            svg.line("generator", x, TOP, x, BOTTOM).words("mark", x + 3, BOTTOM - 5, Gain.tenths(turn.changeDb()));
+        }
+    }
+
     /** One column of the paper shows the least and the greatest of its readings, so that no jump is lost. */
-    private void trace() {
+    private void trace(LevelCourse course) {
         svg.path("trace");
         double column = Double.NaN;
         double least = 0;
         double most = 0;
-        for (Trace.Stretch stretch : story.levels().trace()) {
-            double x = Math.rint(time.pixel(stretch.tNanos() / 1e9));
-            double top = level.pixel(toDb.applyAsDouble(stretch.most()));
-            double bottom = level.pixel(toDb.applyAsDouble(stretch.least()));
+        for (Trace.Stretch stretch : course.stretches()) {
+            double x = Math.rint(x(stretch.tNanos()));
+            double top = y(stretch.most() - course.zero());
+            double bottom = y(stretch.least() - course.zero());
             if (x != column) {
                 drawColumn(column, least, most);
                 column = x;
@@ -109,9 +151,16 @@ final class LevelChart {
     }
 
     private void peak(Turn turn) {
-        if (Double.isFinite(turn.best()) && turn.best() != 0) {
-            double y = level.pixel(Math.max(level.from(), toDb.applyAsDouble(turn.best())));
-            svg.line("best", time.pixel(turn.beginNanos() / 1e9), y, time.pixel(turn.endNanos() / 1e9), y);
+        if (Double.isFinite(turn.best())) {
+            svg.line("best", x(turn.beginNanos()), y(turn.best()), x(turn.endNanos()), y(turn.best()));
         }
+    }
+
+    private double x(long tNanos) {
+        return time.pixel(tNanos / 1e9);
+    }
+
+    private double y(double value) {
+        return level.pixel(Math.max(level.from(), value));
     }
 }

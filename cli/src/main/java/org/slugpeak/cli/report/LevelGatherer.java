@@ -14,13 +14,12 @@ final class LevelGatherer {
     /** Nobody takes back more settled values than this. */
     private static final int MOST_OPEN = 4096;
 
-    private final boolean isDb;
     private final int mostOpen;
 
     /** Readings that may yet be taken back. */
-    private final Deque<ReadingTaken> open = new ArrayDeque<>();
+    private final Deque<Scaled> open = new ArrayDeque<>();
 
-    private final Trace trace = new Trace();
+    private final LevelCourses courses = new LevelCourses();
     private final Map<String, Long> untrusted = new TreeMap<>();
     private long count;
     private long lastNanos;
@@ -29,17 +28,24 @@ final class LevelGatherer {
     private double lastValue = Double.NaN;
     private double smallestStep = Double.POSITIVE_INFINITY;
 
+    /** A reading, and what it is as if nobody had touched the generator. */
+    private record Scaled(ReadingTaken reading, ScaledLevel level, boolean ofTheSet) {}
+
     /** Only settled values, one for each step of a turn, can be taken back. */
-    LevelGatherer(String unit, boolean stepped) {
-        this.isDb = Gain.isDb(unit);
+    LevelGatherer(boolean stepped) {
         this.mostOpen = stepped ? MOST_OPEN : 0;
     }
 
-    void take(ReadingTaken it) {
-        open.addLast(it);
+    /** A reading with what it is on the scale of its moment; drawn unless it says nothing of the set. */
+    void take(ReadingTaken it, ScaledLevel level, boolean ofTheSet) {
+        open.addLast(new Scaled(it, level, ofTheSet));
         if (open.size() > mostOpen) {
             count(open.removeFirst());
         }
+    }
+
+    LevelCourses courses() {
+        return courses;
     }
 
     /** The last one was a mistake. */
@@ -47,7 +53,8 @@ final class LevelGatherer {
         open.pollLast();
     }
 
-    private void count(ReadingTaken it) {
+    private void count(Scaled scaled) {
+        ReadingTaken it = scaled.reading();
         count++;
         lastNanos = it.tNanos();
         lastSmoothed = it.smoothed();
@@ -56,13 +63,19 @@ final class LevelGatherer {
             untrusted.merge(condition.code(), 1L, Long::sum);
         }
         if (condition == Condition.OK) {
-            draw(it.reading().value());
+            step(it.reading().value());
+            draw(scaled);
         }
     }
 
-    private void draw(double value) {
-        drawn++;
-        trace.add(lastNanos, isDb ? value : Math.abs(value));
+    private void draw(Scaled scaled) {
+        if (scaled.ofTheSet()) {
+            drawn++;
+            courses.add(lastNanos, scaled.level());
+        }
+    }
+
+    private void step(double value) {
         double step = Math.abs(value - lastValue);
         if (step > 0) {
             smallestStep = Math.min(smallestStep, step);
@@ -80,13 +93,13 @@ final class LevelGatherer {
     }
 
     private Optional<ReadingTaken> last() {
-        return Optional.ofNullable(open.peekLast());
+        return Optional.ofNullable(open.peekLast()).map(Scaled::reading);
     }
 
     /** To be called when no more come. */
     Levels levels() {
         open.forEach(this::count);
         open.clear();
-        return new Levels(count, lastNanos, drawn, trace.stretches(), smallestStep, new TreeMap<>(untrusted));
+        return new Levels(count, lastNanos, drawn, courses.courses(), smallestStep, new TreeMap<>(untrusted));
     }
 }

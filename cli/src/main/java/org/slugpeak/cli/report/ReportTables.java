@@ -46,11 +46,12 @@ final class ReportTables {
                     Numbers.clock(turn.beginNanos()),
                     turn.adjuster(),
                     Integer.toString(turn.round()),
-                    Numbers.withUnit(turn.before(), unit),
-                    Numbers.withUnit(turn.best(), unit),
-                    Numbers.withUnit(turn.after(), unit),
+                    level(turn.before(), turn, unit),
+                    level(turn.best(), turn, unit),
+                    level(turn.after(), turn, unit),
                     Gain.signed(turn.gainDb()),
                     Double.isNaN(turn.sigmaDb()) ? "" : String.format(Locale.ROOT, "%.2f dB", turn.sigmaDb()),
+                    turn.inUnit() || turn.generatorDb() == 0 ? "" : Gain.tenths(turn.generatorDb()),
                     turn.ending().map(ReportTables::word).orElseGet(ReportPhrase.LEFT::of)));
         }
         return new ReportTable(
@@ -64,8 +65,13 @@ final class ReportTables {
                         ReportPhrase.AFTER.of(),
                         ReportPhrase.GAIN_COLUMN.of(),
                         ReportPhrase.SIGMA.of(),
+                        ReportPhrase.GENERATOR_COLUMN.of(),
                         ""),
                 rows);
+    }
+
+    private static String level(double level, Turn turn, String unit) {
+        return turn.inUnit() ? Numbers.withUnit(level, unit) : Gain.signed(level);
     }
 
     private static String word(Adjuster.Action action) {

@@ -12,6 +12,7 @@ import org.slugpeak.core.session.SessionStart;
  * @param plan name of the plan; empty where there was none
  * @param safety safety questions with their answers
  * @param levels what is told of the readings
+ * @param generator every turn of it that the readings followed
  * @param turns every adjuster turned, in order
  * @param notices what was said to the user
  * @param curve response curve, ascending in frequency
@@ -24,6 +25,7 @@ public record SessionStory(
         String plan,
         List<String> safety,
         Levels levels,
+        List<GeneratorTurn> generator,
         List<Turn> turns,
         List<Notice> notices,
         List<CurvePoint> curve,
@@ -31,6 +33,7 @@ public record SessionStory(
 
     public SessionStory {
         safety = List.copyOf(safety);
+        generator = List.copyOf(generator);
         turns = List.copyOf(turns);
         notices = List.copyOf(notices);
         curve = List.copyOf(curve);

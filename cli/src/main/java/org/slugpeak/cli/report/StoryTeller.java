@@ -16,6 +16,7 @@ import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -29,6 +30,7 @@ public final class StoryTeller {
 
     private final String name;
     private final SessionStart start;
+    private final ConstantGenerator scale;
     private final LevelGatherer levels;
     private final List<Turn> turns = new ArrayList<>();
     private final Map<String, Notice> notices = new LinkedHashMap<>();
@@ -41,8 +43,10 @@ public final class StoryTeller {
     private String plan = "";
     private String present = "";
     private Optional<Adjuster> begun = Optional.empty();
-    private double bestSigma = Double.NaN;
+    private ScaledLevel before = new ScaledLevel(0, false, Double.NaN);
+    private double bestSigmaDb = Double.NaN;
     private double bestSoFar = Double.NaN;
+    private long askedNanos;
 
     /**
      * Begins a story.
@@ -53,7 +57,9 @@ public final class StoryTeller {
     public StoryTeller(String name, SessionStart start) {
         this.name = name;
         this.start = start;
-        this.levels = new LevelGatherer(start.measurand().unit(), start.stepped());
+        this.scale = new ConstantGenerator(
+                start.measurand().unit(), start.settings().seek().signCounts());
+        this.levels = new LevelGatherer(start.stepped());
     }
 
     /**
@@ -63,6 +69,7 @@ public final class StoryTeller {
      */
     public void take(LogEntry entry) {
         SessionRecord record = entry.record();
+        record.tellFamily(scale);
         record.tellFamily(gathering);
         record.matchFamily(new StoryLine(entry.text(), present))
                 .ifPresent(words -> notice(record.tNanos(), entry.word().replace('-', ' '), words));
@@ -83,6 +90,7 @@ public final class StoryTeller {
                 plan,
                 safety,
                 levels.levels(),
+                scale.turns(),
                 turns,
                 List.copyOf(notices.values()),
                 curve.values().stream()
@@ -96,20 +104,25 @@ public final class StoryTeller {
         begun.ifPresent(it -> addTurn(it, Optional.empty(), levels.lastSmoothed(), Double.NaN));
     }
 
+    /** What the log says of a gain is believed, and only where it says nothing the levels are compared. */
     private void addTurn(Adjuster from, Optional<Adjuster.Action> ending, double after, double gainDb) {
-        String unit = start.measurand().unit();
-        double gain = Double.isNaN(gainDb) ? Gain.between(from.before(), after, unit) : gainDb;
-        boolean meaningful = !start.settings().seek().signCounts();
+        double start = before.value();
+        double end = scale.of(after).value();
+        boolean same = scale.of(after).scale() == before.scale();
+        double gain = before.inUnit() || !same ? Double.NaN : Double.isNaN(gainDb) ? end - start : gainDb;
+        double zero = before.inUnit() ? 0 : levels.courses().found();
         turns.add(new Turn(
                 from.name(),
                 rounds.merge(from.name(), 1, Integer::sum),
                 from.tNanos(),
                 levels.lastNanos(from.tNanos()),
-                from.before(),
-                bestSoFar,
-                after,
-                meaningful ? gain : Double.NaN,
-                Gain.spread(bestSigma, bestSoFar, unit),
+                before.inUnit(),
+                start - zero,
+                bestSoFar - zero,
+                Double.isNaN(gain) ? end - zero : start + gain - zero,
+                scale.changeDb(),
+                gain,
+                bestSigmaDb,
                 ending));
         begun = Optional.empty();
         present = "";
@@ -130,9 +143,20 @@ public final class StoryTeller {
         @Override
         public void frame(Frame it) {
             if (it instanceof ReadingTaken taken) {
-                levels.take(taken);
-                bestSoFar = taken.best();
-                bestSigma = taken.bestSigma();
+                levels.take(taken, scale.of(taken.reading().value()), !scale.isChecking());
+                bestSoFar = scale.of(taken.best()).value();
+                bestSigmaDb = before.inUnit()
+                        ? Double.NaN
+                        : Gain.spread(taken.bestSigma(), taken.best(), start.measurand().unit());
+            }
+        }
+
+        @Override
+        public void request(Request it) {
+            if (it instanceof Request.CutGenerator cut) {
+                askedNanos = cut.tNanos();
+            } else if (it instanceof Request.GeneratorChanged changed) {
+                levels.courses().generatorTurned(changed.tNanos(), askedNanos);
             }
         }
 
@@ -170,13 +194,21 @@ public final class StoryTeller {
     private void adjuster(Adjuster it) {
         if (it.action() == Adjuster.Action.BEGIN) {
             closeOpenTurn();
-            begun = Optional.of(it);
-            present = it.name();
-            bestSigma = Double.NaN;
-            bestSoFar = Double.NaN;
+            begin(it);
         } else {
-            Adjuster from = begun.orElse(it);
-            addTurn(from, Optional.of(it.action()), it.after(), it.gainDb());
+            if (begun.isEmpty()) {
+                begin(it);
+            }
+            addTurn(begun.orElse(it), Optional.of(it.action()), it.after(), it.gainDb());
         }
+    }
+
+    private void begin(Adjuster it) {
+        begun = Optional.of(it);
+        present = it.name();
+        before = scale.of(it.before());
+        levels.courses().begin(before);
+        bestSigmaDb = Double.NaN;
+        bestSoFar = Double.NaN;
     }
 }

@@ -47,6 +47,18 @@ final class Trace {
         stretches.add(one);
     }
 
+    /** What came since then is gone. */
+    void forget(long sinceNanos) {
+        while (!stretches.isEmpty() && stretches.get(stretches.size() - 1).tNanos > sinceNanos) {
+            stretches.remove(stretches.size() - 1);
+        }
+    }
+
+    void clear() {
+        stretches.clear();
+        widthNanos = SHORTEST_NANOS;
+    }
+
     List<Stretch> stretches() {
         return List.copyOf(stretches);
     }

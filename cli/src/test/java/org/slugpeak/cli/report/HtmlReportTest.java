@@ -44,7 +44,7 @@ class HtmlReportTest {
                 "<h1>Alignment report: Tarnfield 54A</h1>",
                 "25 November 2026, 09:00 UTC, 1:20 long",
                 "gained +9.20 dB in 4 adjustments",
-                "<td>T2 top</td><td>1</td><td>0.4 V</td><td>1.014 V</td><td>1.014 V</td><td>+8.08 dB</td>",
+                "<td>T2 top</td><td>1</td><td>+0.00 dB</td><td>+8.08 dB</td><td>+8.08 dB</td><td>+8.08 dB</td>",
                 "<td>chassis: mains transformer</td>",
                 "<td>over range: turn the generator down</td><td>2 x</td>",
                 "<td>1400 kHz</td><td>+38.0 kHz (+2.71 %)</td><td>+0.0 kHz (+0.00 %)</td>",
@@ -70,7 +70,7 @@ class HtmlReportTest {
         assertEquals(
                 List.of(
                         "Gain of each adjuster in dB",
-                        "Reading over time in dB below the highest",
+                        "Level over time in dB above the level as found, with the generator as it stood then",
                         "Response against generator frequency"),
                 charts.stream()
                         .map(each -> each.getElementsByTagName("title").item(0).getTextContent())

@@ -17,7 +17,7 @@ class PlainExportsTest {
         String text = MarkdownReport.of(List.of(Sessions.wholeJob("evening.jsonl")));
         assertTrue(text.startsWith("<!-- slugpeak report -->\n# Tarnfield 54A\n"), text);
         assertTrue(
-                text.contains("| 0:00 | T2 top | 1 | 0.4 V | 1.014 V | 1.014 V | +8.08 dB | 0.02 dB | done |"), text);
+                text.contains("| 0:00 | T2 top | 1 | +0.00 dB | +8.08 dB | +8.08 dB | +8.08 dB | 0.02 dB |  | done |"), text);
         assertTrue(text.contains("| chassis: mains transformer |"), text);
     }
 
@@ -32,15 +32,15 @@ class PlainExportsTest {
     void csvHasOneLineForEachReading() {
         StringWriter text = new StringWriter();
         CsvExport export = new CsvExport(text);
-        export.session("my, log");
+        export.session("my, log", Sessions.START);
         export.take(Sessions.reading(0, 0.5, 0.5));
         export.take(Sessions.begin(0, "T1 \"top\"", 0.5));
         export.take(Sessions.overRange(1.5));
         export.end();
         assertEquals("""
-                seconds,value,smoothed,best,condition,adjuster,session
-                0.0,0.5,0.5,0.5,ok,,"my, log"
-                1.5,,1.0,1.0,over-range,"T1 ""top\""","my, log"
+                seconds,value,smoothed,best,condition,adjuster,session,unit,constantGenerator,constantGeneratorUnit
+                0.0,0.5,0.5,0.5,ok,,"my, log",V,-6.020599913279624,dB
+                1.5,,1.0,1.0,over-range,"T1 ""top\""","my, log",V,,
                 """, text.toString());
     }
 
@@ -48,7 +48,7 @@ class PlainExportsTest {
     void csvOfASessionWithoutReadingsHasItsDialErrors() {
         StringWriter text = new StringWriter();
         CsvExport export = new CsvExport(text);
-        export.session("dial.jsonl");
+        export.session("dial.jsonl", Sessions.START);
         export.take(new Work.DialNoted(0, 1.4e6, -500, true));
         export.end();
         assertEquals("signalHz,dialErrorHz,when,session\n1400000.0,-500.0,after,dial.jsonl\n", text.toString());
@@ -60,11 +60,11 @@ class PlainExportsTest {
     void noTextBecomesAFormula(String name) {
         StringWriter text = new StringWriter();
         CsvExport export = new CsvExport(text);
-        export.session("a");
+        export.session("a", Sessions.START);
         export.take(Sessions.begin(0, name, 0.5));
         export.take(Sessions.reading(0, -0.5, -0.5));
         export.end();
-        assertTrue(text.toString().contains(",ok,'" + name + ",a\n"), text.toString());
+        assertTrue(text.toString().contains(",ok,'" + name + ",a,V,-6.020599913279624,dB\n"), text.toString());
         assertTrue(text.toString().contains("0.0,-0.5,"), "numbers stay numbers");
     }
 }

@@ -21,18 +21,18 @@ import org.slugpeak.core.session.Work;
 /** Sessions written by hand. */
 final class Sessions {
 
+    static final SessionStart START = new SessionStart(
+            1,
+            Instant.parse("2026-11-25T09:00:00Z"),
+            "sim:tarnfield",
+            Measurand.DC_VOLTS,
+            PeakSettings.defaults(),
+            "slugpeak 0.1.0");
+
     private Sessions() {}
 
     static StoryTeller teller(String name) {
-        return new StoryTeller(
-                name,
-                new SessionStart(
-                        1,
-                        Instant.parse("2026-11-25T09:00:00Z"),
-                        "sim:tarnfield",
-                        Measurand.DC_VOLTS,
-                        PeakSettings.defaults(),
-                        "slugpeak 0.1.0"));
+        return new StoryTeller(name, START);
     }
 
     static ReadingTaken reading(double seconds, double value, double best) {

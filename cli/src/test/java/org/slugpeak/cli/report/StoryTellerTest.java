@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.bridge.log.LogEntry;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakSettings;
@@ -140,7 +141,7 @@ class StoryTellerTest {
         teller.take(Sessions.line(new Said.Command(nanos(2), new Instruction.TakeBack())));
         Levels levels = teller.story("").levels();
         assertEquals(2, levels.count());
-        assertEquals(0.6, levels.highest().orElse(0));
+        assertEquals(Decibels.of(0.6), levels.courses().get(0).highest(), 1e-9);
         assertEquals(nanos(1), levels.lastNanos());
     }
 

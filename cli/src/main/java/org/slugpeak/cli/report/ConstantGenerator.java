@@ -1,0 +1,110 @@
+package org.slugpeak.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.FamilyListener;
+import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Logged;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
+
+/**
+ * Puts the levels of a session on one scale, as if nobody had touched the generator: every turn of it that the readings followed is
+ * taken out again. A scale lasts as long as levels can be compared; with a new resting reading, which belongs to a new meter point,
+ * and with another thing sought a new one begins. Around a zero the scale is the unit of the readings. One thread at a time.
+ */
+final class ConstantGenerator implements FamilyListener {
+
+    /** Stands for the decibels of nothing; far below what any meter shows. */
+    static final double NOTHING_DB = -400;
+
+    private final boolean isDb;
+    private final List<GeneratorTurn> turns = new ArrayList<>();
+    private int scale;
+    private boolean signCounts;
+    private double rest;
+    private double changeDb;
+    private boolean checking;
+
+    /**
+     * Begins with the generator as it stands.
+     *
+     * @param unit of the levels
+     * @param signCounts whether a zero is sought first
+     */
+    ConstantGenerator(String unit, boolean signCounts) {
+        this.isDb = Gain.isDb(unit);
+        this.signCounts = signCounts;
+    }
+
+    /** Whether a check moves the generator just now, so that readings say nothing of the set. */
+    boolean isChecking() {
+        return checking;
+    }
+
+    /** By how much the generator is above where it stood at the beginning of the scale, dB of readings. */
+    double changeDb() {
+        return changeDb;
+    }
+
+    /** Every turn so far that the readings followed. */
+    List<GeneratorTurn> turns() {
+        return turns;
+    }
+
+    /** A level on the present scale; NaN stays NaN. */
+    ScaledLevel of(double level) {
+        return new ScaledLevel(scale, signCounts, signCounts ? level - rest : dB(level));
+    }
+
+    private double dB(double level) {
+        double levelDb = isDb ? level : Decibels.of(Math.abs(level - rest));
+        return Double.isNaN(levelDb) ? Double.NaN : Math.max(NOTHING_DB, levelDb - changeDb);
+    }
+
+    @Override
+    public void caution(Caution it) {
+        if (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST) {
+            rest = isDb ? 0 : checked.figures().figure();
+            begin();
+        }
+    }
+
+    @Override
+    public void request(Request it) {
+        if (it instanceof Request.GeneratorChanged changed) {
+            changeDb += changed.changeDb();
+            turns.add(new GeneratorTurn(changed.tNanos(), changed.changeDb()));
+        } else if (it instanceof Request.Asked) {
+            checking = true;
+        } else if (it instanceof Request.CheckOver || it instanceof Request.CheckDropped) {
+            checking = false;
+        }
+    }
+
+    /** A log tells the moves of a check in words. */
+    @Override
+    public void logged(Logged it) {
+        if (it.topic() == Logged.Topic.ASKED) {
+            checking = true;
+        }
+    }
+
+    @Override
+    public void said(Said it) {
+        if (it instanceof Said.Command command
+                && command.instruction() instanceof Instruction.Find find
+                && find.seek().signCounts() != signCounts) {
+            signCounts = !signCounts;
+            begin();
+        }
+    }
+
+    private void begin() {
+        scale++;
+        changeDb = 0;
+    }
+}

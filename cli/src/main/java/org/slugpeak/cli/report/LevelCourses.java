@@ -1,0 +1,68 @@
+package org.slugpeak.cli.report;
+
+import java.util.List;
+import java.util.TreeMap;
+
+/** Gathers {@link LevelCourse}s. One thread at a time. */
+final class LevelCourses {
+
+    /** More meter points than any set has; what comes later is not drawn. */
+    private static final int MOST = 64;
+
+    /** How long the readings take to follow a hand at the generator, until the turn is told; chosen. */
+    private static final long TURNING_NANOS = 3_000_000_000L;
+
+    private final TreeMap<Integer, LevelCourse> gathered = new TreeMap<>();
+    private final Trace trace = new Trace();
+    private int scale;
+    private boolean inUnit;
+    private double found = Double.NaN;
+
+    /** A level on its scale. */
+    void add(long tNanos, ScaledLevel level) {
+        turnTo(level);
+        trace.add(tNanos, level.value());
+    }
+
+    /** The level before an adjuster; the first one on a scale is how the set was found. */
+    void begin(ScaledLevel before) {
+        turnTo(before);
+        if (Double.isNaN(found)) {
+            found = before.value();
+        }
+    }
+
+    /** The level as it was found on the present scale; NaN before the first adjuster. */
+    double found() {
+        return found;
+    }
+
+    /** The generator was turned until now: what was read meanwhile is on neither side of it. */
+    void generatorTurned(long tNanos, long askedNanos) {
+        trace.forget(Math.max(askedNanos, tNanos - TURNING_NANOS));
+    }
+
+    /** Those in which something was turned; all where nothing was. */
+    List<LevelCourse> courses() {
+        close();
+        List<LevelCourse> turned =
+                gathered.values().stream().filter(LevelCourse::wasTurned).toList();
+        return turned.isEmpty() ? List.copyOf(gathered.values()) : turned;
+    }
+
+    private void turnTo(ScaledLevel level) {
+        if (level.scale() != scale) {
+            close();
+            scale = level.scale();
+            inUnit = level.inUnit();
+            found = Double.NaN;
+            trace.clear();
+        }
+    }
+
+    private void close() {
+        if (gathered.size() < MOST && (!Double.isNaN(found) || !trace.stretches().isEmpty())) {
+            gathered.put(scale, new LevelCourse(scale, inUnit, found, trace.stretches()));
+        }
+    }
+}
