@@ -54,8 +54,7 @@ public final class HtmlReport {
         Summary.lines(story)
                 .forEach(line -> page.append("<p>").append(Html.escape(line)).append("</p>\n"));
         figure(page, ReportPhrase.GAIN.of(), GainChart.svg(story.turns()));
-        figure(page, ReportPhrase.OVER_TIME.of(), LevelChart.svg(story));
-        figure(page, ReportPhrase.ZERO_OVER_TIME.of(), LevelChart.zeroSvg(story));
+        LevelChart.svgs(story).forEach(chart -> figure(page, ReportPhrase.OVER_TIME.of(), chart));
         ReportTables.of(story).forEach(each -> table(page, each));
         ReportTables.course(story).ifPresent(course -> folded(page, course));
         page.append("</section>\n");

@@ -1,11 +1,12 @@
 package org.slugpeak.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.slugpeak.cli.words.ReportPhrase;
 
 /**
- * The levels over time with the adjusters and their peaks: decibels as if nobody had touched the generator, or around a zero the
- * readings themselves. Each course has its own zero; where the generator was turned stands a line with its decibels.
+ * The levels of one course over time with the adjusters and their peaks: decibels as if nobody had touched the generator, or around a
+ * zero the readings themselves. Where the generator was turned stands a line with its decibels.
  */
 final class LevelChart {
 
@@ -20,77 +21,68 @@ final class LevelChart {
     private static final double DEEPEST_DB = -40;
 
     private final SessionStory story;
-    private final List<LevelCourse> courses;
-    private final boolean inUnit;
+    private final LevelCourse course;
     private final Axis time;
     private final Axis level;
     private final Svg svg;
 
-    private LevelChart(SessionStory story, List<LevelCourse> courses, boolean inUnit) {
+    private LevelChart(SessionStory story, LevelCourse course, long endNanos) {
         this.story = story;
-        this.courses = courses;
-        this.inUnit = inUnit;
-        this.time = new Axis(0, Math.max(1, story.lengthNanos() / 1e9), LEFT, RIGHT);
-        double most = courses.stream()
-                .mapToDouble(each -> each.highest() - each.zero())
-                .max()
-                .orElse(0);
-        double least = courses.stream()
-                .mapToDouble(each -> each.lowest() - each.zero())
-                .min()
-                .orElse(0);
-        this.level = inUnit
-                ? new Axis(Math.min(least, 0), Math.max(most, 0), BOTTOM, TOP)
+        this.course = course;
+        double begin = course.beginNanos() / 1e9;
+        this.time = new Axis(begin, Math.max(begin + 1, endNanos / 1e9), LEFT, RIGHT);
+        double most = course.highest() - course.zero();
+        double least = course.lowest() - course.zero();
+        this.level = course.inUnit()
+                ? new Axis(Math.min(least, 0), Math.max(Math.max(most, 0), Math.min(least, 0) + Double.MIN_NORMAL), BOTTOM, TOP)
                 : new Axis(Math.max(most + DEEPEST_DB, Math.min(most - 1, least)), most + 0.5, BOTTOM, TOP);
-        this.svg = new Svg(WIDTH, HEIGHT, title(courses, inUnit).of());
+        this.svg = new Svg(WIDTH, HEIGHT, title(course).of());
     }
 
-    /** The chart in decibels; empty where there is nothing to show: fewer than two readings, or none that is more than nothing. */
-    static String svg(SessionStory story) {
-        return svg(story, false);
+    /** One chart for each course in which there is something to show: two readings or more, of which one is more than nothing. */
+    static List<String> svgs(SessionStory story) {
+        List<LevelCourse> courses = story.levels().courses();
+        List<String> charts = new ArrayList<>();
+        for (int i = 0; i < courses.size(); i++) {
+            LevelCourse course = courses.get(i);
+            long end = i + 1 < courses.size() ? courses.get(i + 1).beginNanos() : story.lengthNanos();
+            if (course.isWorthDrawing()) {
+                charts.add(new LevelChart(story, course, end).draw());
+            }
+        }
+        return charts;
     }
 
-    /** The chart in the unit of the readings; empty where no zero was sought. */
-    static String zeroSvg(SessionStory story) {
-        return svg(story, true);
-    }
-
-    private static String svg(SessionStory story, boolean inUnit) {
-        List<LevelCourse> courses = story.levels().courses().stream()
-                .filter(each -> each.inUnit() == inUnit && each.stretches().size() > 1)
-                .filter(each -> inUnit || each.highest() > ConstantGenerator.NOTHING_DB)
-                .toList();
-        return courses.isEmpty() ? "" : new LevelChart(story, courses, inUnit).draw();
-    }
-
-    private static ReportPhrase title(List<LevelCourse> courses, boolean inUnit) {
-        if (inUnit) {
+    private static ReportPhrase title(LevelCourse course) {
+        if (course.inUnit()) {
             return ReportPhrase.ZERO_CHART;
         }
-        return courses.stream().anyMatch(LevelCourse::wasTurned)
-                ? ReportPhrase.LEVEL_CHART
-                : ReportPhrase.BELOW_HIGHEST_CHART;
+        return course.wasTurned() ? ReportPhrase.LEVEL_CHART : ReportPhrase.BELOW_HIGHEST_CHART;
     }
 
     private String draw() {
         frame();
+        List<Turn> turns =
+                story.turns().stream().filter(turn -> isShown(turn.beginNanos())).toList();
         boolean odd = false;
-        for (Turn turn : turns()) {
+        for (Turn turn : turns) {
             odd = !odd;
             adjuster(turn, odd);
         }
-        story.generator().forEach(this::generator);
-        courses.forEach(this::trace);
-        turns().forEach(this::peak);
+        if (!course.inUnit()) {
+            story.generator().stream().filter(turn -> isShown(turn.tNanos())).forEach(this::generator);
+        }
+        trace();
+        turns.forEach(this::peak);
         return svg.text();
     }
 
-    private List<Turn> turns() {
-        return story.turns().stream().filter(turn -> turn.inUnit() == inUnit).toList();
+    private boolean isShown(long tNanos) {
+        return tNanos >= course.beginNanos() && tNanos / 1e9 <= time.to();
     }
 
     private void frame() {
-        String unit = inUnit ? story.start().measurand().unit() : "dB";
+        String unit = course.inUnit() ? story.start().measurand().unit() : "dB";
         for (double mark : level.marks(6)) {
             svg.line("grid", LEFT, level.pixel(mark), RIGHT, level.pixel(mark))
                     .words("mark end", LEFT - 6, level.pixel(mark) + 4, Numbers.plain(mark) + " " + unit);
@@ -112,14 +104,12 @@ final class LevelChart {
     }
 
     private void generator(GeneratorTurn turn) {
-        if (!inUnit) {
-            double x = x(turn.tNanos());
-            svg.line("generator", x, TOP, x, BOTTOM).words("mark", x + 3, BOTTOM - 5, Gain.tenths(turn.changeDb()));
-        }
+        double x = x(turn.tNanos());
+        svg.line("generator", x, TOP, x, BOTTOM).words("mark", x + 3, BOTTOM - 5, Gain.tenths(turn.changeDb()));
     }
 
     /** One column of the paper shows the least and the greatest of its readings, so that no jump is lost. */
-    private void trace(LevelCourse course) {
+    private void trace() {
         svg.path("trace");
         double column = Double.NaN;
         double least = 0;
@@ -157,7 +147,7 @@ final class LevelChart {
     }
 
     private double x(long tNanos) {
-        return time.pixel(tNanos / 1e9);
+        return time.pixel(Math.min(time.to(), tNanos / 1e9));
     }
 
     private double y(double value) {

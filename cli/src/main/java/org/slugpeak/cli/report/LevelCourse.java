@@ -7,10 +7,11 @@ import java.util.List;
  *
  * @param scale its number, from 0
  * @param inUnit whether levels are in the unit of the readings, as around a zero, rather than in dB
+ * @param beginNanos when its first level or adjuster came
  * @param found the level as it was found, before the first adjuster; NaN where none was turned
  * @param stretches of time, ascending
  */
-record LevelCourse(int scale, boolean inUnit, double found, List<Trace.Stretch> stretches) {
+record LevelCourse(int scale, boolean inUnit, long beginNanos, double found, List<Trace.Stretch> stretches) {
 
     LevelCourse {
         stretches = List.copyOf(stretches);
@@ -18,6 +19,10 @@ record LevelCourse(int scale, boolean inUnit, double found, List<Trace.Stretch> 
 
     boolean wasTurned() {
         return !Double.isNaN(found);
+    }
+
+    boolean isWorthDrawing() {
+        return stretches.size() > 1 && (inUnit || highest() > ConstantGenerator.NOTHING_DB);
     }
 
     double highest() {

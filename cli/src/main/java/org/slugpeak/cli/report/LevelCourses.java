@@ -16,17 +16,18 @@ final class LevelCourses {
     private final Trace trace = new Trace();
     private int scale;
     private boolean inUnit;
+    private long beginNanos = -1;
     private double found = Double.NaN;
 
     /** A level on its scale. */
     void add(long tNanos, ScaledLevel level) {
-        turnTo(level);
+        turnTo(tNanos, level);
         trace.add(tNanos, level.value());
     }
 
     /** The level before an adjuster; the first one on a scale is how the set was found. */
-    void begin(ScaledLevel before) {
-        turnTo(before);
+    void begin(long tNanos, ScaledLevel before) {
+        turnTo(tNanos, before);
         if (Double.isNaN(found)) {
             found = before.value();
         }
@@ -50,19 +51,23 @@ final class LevelCourses {
         return turned.isEmpty() ? List.copyOf(gathered.values()) : turned;
     }
 
-    private void turnTo(ScaledLevel level) {
+    private void turnTo(long tNanos, ScaledLevel level) {
         if (level.scale() != scale) {
             close();
             scale = level.scale();
             inUnit = level.inUnit();
             found = Double.NaN;
+            beginNanos = -1;
             trace.clear();
+        }
+        if (beginNanos < 0) {
+            beginNanos = tNanos;
         }
     }
 
     private void close() {
         if (gathered.size() < MOST && (!Double.isNaN(found) || !trace.stretches().isEmpty())) {
-            gathered.put(scale, new LevelCourse(scale, inUnit, found, trace.stretches()));
+            gathered.put(scale, new LevelCourse(scale, inUnit, beginNanos, found, trace.stretches()));
         }
     }
 }

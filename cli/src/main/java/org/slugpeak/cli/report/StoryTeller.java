@@ -207,7 +207,7 @@ public final class StoryTeller {
         begun = Optional.of(it);
         present = it.name();
         before = scale.of(it.before());
-        levels.courses().begin(before);
+        levels.courses().begin(it.tNanos(), before);
         bestSigmaDb = Double.NaN;
         bestSoFar = Double.NaN;
     }

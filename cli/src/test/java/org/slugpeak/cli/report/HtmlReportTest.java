@@ -75,7 +75,7 @@ class HtmlReportTest {
                 charts.stream()
                         .map(each -> each.getElementsByTagName("title").item(0).getTextContent())
                         .toList());
-        assertEquals(4, charts.get(0).getElementsByTagName("rect").getLength(), "a bar for each turn");
+        assertEquals(2, charts.get(0).getElementsByTagName("rect").getLength(), "a bar for each adjuster");
     }
 
     @Test
