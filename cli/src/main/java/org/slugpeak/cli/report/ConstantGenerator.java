@@ -1,9 +1,12 @@
 package org.slugpeak.cli.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Instruction;
@@ -13,8 +16,8 @@ import org.slugpeak.core.session.Said;
 
 /**
  * Puts the levels of a session on one scale, as if nobody had touched the generator: every turn of it that the readings followed is
- * taken out again. A scale lasts as long as levels can be compared; with a new resting reading, which belongs to a new meter point,
- * and with another thing sought a new one begins. Around a zero the scale is the unit of the readings. One thread at a time.
+ * taken out again. A scale lasts as long as levels can be compared; at another meter point, with
+ * another resting reading and with another thing sought a new one begins. Around a zero the scale is the unit of the readings. One thread at a time.
  */
 final class ConstantGenerator implements FamilyListener {
 
@@ -25,6 +28,8 @@ final class ConstantGenerator implements FamilyListener {
     private final List<GeneratorTurn> turns = new ArrayList<>();
     private int scale;
     private boolean signCounts;
+    private final Map<String, Double> rests = new HashMap<>();
+    private String point = "";
     private double rest;
     private double changeDb;
     private boolean checking;
@@ -69,6 +74,7 @@ final class ConstantGenerator implements FamilyListener {
     public void caution(Caution it) {
         if (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST) {
             rest = isDb ? 0 : checked.figures().figure();
+            rests.put(point, rest);
             begin();
         }
     }
@@ -95,11 +101,34 @@ final class ConstantGenerator implements FamilyListener {
 
     @Override
     public void said(Said it) {
-        if (it instanceof Said.Command command
-                && command.instruction() instanceof Instruction.Find find
-                && find.seek().signCounts() != signCounts) {
-            signCounts = !signCounts;
-            begin();
+        if (it instanceof Said.Command command) {
+            if (command.instruction() instanceof Instruction.Level level) {
+                level(level.command());
+            } else if (command.instruction() instanceof Instruction.Find find
+                    && find.seek().signCounts() != signCounts) {
+                signCounts = !signCounts;
+                begin();
+            }
+        }
+    }
+
+    private void level(LevelCommand command) {
+        if (command.verb() == LevelCommand.Verb.POINT) {
+            at(command.detail());
+        } else if (command.verb() == LevelCommand.Verb.CANCEL) {
+            checking = false;
+        }
+    }
+
+    /** What one point rests at says nothing of another; where a point is met again, its rest is known still. */
+    private void at(String newPoint) {
+        if (!newPoint.equals(point)) {
+            boolean moved = !point.isEmpty();
+            point = newPoint;
+            if (moved) {
+                rest = rests.getOrDefault(newPoint, 0.0);
+                begin();
+            }
         }
     }
 

@@ -20,37 +20,41 @@ final class LevelChart {
     /** Deeper than this below the highest nothing is told apart by eye. */
     private static final double DEEPEST_DB = -40;
 
+    /** As long without a reading is a gap; a thinned course has no shorter ones. The same as for a source that has fallen silent. */
+    private static final long SILENCE_NANOS = 2_000_000_000L;
+
     private final SessionStory story;
     private final LevelCourse course;
     private final Axis time;
     private final Axis level;
+    private final long gapNanos;
     private final Svg svg;
 
-    private LevelChart(SessionStory story, LevelCourse course, long endNanos) {
+    private LevelChart(SessionStory story, LevelCourse course) {
         this.story = story;
         this.course = course;
         double begin = course.beginNanos() / 1e9;
-        this.time = new Axis(begin, Math.max(begin + 1, endNanos / 1e9), LEFT, RIGHT);
+        double end = course.endNanos() / 1e9;
+        this.time = new Axis(begin, Math.max(begin + 1, end), LEFT, RIGHT);
+        this.gapNanos = Math.max(SILENCE_NANOS, 4 * (course.endNanos() - course.beginNanos()) / Trace.MOST_STRETCHES);
         double most = course.highest() - course.zero();
         double least = course.lowest() - course.zero();
         this.level = course.inUnit()
-                ? new Axis(Math.min(least, 0), Math.max(Math.max(most, 0), Math.min(least, 0) + Double.MIN_NORMAL), BOTTOM, TOP)
+                ? new Axis(
+                        Math.min(least, 0),
+                        Math.max(Math.max(most, 0), Math.min(least, 0) + Double.MIN_NORMAL),
+                        BOTTOM,
+                        TOP)
                 : new Axis(Math.max(most + DEEPEST_DB, Math.min(most - 1, least)), most + 0.5, BOTTOM, TOP);
         this.svg = new Svg(WIDTH, HEIGHT, title(course).of());
     }
 
     /** One chart for each course in which there is something to show: two readings or more, of which one is more than nothing. */
     static List<String> svgs(SessionStory story) {
-        List<LevelCourse> courses = story.levels().courses();
-        List<String> charts = new ArrayList<>();
-        for (int i = 0; i < courses.size(); i++) {
-            LevelCourse course = courses.get(i);
-            long end = i + 1 < courses.size() ? courses.get(i + 1).beginNanos() : story.lengthNanos();
-            if (course.isWorthDrawing()) {
-                charts.add(new LevelChart(story, course, end).draw());
-            }
-        }
-        return charts;
+        return story.levels().courses().stream()
+                .filter(LevelCourse::isWorthDrawing)
+                .map(course -> new LevelChart(story, course).draw())
+                .toList();
     }
 
     private static ReportPhrase title(LevelCourse course) {
@@ -62,8 +66,9 @@ final class LevelChart {
 
     private String draw() {
         frame();
-        List<Turn> turns =
-                story.turns().stream().filter(turn -> isShown(turn.beginNanos())).toList();
+        List<Turn> turns = story.turns().stream()
+                .filter(turn -> isShown(turn.beginNanos()))
+                .toList();
         boolean odd = false;
         for (Turn turn : turns) {
             odd = !odd;
@@ -108,13 +113,26 @@ final class LevelChart {
         svg.line("generator", x, TOP, x, BOTTOM).words("mark", x + 3, BOTTOM - 5, Gain.tenths(turn.changeDb()));
     }
 
-    /** One column of the paper shows the least and the greatest of its readings, so that no jump is lost. */
+    /** A line for each run without a gap. */
     private void trace() {
+        List<Trace.Stretch> run = new ArrayList<>();
+        for (Trace.Stretch stretch : course.stretches()) {
+            if (!run.isEmpty() && stretch.tNanos() - run.get(run.size() - 1).tNanos() > gapNanos) {
+                line(run);
+                run.clear();
+            }
+            run.add(stretch);
+        }
+        line(run);
+    }
+
+    /** One column of the paper shows the least and the greatest of its readings, so that no jump is lost. */
+    private void line(List<Trace.Stretch> run) {
         svg.path("trace");
         double column = Double.NaN;
         double least = 0;
         double most = 0;
-        for (Trace.Stretch stretch : course.stretches()) {
+        for (Trace.Stretch stretch : run) {
             double x = Math.rint(x(stretch.tNanos()));
             double top = y(stretch.most() - course.zero());
             double bottom = y(stretch.least() - course.zero());

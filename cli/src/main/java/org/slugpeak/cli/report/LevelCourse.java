@@ -25,6 +25,12 @@ record LevelCourse(int scale, boolean inUnit, long beginNanos, double found, Lis
         return stretches.size() > 1 && (inUnit || highest() > ConstantGenerator.NOTHING_DB);
     }
 
+    long endNanos() {
+        return stretches.isEmpty()
+                ? beginNanos
+                : stretches.get(stretches.size() - 1).tNanos();
+    }
+
     double highest() {
         return stretches.stream().mapToDouble(Trace.Stretch::most).max().orElse(Double.NaN);
     }

@@ -17,6 +17,7 @@ final class LevelCourses {
     private int scale;
     private boolean inUnit;
     private long beginNanos = -1;
+    private long endNanos;
     private double found = Double.NaN;
 
     /** A level on its scale. */
@@ -43,6 +44,11 @@ final class LevelCourses {
         trace.forget(Math.max(askedNanos, tNanos - TURNING_NANOS));
     }
 
+    /** An adjuster was left. */
+    void end(long tNanos) {
+        endNanos = tNanos;
+    }
+
     /** Those in which something was turned; all where nothing was. */
     List<LevelCourse> courses() {
         close();
@@ -51,8 +57,12 @@ final class LevelCourses {
         return turned.isEmpty() ? List.copyOf(gathered.values()) : turned;
     }
 
+    /** Between the last adjuster and another scale only clips were moved. */
     private void turnTo(long tNanos, ScaledLevel level) {
         if (level.scale() != scale) {
+            if (!Double.isNaN(found)) {
+                trace.forget(endNanos);
+            }
             close();
             scale = level.scale();
             inUnit = level.inUnit();
@@ -66,7 +76,8 @@ final class LevelCourses {
     }
 
     private void close() {
-        if (gathered.size() < MOST && (!Double.isNaN(found) || !trace.stretches().isEmpty())) {
+        if (gathered.size() < MOST
+                && (!Double.isNaN(found) || !trace.stretches().isEmpty())) {
             gathered.put(scale, new LevelCourse(scale, inUnit, beginNanos, found, trace.stretches()));
         }
     }

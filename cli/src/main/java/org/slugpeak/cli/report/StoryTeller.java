@@ -147,7 +147,10 @@ public final class StoryTeller {
                 bestSoFar = scale.of(taken.best()).value();
                 bestSigmaDb = before.inUnit()
                         ? Double.NaN
-                        : Gain.spread(taken.bestSigma(), taken.best(), start.measurand().unit());
+                        : Gain.spread(
+                                taken.bestSigma(),
+                                taken.best(),
+                                start.measurand().unit());
             }
         }
 
@@ -200,6 +203,7 @@ public final class StoryTeller {
                 begin(it);
             }
             addTurn(begun.orElse(it), Optional.of(it.action()), it.after(), it.gainDb());
+            levels.courses().end(it.tNanos());
         }
     }
 

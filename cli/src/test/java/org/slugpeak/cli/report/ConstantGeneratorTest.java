@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Instruction;
@@ -66,6 +68,21 @@ class ConstantGeneratorTest {
         tell(volts, new Request.GeneratorChanged(0, -6), restAt(0.1));
         assertNotEquals(before, volts.of(1).scale());
         assertEquals(0, volts.changeDb());
+    }
+
+    @Test
+    void aPointThatIsMetAgainRestsWhereItDid() {
+        tell(volts, at(MeterPoint.DETECTOR), restAt(0.1), at(MeterPoint.DISCRIMINATOR));
+        assertEquals(0, volts.of(1).value(), 1e-12, "nothing is known of its rest");
+        int there = volts.of(1).scale();
+        tell(volts, at(MeterPoint.DISCRIMINATOR));
+        assertEquals(there, volts.of(1).scale(), "the clips stayed");
+        tell(volts, at(MeterPoint.DETECTOR));
+        assertEquals(0, volts.of(1.1).value(), 1e-12);
+    }
+
+    private static SessionRecord at(MeterPoint point) {
+        return new Said.Command(0, new Instruction.Level(LevelCommand.at(point)));
     }
 
     @Test

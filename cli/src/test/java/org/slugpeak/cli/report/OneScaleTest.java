@@ -72,7 +72,8 @@ class OneScaleTest {
     @Test
     void whileTheGeneratorIsTurnedNothingIsDrawn() {
         work(List.of(6.0));
-        List<Trace.Stretch> stretches = teller.story("").levels().courses().get(0).stretches();
+        List<Trace.Stretch> stretches =
+                teller.story("").levels().courses().get(0).stretches();
         assertTrue(stretches.stream().allMatch(each -> each.most() < 1e-6 || each.least() > 5.99), stretches::toString);
     }
 
@@ -89,17 +90,18 @@ class OneScaleTest {
     @Test
     void twoMeterPointsHaveTwoCoursesEachFromWhatWasFoundThere() {
         work(List.of(6.0));
-        tell(new Caution.Checked(
-                Sessions.nanos(seconds),
-                CheckKind.REST,
-                CheckFigures.of(0.5)));
+        tell(new Caution.Checked(Sessions.nanos(seconds), CheckKind.REST, CheckFigures.of(0.5)));
         tell(Sessions.begin(seconds, "C", 1.5));
         readings(2.5);
         tell(Sessions.done(seconds, "C", 1.5, 2.5, 6.02));
         SessionStory story = teller.story("");
         assertEquals(2, story.levels().courses().size());
         assertEquals(0, story.turns().get(1).before(), 1e-9);
-        assertEquals(6.02, story.levels().courses().get(1).highest() - story.levels().courses().get(1).zero(), 0.01);
+        assertEquals(
+                6.02,
+                story.levels().courses().get(1).highest()
+                        - story.levels().courses().get(1).zero(),
+                0.01);
     }
 
     /** "-88.8 dB" for a discriminator that was set to zero says nothing. */

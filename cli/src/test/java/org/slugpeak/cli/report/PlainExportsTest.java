@@ -17,7 +17,8 @@ class PlainExportsTest {
         String text = MarkdownReport.of(List.of(Sessions.wholeJob("evening.jsonl")));
         assertTrue(text.startsWith("<!-- slugpeak report -->\n# Tarnfield 54A\n"), text);
         assertTrue(
-                text.contains("| 0:00 | T2 top | 1 | +0.00 dB | +8.08 dB | +8.08 dB | +8.08 dB | 0.02 dB |  | done |"), text);
+                text.contains("| 0:00 | T2 top | 1 | +0.00 dB | +8.08 dB | +8.08 dB | +8.08 dB | 0.02 dB |  | done |"),
+                text);
         assertTrue(text.contains("| chassis: mains transformer |"), text);
     }
 
