@@ -107,7 +107,7 @@ public final class PlanGuide implements Guide {
         proved = false;
         Optional<Order.End> end = proving;
         proving = Optional.empty();
-        end.ifPresent(it -> analysis.adjusterEnded(it.action()));
+        end.ifPresent(it -> analysis.adjusterEnded(it.action(), it.gainDb()));
     }
 
     private List<LevelCommand> wishesHere() {
@@ -168,7 +168,7 @@ public final class PlanGuide implements Guide {
         public void end(Order.End it) {
             List<LevelCommand> proofs = it.action() == Adjuster.Action.DONE ? wishes.proofs() : List.of();
             if (proofs.isEmpty()) {
-                analysis.adjusterEnded(it.action());
+                analysis.adjusterEnded(it.action(), it.gainDb());
             } else {
                 proving = Optional.of(it);
                 command(analysis, proofs);

@@ -7,9 +7,7 @@ import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
-import org.slugpeak.core.plan.LevelRange;
 import org.slugpeak.core.plan.PlanStep;
-import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Stage;
 
 /**
@@ -37,27 +35,12 @@ final class StepWishes {
             highVolts = named.get().highVolts();
             commands.add(LevelCommand.at(named.get()));
         }
-        double wantedVolts = highVolts(newStep.setup(), named);
+        double wantedVolts = newStep.setup().highVolts();
         if (wantedVolts != highVolts) {
             highVolts = wantedVolts;
             commands.add(LevelCommand.below(wantedVolts));
         }
         return commands;
-    }
-
-    /** A step whose plan says neither window nor point inherits none. */
-    private static double highVolts(Setup setup, Optional<MeterPoint> named) {
-        double ofPoint = named.map(MeterPoint::highVolts).orElse(Double.POSITIVE_INFINITY);
-        return setup.level().map(StepWishes::highVolts).orElse(ofPoint);
-    }
-
-    /** Volts and millivolts are understood; of anything else nobody knows how many volts it is. */
-    private static double highVolts(LevelRange level) {
-        return switch (level.unit()) {
-            case LevelRange.VOLTS -> level.high();
-            case "mV" -> level.high() / 1e3;
-            default -> Double.POSITIVE_INFINITY;
-        };
     }
 
     /** A check that the plan wants at the end of the stage that was begun last, and what it needs to know. */

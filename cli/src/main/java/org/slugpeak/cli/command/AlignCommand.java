@@ -80,6 +80,9 @@ public final class AlignCommand implements Callable<Integer> {
     @Option(names = "--no-halving")
     private boolean withoutHalvings;
 
+    @Option(names = "--law")
+    private boolean law;
+
     @Mixin
     private SafetyOptions safety = new SafetyOptions();
 
@@ -138,6 +141,9 @@ public final class AlignCommand implements Callable<Integer> {
         }
         if (!withoutHalvings) {
             progress.withHalvings();
+        }
+        if (law) {
+            progress.withLaw();
         }
         return progress;
     }

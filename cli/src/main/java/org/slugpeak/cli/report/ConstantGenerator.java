@@ -1,14 +1,16 @@
 package org.slugpeak.cli.report;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.FamilyListener;
+import org.slugpeak.core.session.HeardScale;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.Request;
@@ -16,8 +18,8 @@ import org.slugpeak.core.session.Said;
 
 /**
  * Puts the levels of a session on one scale, as if nobody had touched the generator: every turn of it that the readings followed is
- * taken out again. A scale lasts as long as levels can be compared; at another meter point, with
- * another resting reading and with another thing sought a new one begins. Around a zero the scale is the unit of the readings. One thread at a time.
+ * taken out again, by the law of the detector where that was measured. A scale lasts as long as levels can be compared; at another meter point, with
+ * another resting reading or law and with another thing sought a new one begins. Around a zero the scale is the unit of the readings. One thread at a time.
  */
 final class ConstantGenerator implements FamilyListener {
 
@@ -28,9 +30,7 @@ final class ConstantGenerator implements FamilyListener {
     private final List<GeneratorTurn> turns = new ArrayList<>();
     private int scale;
     private boolean signCounts;
-    private final Map<String, Double> rests = new HashMap<>();
-    private String point = "";
-    private double rest;
+    private final HeardScale heard = new HeardScale();
     private double changeDb;
     private boolean checking;
 
@@ -62,19 +62,41 @@ final class ConstantGenerator implements FamilyListener {
 
     /** A level on the present scale; NaN stays NaN. */
     ScaledLevel of(double level) {
-        return new ScaledLevel(scale, signCounts, signCounts ? level - rest : dB(level));
+        return new ScaledLevel(scale, signCounts, signCounts ? heard.scale().aboveRest(level) : dB(level));
     }
 
     private double dB(double level) {
-        double levelDb = isDb ? level : Decibels.of(Math.abs(level - rest));
+        double levelDb = isDb ? level : Decibels.of(Math.abs(heard.scale().straight(level)));
         return Double.isNaN(levelDb) ? Double.NaN : Math.max(NOTHING_DB, levelDb - changeDb);
+    }
+
+    /** One sigma of a level, dB; NaN where it has none. */
+    double spreadDb(double level, double sigma) {
+        if (isDb) {
+            return sigma;
+        }
+        double further = heard.scale().straight(level + Math.copySign(sigma, level));
+        double spreadDb = Decibels.of(Math.abs(further / heard.scale().straight(level)));
+        return Double.isFinite(spreadDb) ? spreadDb : Double.NaN;
+    }
+
+    /** What a straight detector would have shown of a level above rest. */
+    double straightAboveRest(double level) {
+        return heard.scale().straightAboveRest(level);
     }
 
     @Override
     public void caution(Caution it) {
         if (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST) {
-            rest = isDb ? 0 : checked.figures().figure();
-            rests.put(point, rest);
+            heard.take(it);
+            begin();
+        }
+    }
+
+    @Override
+    public void curveWork(CurveWork it) {
+        heard.take(it);
+        if (it instanceof CurveWork.LawStep) {
             begin();
         }
     }
@@ -103,7 +125,7 @@ final class ConstantGenerator implements FamilyListener {
     public void said(Said it) {
         if (it instanceof Said.Command command) {
             if (command.instruction() instanceof Instruction.Level level) {
-                level(level.command());
+                level(command, level.command());
             } else if (command.instruction() instanceof Instruction.Find find
                     && find.seek().signCounts() != signCounts) {
                 signCounts = !signCounts;
@@ -112,23 +134,19 @@ final class ConstantGenerator implements FamilyListener {
         }
     }
 
-    private void level(LevelCommand command) {
+    private void level(Said.Command said, LevelCommand command) {
         if (command.verb() == LevelCommand.Verb.POINT) {
-            at(command.detail());
+            at(said);
         } else if (command.verb() == LevelCommand.Verb.CANCEL) {
             checking = false;
         }
     }
 
-    /** What one point rests at says nothing of another; where a point is met again, its rest is known still. */
-    private void at(String newPoint) {
-        if (!newPoint.equals(point)) {
-            boolean moved = !point.isEmpty();
-            point = newPoint;
-            if (moved) {
-                rest = rests.getOrDefault(newPoint, 0.0);
-                begin();
-            }
+    private void at(Said.Command command) {
+        Optional<MeterPoint> before = heard.scale().point();
+        heard.take(command);
+        if (before.isPresent() && !before.equals(heard.scale().point())) {
+            begin();
         }
     }
 

@@ -20,15 +20,6 @@ final class Gain {
         return ratio > 0 && Double.isFinite(ratio) ? Decibels.of(ratio) : Double.NaN;
     }
 
-    /** A spread of a level, as decibels. */
-    static double spread(double sigma, double level, String unit) {
-        if (isDb(unit)) {
-            return sigma;
-        }
-        double ratio = Math.abs(sigma / level);
-        return Double.isFinite(ratio) ? Decibels.of(1 + ratio) : Double.NaN;
-    }
-
     /** For a drawing: one decimal. */
     static String tenths(double dB) {
         return String.format(Locale.ROOT, "%+.1f dB", Rounded.to(dB, 1));

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.cli.words.ReportPhrase;
-import org.slugpeak.core.curve.MeasuredLaw;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.FamilyListener;
@@ -35,7 +34,6 @@ public final class StoryTeller {
     private final List<Turn> turns = new ArrayList<>();
     private final Map<String, Notice> notices = new LinkedHashMap<>();
     private final List<String> safety = new ArrayList<>();
-    private final MeasuredLaw law = new MeasuredLaw();
     private final Map<Double, CurvePoint> curve = new TreeMap<>();
     private final List<DialError> dials = new ArrayList<>();
     private final Map<String, Integer> rounds = new HashMap<>();
@@ -94,7 +92,7 @@ public final class StoryTeller {
                 turns,
                 List.copyOf(notices.values()),
                 curve.values().stream()
-                        .map(point -> new CurvePoint(point.hz(), law.straight(point.level())))
+                        .map(point -> new CurvePoint(point.hz(), scale.straightAboveRest(point.level())))
                         .toList(),
                 dials);
     }
@@ -145,12 +143,7 @@ public final class StoryTeller {
             if (it instanceof ReadingTaken taken) {
                 levels.take(taken, scale.of(taken.reading().value()), !scale.isChecking());
                 bestSoFar = scale.of(taken.best()).value();
-                bestSigmaDb = before.inUnit()
-                        ? Double.NaN
-                        : Gain.spread(
-                                taken.bestSigma(),
-                                taken.best(),
-                                start.measurand().unit());
+                bestSigmaDb = before.inUnit() ? Double.NaN : scale.spreadDb(taken.best(), taken.bestSigma());
             }
         }
 
@@ -174,9 +167,6 @@ public final class StoryTeller {
 
         @Override
         public void curveWork(CurveWork it) {
-            if (it instanceof CurveWork.LawStep step) {
-                law.take(step);
-            }
             if (it instanceof CurveWork.PointTaken point) {
                 curve.put(point.hz(), new CurvePoint(point.hz(), point.level()));
             }

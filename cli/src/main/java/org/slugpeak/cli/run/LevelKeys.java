@@ -14,7 +14,8 @@ final class LevelKeys {
             CheckKind.SKIRTS,
             CheckKind.OTHER_IF,
             CheckKind.HARMONIC,
-            CheckKind.IMAGE);
+            CheckKind.IMAGE,
+            CheckKind.DETECTOR_LAW);
 
     /** Every attenuator has such a step, and the level check asks for the same one. */
     private static final double HALF = 0.5;

@@ -92,6 +92,7 @@ public enum Phrase implements Saying {
     CUT_TO_A_QUARTER,
     CUT_TO_A_HALF,
     CUT_TO_READING,
+    RAISE_TO_READING,
     GENERATOR_CHANGED,
     GENERATOR_UNCHANGED,
     FIRST_LEADS,

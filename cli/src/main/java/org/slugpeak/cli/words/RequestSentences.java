@@ -16,6 +16,9 @@ final class RequestSentences implements Request.Matcher<String> {
 
     @Override
     public String cutGenerator(Request.CutGenerator it) {
+        if (it.factor() > 1) {
+            return Phrase.RAISE_TO_READING.of(it.toReading());
+        }
         String cut = (isToAQuarter(it) ? Phrase.CUT_TO_A_QUARTER : Phrase.CUT_TO_A_HALF).of();
         return Double.isNaN(it.toReading()) ? cut : Phrase.CUT_TO_READING.of(cut, it.toReading());
     }

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.slugpeak.core.level.CheckKind;
-import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.HeardScale;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.Request;
@@ -58,7 +58,7 @@ public final class CurveProgress implements RecordSink {
     private final CurveTiming timing;
     private final boolean keepsSign;
     private final Deque<CheckKind> checks;
-    private final MeasuredLaw law = new MeasuredLaw();
+    private final HeardScale heard = new HeardScale();
     private final StandingLevel level = new StandingLevel(STAND_NANOS);
     private final Map<Integer, Taken> taken = new TreeMap<>();
     private Optional<Taken> news = Optional.empty();
@@ -66,7 +66,6 @@ public final class CurveProgress implements RecordSink {
     private Phase phase;
     private boolean checkUnderWay;
     private int next;
-    private double rest;
     private double presentHz;
     private double levelBefore = Double.NaN;
     private boolean confirmed;
@@ -189,7 +188,7 @@ public final class CurveProgress implements RecordSink {
         List<ResponsePoint> points = new ArrayList<>();
         for (Taken each : taken.values()) {
             if (Double.isFinite(each.level())) {
-                double level = keepsSign ? each.level() : law.straight(Math.abs(each.level()));
+                double level = keepsSign ? each.level() : heard.scale().straightAboveRest(Math.abs(each.level()));
                 points.add(new ResponsePoint(each.hz(), level));
             }
         }
@@ -221,7 +220,7 @@ public final class CurveProgress implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         nowNanos = record.tNanos();
-        law.take(record);
+        heard.take(record);
         record.tellFamily(hearing);
     }
 
@@ -232,13 +231,6 @@ public final class CurveProgress implements RecordSink {
         public void frame(Frame it) {
             if (it instanceof ReadingTaken taken) {
                 reading(taken);
-            }
-        }
-
-        @Override
-        public void caution(Caution it) {
-            if (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST) {
-                rest = checked.figures().figure();
             }
         }
 
@@ -257,7 +249,7 @@ public final class CurveProgress implements RecordSink {
             return;
         }
         if (it.reading().condition().isTrusted()) {
-            double above = it.reading().value() - rest;
+            double above = heard.scale().aboveRest(it.reading().value());
             level.see(nowNanos, above);
             moved = moved || Math.abs(level.mean() - levelBefore) > MOVED_SHARE * Math.abs(levelBefore);
         }

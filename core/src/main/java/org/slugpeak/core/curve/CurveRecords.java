@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.HeardScale;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -13,7 +14,7 @@ import org.slugpeak.core.session.SessionRecord;
  */
 public final class CurveRecords implements RecordSink {
 
-    private final MeasuredLaw law = new MeasuredLaw();
+    private final HeardScale heard = new HeardScale();
     private final Map<Double, ResponsePoint> points = new TreeMap<>();
 
     /** Nothing gathered yet. */
@@ -21,7 +22,7 @@ public final class CurveRecords implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        law.take(record);
+        heard.take(record);
         if (record instanceof CurveWork.PointTaken point && point.hz() > 0 && Double.isFinite(point.level())) {
             points.put(point.hz(), new ResponsePoint(point.hz(), point.level()));
         }
@@ -34,7 +35,7 @@ public final class CurveRecords implements RecordSink {
      */
     public List<ResponsePoint> points() {
         return points.values().stream()
-                .map(point -> new ResponsePoint(point.hz(), law.straight(point.level())))
+                .map(point -> new ResponsePoint(point.hz(), heard.scale().straightAboveRest(point.level())))
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package org.slugpeak.core.level;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.StepCheck.Level;
 
@@ -101,18 +102,19 @@ final class CheckJudge {
     }
 
     /** The law is told where each step was followed; the figure is decibels of the reading over decibels of the generator. */
-    void law(long tNanos, List<Double> levels) {
+    Optional<DetectorLaw> law(long tNanos, List<Double> levels) {
         List<DetectorLaw.Step> steps = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
             steps.add(new DetectorLaw.Step(-i * CheckKind.LAW_STEP_DB, levels.get(i)));
         }
-        boolean followed = DetectorLaw.of(steps).isPresent();
-        if (followed) {
+        Optional<DetectorLaw> law = DetectorLaw.of(steps);
+        if (law.isPresent()) {
             steps.forEach(step -> listener.lawStep(tNanos, step.generatorDb(), step.level()));
         }
         int last = levels.size() - 1;
         double slope = db(levels.get(last) / levels.get(0)) / steps.get(last).generatorDb();
-        found(tNanos, CheckKind.DETECTOR_LAW, CheckFigures.of(followed ? slope : Double.NaN));
+        found(tNanos, CheckKind.DETECTOR_LAW, CheckFigures.of(law.isPresent() ? slope : Double.NaN));
+        return law;
     }
 
     private void found(long tNanos, CheckKind check, CheckFigures figures) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
@@ -29,6 +30,11 @@ public final class DetectorLaw {
 
     private static final double LARGEST_TOE = 30;
 
+    /** Far below the last digit of any meter. */
+    private static final double SOLVED_SHARE = 1e-9;
+
+    private static final int MOST_CALLS = 200;
+
     /**
      * One step.
      *
@@ -46,7 +52,7 @@ public final class DetectorLaw {
         this.steps = steps;
         this.toe = Math.exp(new BrentOptimizer(1e-6, 1e-9)
                 .optimize(
-                        new MaxEval(200),
+                        new MaxEval(MOST_CALLS),
                         GoalType.MINIMIZE,
                         new SearchInterval(Math.log(SMALLEST_TOE), Math.log(LARGEST_TOE)),
                         new UnivariateObjectiveFunction(lnToe -> missedSquares(Math.exp(lnToe))))
@@ -134,6 +140,44 @@ public final class DetectorLaw {
      * @return in the unit of the readings
      */
     public double straight(double level) {
-        return level > 0 ? steps.get(steps.size() - 1).level() * Decibels.ratio(signalDb(level)) : level;
+        return level > 0 ? top().level() * Decibels.ratio(signalDb(level)) : level;
+    }
+
+    /**
+     * {@link #straight} backwards.
+     *
+     * @param straight what a straight detector would show, in the unit of the readings; what is not positive stays
+     * @return what this one shows, above rest, in the unit of the readings
+     */
+    public double level(double straight) {
+        if (!(straight > 0)) {
+            return straight;
+        }
+        double db = Decibels.of(straight / top().level());
+        int above = (int)
+                steps.stream().filter(step -> step.generatorDb() <= db).count();
+        boolean between = above > 0 && above < steps.size();
+        return between
+                ? levelBetween(above, db)
+                : toeLevel(db - missedDb.get(Math.min(above, steps.size() - 1)));
+    }
+
+    private double levelBetween(int above, double db) {
+        double low = steps.get(above - 1).level();
+        double high = steps.get(above).level();
+        if (signalDb(low) >= db || signalDb(high) <= db) {
+            return signalDb(low) >= db ? low : high;
+        }
+        return new BrentSolver(SOLVED_SHARE, SOLVED_SHARE * low)
+                .solve(MOST_CALLS, level -> signalDb(level) - db, low, high);
+    }
+
+    private double toeLevel(double signalDb) {
+        double signal = Decibels.ratio(signalDb);
+        return scale * signal * signal / (signal + toe);
+    }
+
+    private Step top() {
+        return steps.get(steps.size() - 1);
     }
 }

@@ -1,5 +1,6 @@
 package org.slugpeak.core.level;
 
+import java.util.function.DoubleUnaryOperator;
 import org.slugpeak.core.decibel.Decibels;
 
 /**
@@ -31,6 +32,7 @@ final class GeneratorWatch {
     private static final double GIVE_UP_SECONDS = 6;
 
     private final LevelListener listener;
+    private final DoubleUnaryOperator straight;
     private final RecentReadings before = new RecentReadings(0.4);
     private final RecentReadings after = new RecentReadings(0.3);
 
@@ -46,8 +48,10 @@ final class GeneratorWatch {
     private long lastNanos;
     private long highSinceNanos;
 
-    GeneratorWatch(LevelListener listener) {
+    /** {@code straight}: what a straight detector would show of a level above rest. */
+    GeneratorWatch(LevelListener listener, DoubleUnaryOperator straight) {
         this.listener = listener;
+        this.straight = straight;
     }
 
     void window(double newHighVolts) {
@@ -142,7 +146,9 @@ final class GeneratorWatch {
         promptedNanos = Long.MIN_VALUE / 2;
         before.clear();
         if (changed) {
-            double ratio = movingBefore ? factor : after.median() / levelBefore;
+            double ratio = movingBefore
+                    ? factor
+                    : straight.applyAsDouble(after.median()) / straight.applyAsDouble(levelBefore);
             scale *= ratio;
             listener.generatorChanged(tNanos, db(ratio));
         } else if (announced) {

@@ -1,9 +1,7 @@
 package org.slugpeak.core.level;
 
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.core.level.CheckJudge.Following;
@@ -15,8 +13,8 @@ import org.slugpeak.core.word.Coded;
 
 /**
  * Keeps the level right, from the readings and the user's commands alone: the same readings and commands give the same events.
- * It says which readings the peak finder may see, and on which scale: above the resting voltage, and as if the generator had
- * never been changed since the adjuster was begun.
+ * It says which readings the peak finder may see, and on which scale: above the resting voltage, as if the generator had
+ * never been changed since the adjuster was begun, and as a straight detector would show them once the law of this one is known.
  *
  * <p>One thread at a time; time comes with the readings.
  */
@@ -34,13 +32,10 @@ public final class LevelWatch {
     private final Standing standing;
 
     private Optional<StepCheck> check = Optional.empty();
-    private Optional<MeterPoint> point = Optional.empty();
-    private final Map<MeterPoint, Double> rests = new EnumMap<>(MeterPoint.class);
+    private final MeterScale meter = new MeterScale();
     private double skirtHz = CheckFigures.USUAL_SKIRT_HZ;
     private double imageDialHz = Double.NaN;
     private String adjuster = "";
-    private double rest;
-    private boolean restKnown;
     private boolean doubtSaid;
     private Following following = Following.GOOD;
     private boolean zeroMoved;
@@ -55,7 +50,7 @@ public final class LevelWatch {
         this.listener = listener;
         this.seeksStrongest = seek.seeksStrongest();
         this.conditions = new ConditionWatch(listener);
-        this.generator = new GeneratorWatch(listener);
+        this.generator = new GeneratorWatch(listener, meter::straightAboveRest);
         this.noise = new NoiseWatch(listener);
         this.drift = new DriftWatch(listener);
         this.standing = new Standing(listener);
@@ -79,9 +74,8 @@ public final class LevelWatch {
             endCheck(tNanos);
             return;
         }
-        double above = value - rest;
         boolean wasStepping = generator.isStepping();
-        generator.accept(tNanos, above, rest);
+        generator.accept(tNanos, meter.aboveRest(value), meter.rest());
         if (generator.isStepping()) {
             passiveGap();
         } else {
@@ -90,7 +84,7 @@ public final class LevelWatch {
                 standing.clear(tNanos, Suspicion.TOO_STRONG);
                 listener.cleared(tNanos);
             }
-            watchPassively(tNanos, Math.abs(above));
+            watchPassively(tNanos, Math.abs(meter.straight(value)));
         }
     }
 
@@ -161,19 +155,40 @@ public final class LevelWatch {
      * The scale on which the finder works.
      *
      * @param value as read, in the unit of the readings
-     * @return above rest, in the unit of the readings, as if the generator had not been changed
+     * @return above rest, in the unit of the readings, as if the generator had not been changed and the detector were straight
      */
     public double toFinder(double value) {
-        return (value - rest) / generator.scale();
+        return meter.straight(value) / generator.scale();
     }
 
     /**
-     * How large a difference on the finder's scale would be read now.
+     * What the generator gives, of what it gave when the adjuster was begun.
      *
-     * @return positive; 1 while the generator has not been changed
+     * @return ratio, positive; 1 while the generator has not been changed
      */
     public double scale() {
         return generator.scale();
+    }
+
+    /**
+     * How far readings spread.
+     *
+     * @param value on the finder's scale, in the unit of the readings
+     * @param sigma one sigma of it, on that scale, in the unit of the readings
+     * @return one sigma of what is read, in the unit of the readings
+     */
+    public double spreadFromFinder(double value, double sigma) {
+        return meter.readSpread(value * generator.scale(), sigma * generator.scale());
+    }
+
+    /**
+     * What was read before the generator was changed, on the finder's scale.
+     *
+     * @param value as read, in the unit of the readings
+     * @return above rest, in that unit, as a straight detector would show it
+     */
+    public double straight(double value) {
+        return meter.straight(value);
     }
 
     /**
@@ -183,7 +198,7 @@ public final class LevelWatch {
      * @return as it would be read now
      */
     public double fromFinder(double value) {
-        return value * generator.scale() + rest;
+        return meter.read(value * generator.scale());
     }
 
     /**
@@ -209,14 +224,8 @@ public final class LevelWatch {
         }
     }
 
-    /** What one point rests at says nothing of another; where a point is met again, its rest is known still. */
     private void at(MeterPoint newPoint) {
-        if (point.isPresent() && point.get() != newPoint) {
-            restKnown = rests.containsKey(newPoint);
-            rest = rests.getOrDefault(newPoint, 0.0);
-            zeroMoved = true;
-        }
-        point = Optional.of(newPoint);
+        zeroMoved = meter.moveTo(newPoint) || zeroMoved;
         generator.window(newPoint.highVolts());
     }
 
@@ -225,9 +234,9 @@ public final class LevelWatch {
     }
 
     /**
-     * Whether the zero of the finder's scale has moved since the last call, so that the finder must forget its best.
+     * Whether the finder's scale has become another one since the last call, so that the finder must forget its best.
      *
-     * @return true once after a rest reading
+     * @return true once after a rest reading, and after a law of the detector was found
      */
     public boolean takeZeroMoved() {
         boolean moved = zeroMoved;
@@ -257,7 +266,7 @@ public final class LevelWatch {
      */
     public void passed(long tNanos, double best) {
         watchWidth(tNanos, Math.abs(best));
-        if (point.isPresent() && point.get().hasRest() && !restKnown && !doubtSaid) {
+        if (meter.point().filter(MeterPoint::hasRest).isPresent() && !meter.isRestKnown() && !doubtSaid) {
             doubtSaid = true;
             listener.restMissing(tNanos);
         }
@@ -345,7 +354,7 @@ public final class LevelWatch {
                 case HARMONIC -> judge.harmonic(tNanos, before, first, above(levels.get(2)));
                 case IMAGE -> judge.image(tNanos, before, first);
                 case DETECTOR_LAW ->
-                    judge.law(tNanos, levels.stream().map(this::above).toList());
+                    takeLaw(judge.law(tNanos, levels.stream().map(this::above).toList()));
             }
             return true;
         }
@@ -364,15 +373,21 @@ public final class LevelWatch {
         }
 
         private double above(Level level) {
-            return Math.abs(level.value() - rest);
+            return Math.abs(meter.aboveRest(level.value()));
         }
     }
 
     private void takeRest(long tNanos, Level before, Level measured) {
-        rest = measured.value();
-        point.ifPresent(at -> rests.put(at, measured.value()));
-        restKnown = true;
+        meter.takeRest(measured.value());
         zeroMoved = true;
         judge.rest(tNanos, before, measured);
+    }
+
+    /** Where the steps were not followed, the law from before stays. */
+    private void takeLaw(Optional<DetectorLaw> law) {
+        if (law.isPresent()) {
+            meter.takeLaw(law);
+            zeroMoved = true;
+        }
     }
 }

@@ -18,4 +18,13 @@ public record LevelRange(double low, double high, String unit) {
             throw new IllegalArgumentException("a working level ascends from above zero");
         }
     }
+
+    /** Volts and millivolts are understood; of anything else nobody knows how many volts it is: infinite. */
+    double highVolts() {
+        return switch (unit) {
+            case VOLTS -> high;
+            case "mV" -> high / 1e3;
+            default -> Double.POSITIVE_INFINITY;
+        };
+    }
 }

@@ -2,6 +2,7 @@ package org.slugpeak.core.plan;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.slugpeak.core.level.MeterPoint;
 
 /**
  * How generator, set and meter stand for a step. Texts are the plan's own words and empty where it says nothing. Immutable;
@@ -105,6 +106,17 @@ public record Setup(
                 && meterPoint.equals(other.meterPoint)
                 && particulars.point().equals(other.particulars.point())
                 && particulars.avc().equals(other.particulars.avc());
+    }
+
+    /**
+     * Above this the reading leaves its window: as the plan says, or else that of the meter point. A step whose plan says neither
+     * inherits none.
+     *
+     * @return volts above rest, as a magnitude; infinite where nobody knows
+     */
+    public double highVolts() {
+        double ofPoint = particulars.point().map(MeterPoint::highVolts).orElse(Double.POSITIVE_INFINITY);
+        return level.map(LevelRange::highVolts).orElse(ofPoint);
     }
 
     /**

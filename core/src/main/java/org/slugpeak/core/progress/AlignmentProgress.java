@@ -21,8 +21,8 @@ import org.slugpeak.core.session.Work;
  *   Turning, told to turn back or stop, and nothing moves: the user is told, then the adjuster is begun again
  *   end of a round: again until it changes less than the rule says; then Checking (skirts) where the plan wants it, AwaitingHand
  *   first where a resistor is fitted; then the next stage, or Over
- *   before Turning, where {@link #withRest} and {@link #withHalvings} were called: Checking (resting reading) at a new meter point, and
- *   Halving at the beginning of a stage, with AwaitingHand where gain control has to be held
+ *   before Turning, where {@link #withRest}, {@link #withHalvings} and {@link #withLaw} were called: Checking (resting reading) at a new
+ *   meter point, Halving at the beginning of a stage, with AwaitingHand where gain control has to be held, and Checking (detector's law)
  *   Resuming stands for all of it while a log is heard
  * </pre>
  *
@@ -73,6 +73,14 @@ public final class AlignmentProgress implements RecordSink {
     }
 
     /**
+     * At each meter point the detector's law is measured by known steps of the generator, and decibels go by it; to be called before the
+     * first record.
+     */
+    public void withLaw() {
+        job.preliminaries().wantLaw();
+    }
+
+    /**
      * Where the work is.
      *
      * @return the present place; the last one when the plan is through
@@ -117,6 +125,7 @@ public final class AlignmentProgress implements RecordSink {
     @Override
     public void take(SessionRecord record) {
         job.at(record.tNanos());
+        job.hear(record);
         phase = record.matchFamily(new Hearing(job, phase));
     }
 }

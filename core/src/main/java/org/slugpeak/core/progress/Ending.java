@@ -11,23 +11,23 @@ import org.slugpeak.core.session.Work;
  * The end of an adjuster is ordered, and its record is waited for.
  *
  * @param leadsBack to the step before, rather than on
- * @param sweptGainDb what the sweeps have gained, dB: of a gang that is swept a single reading before and after tells nothing
  */
-record Ending(Job job, boolean leadsBack, OptionalDouble sweptGainDb) implements PlanPhase {
+record Ending(Job job, boolean leadsBack) implements PlanPhase {
 
     static Ending order(Job job, Adjuster.Action action) {
-        job.order(new Order.End(action));
-        return new Ending(job, false, OptionalDouble.empty());
+        job.order(new Order.End(action, OptionalDouble.empty()));
+        return new Ending(job, false);
     }
 
+    /** Of a gang that is swept a single reading before and after tells nothing. */
     static Ending swept(Job job, double gainDb) {
-        job.order(new Order.End(Adjuster.Action.DONE));
-        return new Ending(job, false, OptionalDouble.of(gainDb));
+        job.order(new Order.End(Adjuster.Action.DONE, OptionalDouble.of(gainDb)));
+        return new Ending(job, false);
     }
 
     @Override
     public Ending wentBack() {
-        return new Ending(job, true, sweptGainDb);
+        return new Ending(job, true);
     }
 
     @Override
@@ -48,7 +48,7 @@ record Ending(Job job, boolean leadsBack, OptionalDouble sweptGainDb) implements
         Route route = job.route();
         PlanStep step = route.step();
         int round = route.here().round();
-        double gainDb = it.action() == Adjuster.Action.DONE ? step.goal().gainDb(sweptGainDb.orElse(it.gainDb())) : 0;
+        double gainDb = it.action() == Adjuster.Action.DONE ? step.goal().gainDb(it.gainDb()) : 0;
         if (job.coupling().ended(route.stage(), step, round, it.action(), gainDb)) {
             job.say(at -> new Guard.LateGain(at, step.adjuster(), round, gainDb));
         }

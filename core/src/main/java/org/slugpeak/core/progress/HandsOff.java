@@ -10,7 +10,7 @@ import org.slugpeak.core.session.Work;
  * The hand is to leave; then the reading is compared with what it was before.
  *
  * @param sinceNanos when it was asked to, nanoseconds from the first reading
- * @param withHand mean magnitude of the second before, in the unit of the readings
+ * @param withHand mean of the second before, above rest, as a straight detector would show it
  */
 record HandsOff(Job job, long sinceNanos, double withHand) implements AtAdjuster {
 
@@ -22,7 +22,7 @@ record HandsOff(Job job, long sinceNanos, double withHand) implements AtAdjuster
 
     static HandsOff begin(Job job) {
         job.say(at -> new Request.HandsOff(at, false));
-        return new HandsOff(job, job.nowNanos(), job.lastSecond().mean());
+        return new HandsOff(job, job.nowNanos(), job.lastSecondStraight().mean());
     }
 
     @Override
@@ -31,7 +31,7 @@ record HandsOff(Job job, long sinceNanos, double withHand) implements AtAdjuster
     }
 
     private PlanPhase compare() {
-        double changeDb = Decibels.of(job.lastSecond().mean() / withHand);
+        double changeDb = Decibels.of(job.lastSecondStraight().mean() / withHand);
         if (Math.abs(changeDb) > HAND_DB && job.route().step().goal().hasDecibels()) {
             job.say(at -> new Work.HandEffect(at, changeDb));
         }

@@ -3,8 +3,11 @@ package org.slugpeak.core.progress;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
+import org.slugpeak.core.level.MeterScale;
 import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.session.HeardScale;
 import org.slugpeak.core.session.ReadingTaken;
+import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Untimed;
 
 /**
@@ -24,8 +27,11 @@ final class Job {
     private final Preliminaries preliminaries = new Preliminaries();
     private final CouplingWatch coupling = new CouplingWatch();
     private final SteadyWatch lastSecond = new SteadyWatch(COMPARE_NANOS, STAND_DB);
+    private final SteadyWatch lastSecondStraight = new SteadyWatch(COMPARE_NANOS, STAND_DB);
+    private final HeardScale heard = new HeardScale();
     private final Queue<Order> orders = new ArrayDeque<>();
     private long nowNanos;
+    private double present = Double.NaN;
 
     Job(Plan plan) {
         route = new Route(plan);
@@ -42,7 +48,24 @@ final class Job {
 
     /** A trusted reading. */
     void see(ReadingTaken it) {
-        lastSecond.see(nowNanos, it.smoothed());
+        present = it.smoothed();
+        lastSecond.see(nowNanos, present);
+        lastSecondStraight.see(nowNanos, scale().straight(present));
+    }
+
+    /** Of whatever happens only what makes the meter's scale another one. */
+    void hear(SessionRecord record) {
+        heard.take(record);
+    }
+
+    /** What readings mean at present. */
+    MeterScale scale() {
+        return heard.scale();
+    }
+
+    /** The last reading, above rest, in the unit of the readings, of either sign. */
+    double riseVolts() {
+        return scale().aboveRest(present);
     }
 
     Route route() {
@@ -64,6 +87,11 @@ final class Job {
     /** How the reading has stood for the last second. */
     SteadyWatch lastSecond() {
         return lastSecond;
+    }
+
+    /** The same as a straight detector without a rest would show it. */
+    SteadyWatch lastSecondStraight() {
+        return lastSecondStraight;
     }
 
     void order(Order order) {

@@ -1,5 +1,6 @@
 package org.slugpeak.core.progress;
 
+import java.util.OptionalDouble;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
@@ -70,8 +71,9 @@ public sealed interface Order {
      * Record that the adjuster is done or left.
      *
      * @param action done or skip
+     * @param gainDb what was gained, dB, where the readings before and after do not tell: in sweeps
      */
-    record End(Adjuster.Action action) implements Order {
+    record End(Adjuster.Action action, OptionalDouble gainDb) implements Order {
         @Override
         public void match(Matcher matcher) {
             matcher.end(this);

@@ -1,19 +1,24 @@
 package org.slugpeak.core.progress;
 
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.PlanStep;
 
 /**
- * What is measured between setting up and turning, where it is wanted: the resting reading at each new meter point, and at the beginning
- * of each stage whether the reading follows the generator. One thread at a time.
+ * What is measured between setting up and turning, where it is wanted: the resting reading at each new meter point, at the beginning
+ * of each stage whether the reading follows the generator, and once at each meter point what its detector makes of known steps of the
+ * generator, after it was seen that nothing flattens them. One thread at a time.
  */
 final class Preliminaries {
 
     private boolean restWanted;
     private boolean halvingsWanted;
+    private boolean lawWanted;
     private Optional<String> restedAt = Optional.empty();
     private Optional<String> halvedIn = Optional.empty();
+    private final Set<String> lawsOf = new HashSet<>();
 
     void wantRest() {
         restWanted = true;
@@ -21,6 +26,10 @@ final class Preliminaries {
 
     void wantHalvings() {
         halvingsWanted = true;
+    }
+
+    void wantLaw() {
+        lawWanted = true;
     }
 
     /** The next measurement for the step at hand, or its adjuster where there is none left. */
@@ -32,11 +41,13 @@ final class Preliminaries {
             return Checking.begin(job, CheckKind.REST, Settling::again);
         }
         Optional<String> stage = Optional.of(job.route().stage().name());
-        if (halvingsWanted
-                && !halvedIn.equals(stage)
-                && isWorthHalving(step, job.lastSecond().mean())) {
+        boolean follows = isWorthHalving(step, job.lastSecond().mean());
+        if (halvingsWanted && !halvedIn.equals(stage) && follows) {
             halvedIn = stage;
             return Halving.first(job);
+        }
+        if (lawWanted && follows && lawsOf.add(step.setup().meterPoint())) {
+            return Raising.thenLaw(job);
         }
         return AtAdjuster.begin(job);
     }

@@ -1,6 +1,5 @@
 package org.slugpeak.core.progress;
 
-import java.util.OptionalDouble;
 import org.slugpeak.core.session.Adjuster;
 
 /**
@@ -11,7 +10,7 @@ import org.slugpeak.core.session.Adjuster;
 record Resuming(Ending ending) implements PlanPhase {
 
     static Resuming from(Job job) {
-        return new Resuming(new Ending(job, false, OptionalDouble.empty()));
+        return new Resuming(new Ending(job, false));
     }
 
     /** What the session before had begun and not ended is begun anew. */

@@ -74,14 +74,14 @@ final class SweepMeter {
         return first < greatest * Decibels.ratio(-WORSE_BY_DB);
     }
 
-    /** The last sweep that is as good as the best, against the first, dB. */
-    double gainDb() {
-        return Decibels.of(best / first);
+    /** The greatest reading of the first sweep. */
+    double first() {
+        return first;
     }
 
-    /** The last sweep against the best one, dB, not positive. */
-    double belowBestDb(double greatest) {
-        return Decibels.of(greatest / best);
+    /** The greatest reading of the best sweep. */
+    double best() {
+        return best;
     }
 
     boolean isAtOptimum() {

@@ -15,6 +15,16 @@ import org.slugpeak.core.word.Coded;
 public record Adjuster(long tNanos, String name, Action action, double before, double after, double gainDb)
         implements Work {
 
+    /**
+     * The same with another gain.
+     *
+     * @param knownDb what was gained, dB
+     * @return a copy
+     */
+    Adjuster gaining(double knownDb) {
+        return new Adjuster(tNanos, name, action, before, after, knownDb);
+    }
+
     @Override
     public Manner manner() {
         return Manner.NOTES;

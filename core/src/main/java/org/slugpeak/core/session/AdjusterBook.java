@@ -26,18 +26,17 @@ final class AdjusterBook {
     }
 
     private String name = "";
-    private Level before = Level.UNKNOWN;
+    private double before = Double.NaN;
     private Level present = Level.UNKNOWN;
     private Level held = Level.UNKNOWN;
     private boolean heldNow;
 
-    /** The scale is a new one for each adjuster, so the level before is put on it. */
-    Adjuster begin(long tNanos, String newName, DoubleUnaryOperator toScale) {
+    Adjuster begin(long tNanos, String newName) {
         name = newName;
-        before = new Level(present.asRead(), toScale.applyAsDouble(present.asRead()));
+        before = present.asRead();
         held = Level.UNKNOWN;
         heldNow = false;
-        return new Adjuster(tNanos, name, Adjuster.Action.BEGIN, before.asRead(), Double.NaN, Double.NaN);
+        return new Adjuster(tNanos, name, Adjuster.Action.BEGIN, before, Double.NaN, Double.NaN);
     }
 
     /** The smoothed level, after each reading. */
@@ -46,8 +45,8 @@ final class AdjusterBook {
             return;
         }
         present = new Level(asRead, onScale);
-        if (before.isUnknown()) {
-            before = present;
+        if (Double.isNaN(before)) {
+            before = asRead;
         }
         if (heldNow) {
             held = present;
@@ -66,15 +65,19 @@ final class AdjusterBook {
         return !name.isEmpty() && !held.isUnknown();
     }
 
-    /** Empty where no adjuster is begun. Around a zero there is no ratio: what was gained there has no decibels. */
-    Optional<Adjuster> end(long tNanos, Adjuster.Action action, Seek sought) {
+    /**
+     * Empty where no adjuster is begun. Around a zero there is no ratio: what was gained there has no decibels. The level before is put
+     * on the scale as it is known by now; no turn of the generator had been made then.
+     */
+    Optional<Adjuster> end(long tNanos, Adjuster.Action action, Seek sought, DoubleUnaryOperator straight) {
         if (name.isEmpty()) {
             return Optional.empty();
         }
         Level after = held.isUnknown() ? present : held;
-        double gainDb = sought.signCounts() ? Double.NaN : Decibels.of(Math.abs(after.onScale() / before.onScale()));
+        double ratio = Math.abs(after.onScale() / straight.applyAsDouble(before));
+        double gainDb = sought.signCounts() ? Double.NaN : Decibels.of(ratio);
         Adjuster ended = new Adjuster(
-                tNanos, name, action, before.asRead(), after.asRead(), Double.isFinite(gainDb) ? gainDb : Double.NaN);
+                tNanos, name, action, before, after.asRead(), Double.isFinite(gainDb) ? gainDb : Double.NaN);
         name = "";
         return Optional.of(ended);
     }

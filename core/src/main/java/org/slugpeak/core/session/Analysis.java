@@ -1,6 +1,7 @@
 package org.slugpeak.core.session;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.LevelWatch;
 import org.slugpeak.core.peak.PeakFinder;
@@ -92,7 +93,7 @@ public final class Analysis {
                 rebased,
                 level.fromFinder(finder.smoothed()),
                 level.fromFinder(finder.best()),
-                finder.bestSigma() * level.scale(),
+                level.spreadFromFinder(finder.best(), finder.bestSigma()),
                 finder.ofBest(),
                 finder.trend()));
     }
@@ -229,7 +230,7 @@ public final class Analysis {
         stepping.ifPresent(Stepping::restart);
         level.adjusterBegun(name);
         betweenAdjusters = false;
-        sink.take(adjusters.begin(lastNanos, name, level::toFinder));
+        sink.take(adjusters.begin(lastNanos, name));
     }
 
     /**
@@ -239,7 +240,19 @@ public final class Analysis {
      * @param action {@link Adjuster.Action#DONE} or {@link Adjuster.Action#SKIP}
      */
     public void adjusterEnded(Adjuster.Action action) {
-        Optional<Adjuster> ended = adjusters.end(lastNanos, action, settings.seek());
+        adjusterEnded(action, OptionalDouble.empty());
+    }
+
+    /**
+     * The same where somebody else knows what was gained.
+     *
+     * @param action {@link Adjuster.Action#DONE} or {@link Adjuster.Action#SKIP}
+     * @param gainDb dB; empty where the readings before and after tell it
+     */
+    public void adjusterEnded(Adjuster.Action action, OptionalDouble gainDb) {
+        Optional<Adjuster> ended = adjusters
+                .end(lastNanos, action, settings.seek(), level::straight)
+                .map(it -> gainDb.isPresent() ? it.gaining(gainDb.getAsDouble()) : it);
         ended.ifPresent(sink::take);
         betweenAdjusters = betweenAdjusters || ended.isPresent();
     }

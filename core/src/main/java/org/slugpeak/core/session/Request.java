@@ -171,7 +171,7 @@ public sealed interface Request extends SessionRecord
     }
 
     /**
-     * The reading leaves its window: less signal is asked for.
+     * The reading leaves its window: less signal is asked for; or more, so that the detector can be measured.
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param factor by which the generator's output should be multiplied

@@ -48,6 +48,27 @@ class DetectorLawTest {
         }
     }
 
+    /** Noise of 1 percent of each level, seeds 0 to 99: below the steps, on them, between and above. */
+    @Test
+    void aReadingIsFoundAgainFromWhatAStraightDetectorWouldShow() {
+        for (int seed = 0; seed < 100; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            DetectorLaw law = DetectorLaw.of(
+                            steps(volts -> volts * volts / (volts + 0.3) * (1 + 0.01 * random.nextGaussian()), 1))
+                    .orElseThrow();
+            for (double level = 0.002; level < 3; level *= 1.05) {
+                assertEquals(level, law.level(law.straight(level)), 1e-6 * level, "seed " + seed);
+            }
+        }
+    }
+
+    @Test
+    void whatIsNotPositiveStays() {
+        DetectorLaw law = DetectorLaw.of(steps(volts -> volts, 1)).orElseThrow();
+        assertEquals(0, law.level(0));
+        assertTrue(Double.isNaN(law.level(Double.NaN)));
+    }
+
     @Test
     void aStraightDetectorStaysAsItIs() {
         DetectorLaw law = DetectorLaw.of(steps(volts -> volts, 1)).orElseThrow();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.session.Adjuster;
@@ -63,7 +64,7 @@ class KeysTest {
     void aSecondKeyBeforeTheEndIsRecordedOrdersNothing() {
         AlignmentProgress progress = Session.started(Plans.plan(Plans.slugs("T1", "T2"))).progress;
         progress.next();
-        assertEquals(Optional.of(new Order.End(Adjuster.Action.DONE)), progress.nextOrder());
+        assertEquals(Optional.of(new Order.End(Adjuster.Action.DONE, OptionalDouble.empty())), progress.nextOrder());
         progress.next();
         progress.skip();
         progress.back();

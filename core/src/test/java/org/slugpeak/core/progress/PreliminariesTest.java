@@ -18,6 +18,7 @@ import org.slugpeak.core.plan.RepeatRule;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.Request;
 
 class PreliminariesTest {
 
@@ -156,6 +157,73 @@ class PreliminariesTest {
             session.key(session.progress::skip);
             assertEquals(List.of(HALVE, new Instruction.Level(LevelCommand.cancel())), session.orders());
             assertEquals(List.of("T2"), session.begun());
+        }
+    }
+
+    @Nested
+    class Law {
+
+        private static final Instruction LAW = Session.check(CheckKind.DETECTOR_LAW);
+
+        private Session session(PlanStep... steps) {
+            AlignmentProgress progress = new AlignmentProgress(Plans.plan(Plans.stage("IF", ONCE, steps)));
+            progress.withLaw();
+            return new Session(progress);
+        }
+
+        @Test
+        void isMeasuredOnceAtAMeterPointAndFromTheUpperEndOfItsWindow() {
+            Session session = session(
+                    at("T2", "detector", volts(0.5, 1.5), Goal.PEAK), at("T1", "detector", volts(0.5, 1.5), Goal.PEAK));
+            session.stand(0.6, 2);
+            Request.CutGenerator up = session.said(Request.CutGenerator.class).get(0);
+            assertEquals(1.2, up.toReading(), 1e-9);
+            assertEquals(Math.pow(2, 1 / 1.5), up.factor(), 1e-9);
+            assertEquals(List.of(), session.orders());
+            session.stand(1.1, 3);
+            assertEquals(List.of(LAW), session.orders());
+            session.checkOver().stand(1, 2).peak(2).stand(1, 2);
+            assertEquals(List.of(LAW), session.orders());
+            assertEquals(List.of("T2", "T1"), session.begun());
+        }
+
+        @Test
+        void isMeasuredAtOnceWhereTheReadingStandsHighOrNobodyKnowsHowHighItMayBe() {
+            assertEquals(
+                    List.of(LAW),
+                    session(at("T2", "detector", volts(0.5, 1.5), Goal.PEAK))
+                            .stand(1.3, 2)
+                            .orders());
+            assertEquals(
+                    List.of(LAW),
+                    session(at("T2", "detector", Optional.empty(), Goal.PEAK))
+                            .stand(1e-3, 2)
+                            .orders());
+        }
+
+        @Test
+        void isNotMeasuredWhereSoLittleIsReadThatTheStepsWouldEndInTheNoiseNorAtAZero() {
+            Session weak = session(at("T2", "detector", volts(0.5, 1.5), Goal.PEAK)).stand(0.1, 2);
+            assertEquals(List.of(), weak.orders());
+            assertEquals(List.of("T2"), weak.begun());
+            assertEquals(
+                    List.of(),
+                    session(at("T4", "audio point", Optional.empty(), Goal.ZERO))
+                            .stand(1, 2)
+                            .orders());
+        }
+
+        @Test
+        void whoSkipsItOrSaysThatItIsHighEnoughGoesOn() {
+            Session session =
+                    session(at("T2", "detector", volts(0.5, 1.5), Goal.PEAK)).stand(0.6, 2);
+            session.progress.next();
+            assertEquals(List.of(LAW), session.stand(0.6, 0.1).orders());
+            Session skipped =
+                    session(at("T2", "detector", volts(0.5, 1.5), Goal.PEAK)).stand(0.6, 2);
+            skipped.progress.skip();
+            assertEquals(List.of("T2"), skipped.stand(0.6, 0.1).begun());
+            assertEquals(List.of(), skipped.orders());
         }
     }
 }
