@@ -59,6 +59,7 @@ final class AdviceTopics {
     final AdviceTopic<Request.SetGenerator> setGenerator;
 
     final AdviceTopic<Work.PlanBegun> planBegun;
+    final AdviceTopic<Work.PathBegun> pathBegun;
     final AdviceTopic<Guard.StillShort> stillShort;
     final AdviceTopic<Guard.BegunAgain> begunAgain;
     final AdviceTopic<Guard.TwoMaxima> twoMaxima;
@@ -169,6 +170,7 @@ final class AdviceTopics {
         setGenerator = said("set-generator", Request.SetGenerator::hz, Unit.HERTZ, as(Logged.Topic.SET_GENERATOR));
 
         planBegun = kept("plan", Work.PlanBegun::name, it -> new Work.PlanBegun(it.tNanos(), it.text()));
+        pathBegun = kept("path", Work.PathBegun::path, it -> new Work.PathBegun(it.tNanos(), it.text()));
         stillShort = guard(AdviceTopics::none);
         begunAgain = guard(AdviceTopics::none);
         twoMaxima = guard(Guard.TwoMaxima::dipDb);

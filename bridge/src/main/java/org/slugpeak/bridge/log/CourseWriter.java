@@ -172,6 +172,11 @@ abstract class CourseWriter
     }
 
     @Override
+    public LineWriter pathBegun(Work.PathBegun it) {
+        return advise(topics.pathBegun, it);
+    }
+
+    @Override
     public LineWriter handEffect(Work.HandEffect it) {
         return advise(topics.handEffect, it);
     }

@@ -259,6 +259,7 @@ public final class EveryRecord {
                 new Guard.EndOfTravel(T),
                 new Guard.LateGain(T, "T1 top", 2, 2.4),
                 new Guard.ClampGainControl(T),
+                new Work.PathBegun(T, "MW, 1400 kHz"),
                 new Work.HandEffect(T, -0.4),
                 new Work.Swept(T, -0.25),
                 new Work.WentBack(T),
@@ -272,6 +273,7 @@ public final class EveryRecord {
                 new Work.NothingToTakeBack(T)));
         Stream.of(RoundVerdict.values())
                 .forEach(verdict -> all.add(new Work.RoundEnded(T, "AM IF", 2, 0.254, verdict)));
+        all.add(new Work.RoundEnded(T, "MW", 1, Double.NaN, RoundVerdict.AGAIN));
         return all;
     }
 

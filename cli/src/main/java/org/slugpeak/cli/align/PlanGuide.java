@@ -1,6 +1,7 @@
 package org.slugpeak.cli.align;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.slugpeak.cli.run.Guide;
@@ -8,6 +9,7 @@ import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.SafeHands;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Stage;
@@ -16,6 +18,8 @@ import org.slugpeak.core.progress.Order;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.GainSums;
+import org.slugpeak.core.session.Gains;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
@@ -34,8 +38,7 @@ public final class PlanGuide implements Guide {
     private final StepWishes wishes = new StepWishes();
     private Optional<Order.End> proving = Optional.empty();
     private boolean proved;
-    private int adjustments;
-    private double gainDb;
+    private final GainSums sums = new GainSums(Seek.PEAK);
 
     /**
      * A guide at the place where the progress stands.
@@ -62,10 +65,7 @@ public final class PlanGuide implements Guide {
     public void take(SessionRecord record) {
         progress.take(record);
         proved = proved || (proving.isPresent() && endsCheck(record));
-        if (record instanceof Adjuster it && it.action() == Adjuster.Action.DONE) {
-            adjustments++;
-            gainDb += Double.isFinite(it.gainDb()) ? it.gainDb() : 0;
-        }
+        sums.take(record);
     }
 
     /**
@@ -75,7 +75,7 @@ public final class PlanGuide implements Guide {
      * @return one line
      */
     public String outcome(Optional<Path> log) {
-        String done = AskPhrase.ADJUSTMENTS.of(adjustments, Rounded.to(gainDb, 1));
+        String done = gained();
         String kept = log.map(file -> AskPhrase.RECORD_IN.of(file)).orElseGet(AskPhrase.NO_RECORD::of);
         String goOn = log.map(file -> AskPhrase.RESUME.of(file)).orElse(kept);
         Stage stage = stageHere();
@@ -83,6 +83,14 @@ public final class PlanGuide implements Guide {
         return progress.isOver()
                 ? AskPhrase.THROUGH.of(done, kept)
                 : AskPhrase.ENDED_BEFORE.of(step.adjuster(), stage.name(), done, goOn);
+    }
+
+    private String gained() {
+        Gains gains = sums.gains();
+        List<String> parts = new ArrayList<>(List.of(AskPhrase.ADJUSTMENTS.of(gains.adjustments())));
+        gains.sums().forEach(sum -> parts.add(AskPhrase.SUM.of(sum.path(), Rounded.to(sum.gainDb(), 1))));
+        gains.zeros().forEach(zero -> parts.add(AskPhrase.ZERO_LEFT.of(zero.adjuster(), Rounded.to(zero.level(), 3))));
+        return String.join("; ", parts);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.report;
 
 import java.util.List;
+import org.slugpeak.core.session.Gains;
 import org.slugpeak.core.session.SessionStart;
 
 /**
@@ -14,6 +15,7 @@ import org.slugpeak.core.session.SessionStart;
  * @param levels what is told of the readings
  * @param generator every turn of it that the readings followed
  * @param turns every adjuster turned, in order
+ * @param gains what they gained in all
  * @param notices what was said to the user
  * @param curve response curve, ascending in frequency
  * @param dials dial errors
@@ -27,6 +29,7 @@ public record SessionStory(
         Levels levels,
         List<GeneratorTurn> generator,
         List<Turn> turns,
+        Gains gains,
         List<Notice> notices,
         List<CurvePoint> curve,
         List<DialError> dials) {

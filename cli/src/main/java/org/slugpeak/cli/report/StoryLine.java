@@ -239,6 +239,11 @@ record StoryLine(String text, String present)
     }
 
     @Override
+    public Optional<String> pathBegun(Work.PathBegun it) {
+        return Optional.empty();
+    }
+
+    @Override
     public Optional<String> handEffect(Work.HandEffect it) {
         return told();
     }

@@ -13,6 +13,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
+import org.slugpeak.core.session.GainSums;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
@@ -38,6 +39,7 @@ public final class StoryTeller {
     private final List<DialError> dials = new ArrayList<>();
     private final Map<String, Integer> rounds = new HashMap<>();
     private final Gathering gathering = new Gathering();
+    private final GainSums sums;
     private String plan = "";
     private String present = "";
     private Optional<Adjuster> begun = Optional.empty();
@@ -57,6 +59,7 @@ public final class StoryTeller {
         this.start = start;
         this.scale = new ConstantGenerator(
                 start.measurand().unit(), start.settings().seek().signCounts());
+        this.sums = new GainSums(start.settings().seek());
         this.levels = new LevelGatherer(start.stepped());
     }
 
@@ -68,6 +71,7 @@ public final class StoryTeller {
     public void take(LogEntry entry) {
         SessionRecord record = entry.record();
         record.tellFamily(scale);
+        sums.take(record);
         record.tellFamily(gathering);
         record.matchFamily(new StoryLine(entry.text(), present))
                 .ifPresent(words -> notice(record.tNanos(), entry.word().replace('-', ' '), words));
@@ -90,6 +94,7 @@ public final class StoryTeller {
                 levels.levels(),
                 scale.turns(),
                 turns,
+                sums.gains(),
                 List.copyOf(notices.values()),
                 curve.values().stream()
                         .map(point -> new CurvePoint(point.hz(), scale.straightAboveRest(point.level())))

@@ -2,9 +2,11 @@ package org.slugpeak.cli.report;
 
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.slugpeak.cli.words.ReportPhrase;
+import org.slugpeak.core.session.Gains;
 
 /** The sentences at the head of a session. */
 final class Summary {
@@ -26,19 +28,30 @@ final class Summary {
     static List<String> lines(SessionStory story) {
         String when = ReportPhrase.WHEN.of(DATE.format(story.start().startedAt()), Numbers.clock(story.lengthNanos()));
         String ending = story.ending().isEmpty() ? "" : ReportPhrase.NOTE.of(story.ending());
-        return List.of(when, ReportPhrase.LOG.of(story.name()), gain(story), ending).stream()
-                .filter(line -> !line.isEmpty())
-                .toList();
+        List<String> lines = new ArrayList<>(List.of(when, ReportPhrase.LOG.of(story.name())));
+        lines.addAll(gains(story));
+        lines.add(ending);
+        lines.removeIf(String::isEmpty);
+        return lines;
     }
 
-    /** The sum of what was gained; only adjusters that are done count. */
-    private static String gain(SessionStory story) {
-        double sum = story.turns().stream()
-                .filter(turn -> turn.ending().isPresent() && !Double.isNaN(turn.gainDb()))
-                .mapToDouble(Turn::gainDb)
-                .sum();
-        long done =
-                story.turns().stream().filter(turn -> turn.ending().isPresent()).count();
-        return done == 0 ? "" : ReportPhrase.GAINED.of(Gain.signed(sum), done);
+    private static List<String> gains(SessionStory story) {
+        Gains gains = story.gains();
+        List<String> lines = new ArrayList<>();
+        gains.sums().forEach(sum -> lines.add(gain(sum)));
+        String unit = story.start().measurand().unit();
+        gains.zeros()
+                .forEach(zero -> lines.add(
+                        ReportPhrase.ZERO_LEFT.of(zero.adjuster(), Numbers.withUnit(zero.level(), unit))));
+        return lines.isEmpty() && gains.adjustments() > 0
+                ? List.of(ReportPhrase.ADJUSTMENTS.of(gains.adjustments()))
+                : lines;
+    }
+
+    private static String gain(Gains.Sum sum) {
+        String gained = Gain.signed(sum.gainDb());
+        return sum.path().isEmpty()
+                ? ReportPhrase.GAINED.of(gained, sum.adjustments())
+                : ReportPhrase.GAINED_ALONG.of(sum.path(), gained, sum.adjustments());
     }
 }

@@ -23,6 +23,8 @@ public enum AskPhrase implements Saying {
     MARK,
     ADJUSTER,
     ADJUSTMENTS,
+    SUM,
+    ZERO_LEFT,
     THROUGH,
     ENDED_BEFORE,
     RECORD_IN,

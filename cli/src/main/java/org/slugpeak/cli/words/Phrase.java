@@ -151,6 +151,7 @@ public enum Phrase implements Saying {
     HAND_EFFECT,
     SWEPT,
     ROUND_ENDED,
+    ROUND_OVER,
     CONVERGED,
     AGAIN,
     CREEPING,

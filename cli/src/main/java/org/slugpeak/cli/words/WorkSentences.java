@@ -19,6 +19,11 @@ final class WorkSentences implements Work.Matcher<String> {
     }
 
     @Override
+    public String pathBegun(Work.PathBegun it) {
+        return "";
+    }
+
+    @Override
     public String handEffect(Work.HandEffect it) {
         return Phrase.HAND_EFFECT.of(it.changeDb());
     }
@@ -30,7 +35,10 @@ final class WorkSentences implements Work.Matcher<String> {
 
     @Override
     public String roundEnded(Work.RoundEnded it) {
-        return Phrase.ROUND_ENDED.of(it.stage(), it.round(), Rounded.to(it.gainDb(), 2), verdict(it.verdict()));
+        String verdict = verdict(it.verdict());
+        return Double.isNaN(it.gainDb())
+                ? Phrase.ROUND_OVER.of(it.stage(), it.round(), verdict)
+                : Phrase.ROUND_ENDED.of(it.stage(), it.round(), Rounded.to(it.gainDb(), 2), verdict);
     }
 
     private static String verdict(RoundVerdict verdict) {

@@ -33,6 +33,6 @@ class AlignCommandTest {
         assertTrue(
                 run.err().startsWith("slugpeak align: ended before the plan was through: 'T2 top' of stage 'AM IF'"),
                 run.err());
-        assertTrue(run.err().contains("give --log FILE"), run.err());
+        assertTrue(run.err().contains("; 0 adjustments; no record was kept: give --log FILE"), run.err());
     }
 }

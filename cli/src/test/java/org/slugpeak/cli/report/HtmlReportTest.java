@@ -43,7 +43,7 @@ class HtmlReportTest {
         for (String said : List.of(
                 "<h1>Alignment report: Tarnfield 54A</h1>",
                 "25 November 2026, 09:00 UTC, 1:20 long",
-                "gained +9.20 dB in 4 adjustments",
+                "AM IF: gained +9.20 dB in 4 adjustments",
                 "<td>T2 top</td><td>1</td><td>+0.00 dB</td><td>+8.08 dB</td><td>+8.08 dB</td><td>+8.08 dB</td>",
                 "<td>chassis: mains transformer</td>",
                 "<td>over range: turn the generator down</td><td>2 x</td>",

@@ -22,7 +22,7 @@ class OtherLanguageInReportTest {
                 "<html lang=\"art\">",
                 "<h1>Raporto: Tarnfield 54A</h1>",
                 "<h3>Turniloj</h3>",
-                "4 turniloj, +9.20 dB")) {
+                "AM IF: 4 turniloj, +9.20 dB")) {
             assertTrue(page.contains(said), said);
         }
     }

@@ -83,6 +83,7 @@ final class Sessions {
     static SessionStory wholeJob(String name) {
         StoryTeller teller = teller(name);
         teller.take(plan("Tarnfield 54A"));
+        teller.take(line(new Work.PathBegun(0, "AM IF")));
         teller.take(safety("chassis: mains transformer"));
         double t = 0;
         double level = 0.4;

@@ -32,6 +32,15 @@ public record Stage(String name, List<PlanStep> steps, RepeatRule repeat, Respon
     }
 
     /**
+     * Whether what its steps gain adds up to one figure.
+     *
+     * @return false where their signals go different ways, or none of them seeks what has decibels
+     */
+    public boolean addsUp() {
+        return SignalPath.isOneThrough(this);
+    }
+
+    /**
      * The same with another limit.
      *
      * @param limitDb done when a whole round changes less than this, dB, positive

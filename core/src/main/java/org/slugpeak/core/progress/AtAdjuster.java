@@ -14,6 +14,7 @@ sealed interface AtAdjuster extends PlanPhase permits InHand, Choosing, HandsOff
     /** Begins the adjuster of the present step. */
     static InHand begin(Job job) {
         PlanStep step = job.route().step();
+        job.tellPath();
         job.order(new Order.Begin(step.adjuster(), step.goal().seek()));
         job.say(at -> new Request.Turn(at, step));
         return step.rock() ? Rocking.begin(job) : Turning.begin(job);

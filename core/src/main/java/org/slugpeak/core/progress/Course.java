@@ -21,6 +21,11 @@ record Course(PlanPhase phase) implements Work.Matcher<PlanPhase> {
     }
 
     @Override
+    public PlanPhase pathBegun(Work.PathBegun it) {
+        return phase;
+    }
+
+    @Override
     public PlanPhase handEffect(Work.HandEffect it) {
         return phase;
     }

@@ -5,10 +5,12 @@ import java.util.Optional;
 import java.util.Queue;
 import org.slugpeak.core.level.MeterScale;
 import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.SignalPath;
 import org.slugpeak.core.session.HeardScale;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Untimed;
+import org.slugpeak.core.session.Work;
 
 /**
  * What all phases of the work share: where it is, what is connected, how the reading has stood of late, and what is still to be
@@ -32,6 +34,7 @@ final class Job {
     private final Queue<Order> orders = new ArrayDeque<>();
     private long nowNanos;
     private double present = Double.NaN;
+    private String path = "";
 
     Job(Plan plan) {
         route = new Route(plan);
@@ -94,6 +97,15 @@ final class Job {
         return lastSecondStraight;
     }
 
+    /** The signal of the present step goes this way; told where it did not before. */
+    void tellPath() {
+        String here = SignalPath.of(route.stage(), route.step());
+        if (!here.equals(path)) {
+            path = here;
+            say(at -> new Work.PathBegun(at, here));
+        }
+    }
+
     void order(Order order) {
         orders.add(order);
     }
@@ -109,6 +121,7 @@ final class Job {
     /** Nothing of what came before is still to be done, and nothing is known to be connected. */
     void startAfresh() {
         orders.clear();
+        path = "";
         connections.forget();
     }
 }

@@ -25,7 +25,7 @@ final class Route {
     private boolean unsettled;
     private boolean over;
 
-    /** How a round ended; {@code wantsSkirts}: the stage is over with it, and is judged by its skirts too. */
+    /** How a round ended; the gain is NaN where it does not add up; {@code wantsSkirts}: the stage is over with it, and is judged by its skirts too. */
     record RoundEnd(String stage, int round, double gainDb, RoundVerdict verdict, boolean wantsSkirts) {}
 
     Route(Plan plan) {
@@ -83,7 +83,8 @@ final class Route {
 
     private RoundEnd roundEnd(RoundVerdict verdict) {
         boolean skirts = stage().steps().stream().anyMatch(each -> each.acceptance() == Acceptance.SKIRTS);
-        return new RoundEnd(stage().name(), here.round(), roundGainDb, verdict, skirts && !verdict.goesOn());
+        double gainDb = stage().addsUp() ? roundGainDb : Double.NaN;
+        return new RoundEnd(stage().name(), here.round(), gainDb, verdict, skirts && !verdict.goesOn());
     }
 
     private RoundVerdict verdict() {

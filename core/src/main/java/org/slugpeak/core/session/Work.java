@@ -8,6 +8,7 @@ import org.slugpeak.core.plan.RoundVerdict;
 public sealed interface Work extends SessionRecord
         permits Adjuster,
                 Work.PlanBegun,
+                Work.PathBegun,
                 Work.HandEffect,
                 Work.Swept,
                 Work.RoundEnded,
@@ -57,6 +58,14 @@ public sealed interface Work extends SessionRecord
          * @return what the caller of {@link Work#match(Matcher)} gets
          */
         R planBegun(PlanBegun it);
+
+        /**
+         * For a PathBegun.
+         *
+         * @param it the record
+         * @return what the caller of {@link Work#match(Matcher)} gets
+         */
+        R pathBegun(PathBegun it);
 
         /**
          * For a HandEffect.
@@ -135,6 +144,25 @@ public sealed interface Work extends SessionRecord
     }
 
     /**
+     * The signal goes another way from generator to meter than before: gains add up only along one path.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param path its name; the same where the work comes back to it
+     */
+    record PathBegun(long tNanos, String path) implements Work {
+
+        @Override
+        public Manner manner() {
+            return Manner.NOTES;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.pathBegun(this);
+        }
+    }
+
+    /**
      * The reading changed when the hand left.
      *
      * @param tNanos when, nanoseconds from the first reading
@@ -178,7 +206,7 @@ public sealed interface Work extends SessionRecord
      * @param tNanos when, nanoseconds from the first reading
      * @param stage its name
      * @param round which round, from 1
-     * @param gainDb what it gained, dB
+     * @param gainDb what it gained, dB; NaN where that does not add up to one figure
      * @param verdict what that means
      */
     record RoundEnded(long tNanos, String stage, int round, double gainDb, RoundVerdict verdict) implements Work {

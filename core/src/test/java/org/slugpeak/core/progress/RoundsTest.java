@@ -93,6 +93,32 @@ class RoundsTest {
         assertEquals(1, session.peak(1).said(Work.PlanOver.class).size());
     }
 
+    @Test
+    void whatWasGainedAtSeveralFrequenciesIsNotAdded() {
+        PlanStep low = Plans.with(Plans.step("L5"), Goal.PEAK, Plans.setup(600e3), false, Acceptance.MAXIMUM);
+        PlanStep high = Plans.with(Plans.step("C5"), Goal.PEAK, Plans.setup(1400e3), false, Acceptance.MAXIMUM);
+        Session session = Session.started(Plans.plan(Plans.stage("MW", new RepeatRule(0.2, 1), low, high)));
+        session.peak(3).stand(0.3, 3).stand(1, 2).peak(2).stand(1, 2);
+        assertTrue(session.isFinished());
+        assertEquals(Double.NaN, session.said(Work.RoundEnded.class).get(0).gainDb());
+        assertEquals(
+                List.of("MW, 600 kHz", "MW, 1400 kHz"),
+                session.said(Work.PathBegun.class).stream()
+                        .map(Work.PathBegun::path)
+                        .toList());
+    }
+
+    @Test
+    void thePathOfTheSignalIsToldOnceWhereItStaysTheSame() {
+        Session session = Session.started(Plans.plan(Plans.slugs("T2 top", "T2 bottom")));
+        session.peak(8).stand(1, 2).peak(1).stand(1, 2).peak(0.1).stand(1, 2);
+        assertEquals(
+                List.of("IF"),
+                session.said(Work.PathBegun.class).stream()
+                        .map(Work.PathBegun::path)
+                        .toList());
+    }
+
     /** A discriminator: the primary is peaked, the secondary set to zero, where a reading of next to nothing has no decibels. */
     @Test
     void doNotGoOnForTheSakeOfAZero() {
