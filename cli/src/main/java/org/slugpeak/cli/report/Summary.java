@@ -41,8 +41,8 @@ final class Summary {
         gains.sums().forEach(sum -> lines.add(gain(sum)));
         String unit = story.start().measurand().unit();
         gains.zeros()
-                .forEach(zero -> lines.add(
-                        ReportPhrase.ZERO_LEFT.of(zero.adjuster(), Numbers.withUnit(zero.level(), unit))));
+                .forEach(zero ->
+                        lines.add(ReportPhrase.ZERO_LEFT.of(zero.adjuster(), Numbers.withUnit(zero.level(), unit))));
         return lines.isEmpty() && gains.adjustments() > 0
                 ? List.of(ReportPhrase.ADJUSTMENTS.of(gains.adjustments()))
                 : lines;

@@ -154,12 +154,10 @@ public final class DetectorLaw {
             return straight;
         }
         double db = Decibels.of(straight / top().level());
-        int above = (int)
-                steps.stream().filter(step -> step.generatorDb() <= db).count();
+        int above =
+                (int) steps.stream().filter(step -> step.generatorDb() <= db).count();
         boolean between = above > 0 && above < steps.size();
-        return between
-                ? levelBetween(above, db)
-                : toeLevel(db - missedDb.get(Math.min(above, steps.size() - 1)));
+        return between ? levelBetween(above, db) : toeLevel(db - missedDb.get(Math.min(above, steps.size() - 1)));
     }
 
     private double levelBetween(int above, double db) {

@@ -9,7 +9,8 @@ import org.slugpeak.core.session.TwoPeaks;
  * How far the work on one step of a plan has got. Whatever happens is answered with the phase that comes of it; what says nothing to a
  * phase leaves it as it is. One thread at a time.
  */
-sealed interface PlanPhase permits AtAdjuster, Settling, Ending, Resuming, AwaitingHand, Raising, Checking, Halving, Over {
+sealed interface PlanPhase
+        permits AtAdjuster, Settling, Ending, Resuming, AwaitingHand, Raising, Checking, Halving, Over {
 
     /** A trusted reading; the job has seen it already. */
     default PlanPhase reading(ReadingTaken it) {

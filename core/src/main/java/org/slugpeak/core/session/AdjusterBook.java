@@ -25,6 +25,12 @@ final class AdjusterBook {
         }
     }
 
+    /**
+     * A hundredth of a level is some ten steps of the last digit of a meter with 4000 counts, and as far from its rest as a rest is known:
+     * of less nobody knows how many decibels it is.
+     */
+    private static final double MOST_DB = 40;
+
     private String name = "";
     private double before = Double.NaN;
     private Level present = Level.UNKNOWN;
@@ -77,7 +83,7 @@ final class AdjusterBook {
         double ratio = Math.abs(after.onScale() / straight.applyAsDouble(before));
         double gainDb = sought.signCounts() ? Double.NaN : Decibels.of(ratio);
         Adjuster ended = new Adjuster(
-                tNanos, name, action, before, after.asRead(), Double.isFinite(gainDb) ? gainDb : Double.NaN);
+                tNanos, name, action, before, after.asRead(), Math.abs(gainDb) <= MOST_DB ? gainDb : Double.NaN);
         name = "";
         return Optional.of(ended);
     }

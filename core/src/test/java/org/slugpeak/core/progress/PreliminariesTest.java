@@ -203,7 +203,8 @@ class PreliminariesTest {
 
         @Test
         void isNotMeasuredWhereSoLittleIsReadThatTheStepsWouldEndInTheNoiseNorAtAZero() {
-            Session weak = session(at("T2", "detector", volts(0.5, 1.5), Goal.PEAK)).stand(0.1, 2);
+            Session weak =
+                    session(at("T2", "detector", volts(0.5, 1.5), Goal.PEAK)).stand(0.1, 2);
             assertEquals(List.of(), weak.orders());
             assertEquals(List.of("T2"), weak.begun());
             assertEquals(

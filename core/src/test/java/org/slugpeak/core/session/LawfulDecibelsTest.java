@@ -83,7 +83,7 @@ class LawfulDecibelsTest {
 
     /** One slug, x in half-widths, past its peak and back; it is held there. */
     private void turn(double fromX) {
-        double fastest = 0.005;
+        double fastest = Math.max(0.005, -fromX / 2000);
         for (double x = fromX; x < 0.5; x += fastest) {
             response = 1 / Math.sqrt(1 + x * x);
             read(0.02);
@@ -105,9 +105,11 @@ class LawfulDecibelsTest {
 
     private double gainDb(double volts, double fromX, boolean withLaw) {
         generator = volts;
-        response = 1 / Math.sqrt(1 + fromX * fromX);
+        response = 1;
         command(LevelCommand.at(MeterPoint.DETECTOR));
         rest();
+        response = 1 / Math.sqrt(1 + fromX * fromX);
+        read(2);
         if (withLaw) {
             generator = PLENTY_VOLTS / response;
             read(2);
@@ -128,6 +130,12 @@ class LawfulDecibelsTest {
         assertTrue(gainDb(volts, fromX, false) > trueDb + 0.5);
         assertEquals(trueDb, gainDb(volts, fromX, true), 0.06);
         assertEquals(trueDb, gainDb(volts, fromX, false), 0.06, "the law is known still");
+    }
+
+    /** Half a millivolt above a rest that is known to a millivolt: 60 dB and more would be told. */
+    @Test
+    void whereThereWasNextToNothingBeforeNobodyKnowsWhatWasGained() {
+        assertTrue(Double.isNaN(gainDb(1.2, -60, false)));
     }
 
     @Test
