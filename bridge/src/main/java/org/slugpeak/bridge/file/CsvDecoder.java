@@ -6,6 +6,7 @@ import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /** Turns lines into readings. Knows no file and no clock. One thread at a time. */
 final class CsvDecoder {
@@ -174,7 +175,7 @@ final class CsvDecoder {
                 listener.link(
                         timeline.placedNanos(),
                         Link.State.RESUMED,
-                        "the time column starts again at line " + line.number());
+                        new LinkDetail.TimesAgain(line.number()));
                 yield deliver(timeline.placedNanos(), row, listener);
             }
             case BACK -> "the time runs back";

@@ -6,6 +6,7 @@ import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /**
  * Says when lines that come as they happen have ceased to come, or do not begin to, though nobody has closed the stream. One
@@ -16,9 +17,7 @@ final class Silence {
     /** A program on the other side may take some seconds to start and to find its meter; nobody waits longer unasked. */
     private static final long FIRST_PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(10);
 
-    private static final String WHEN_NOTHING_COMES = "see that whatever writes here runs, and sends each line at once";
-
-    private final LinkWatch watch = new LinkWatch(FIRST_PATIENCE_NANOS, WHEN_NOTHING_COMES);
+    private final LinkWatch watch = new LinkWatch(FIRST_PATIENCE_NANOS, LinkDetail.Sender.PROGRAM);
     private final ByteFeed feed;
     private final Ticker ticker;
 
@@ -37,7 +36,7 @@ final class Silence {
             }
 
             @Override
-            public void link(long tNanos, Link.State state, String detail) {
+            public void link(long tNanos, Link.State state, LinkDetail detail) {
                 listener.link(tNanos, state, detail);
             }
 

@@ -8,6 +8,7 @@ import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.RangeWatch;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 
 /** Makes readings of the lines that carry one. One thread at a time. */
@@ -85,7 +86,7 @@ final class DataLines {
         }
         if (format.flags().isPresent() && format.flags().get().tellsOfSkipped(flags(fields))) {
             out.notice(
-                    tNanos.getAsLong(), LinkNotice.READINGS_SKIPPED, "the instrument could not send all its readings");
+                    tNanos.getAsLong(), LinkNotice.READINGS_SKIPPED, LinkDetail.Cause.NOT_ALL_SENT);
         }
         if (value.condition() == Condition.OK) {
             known.readingHeard(value.unit());
@@ -96,7 +97,7 @@ final class DataLines {
 
     private Reading reading(MeterField value, String[] fields, long tNanos, Outlet out) {
         if (rangeWatch.changed(value)) {
-            out.notice(tNanos, LinkNotice.RANGE_CHANGED, "the meter has changed its range: fix the range on the meter");
+            out.notice(tNanos, LinkNotice.RANGE_CHANGED, LinkDetail.Cause.RANGE_TO_BE_SET);
             return Reading.without(tNanos, Condition.NO_VALUE);
         }
         Condition condition = condition(value, fields);
@@ -130,7 +131,7 @@ final class DataLines {
         }
         double stampNanos = stamp.get().value() * time.nanosPerUnit();
         if (clock.restartsWith(stampNanos, arrivalNanos)) {
-            out.notice(arrivalNanos, LinkNotice.RESTARTED, "the instrument was reset: its clock has begun again");
+            out.notice(arrivalNanos, LinkNotice.RESTARTED, LinkDetail.Cause.CLOCK_AGAIN);
         }
         return OptionalLong.of(clock.place(stampNanos, arrivalNanos));
     }

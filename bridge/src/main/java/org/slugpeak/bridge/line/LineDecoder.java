@@ -8,7 +8,9 @@ import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.Garble;
 import org.slugpeak.bridge.source.LineSplitter;
 import org.slugpeak.bridge.source.Outlet;
+import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 
 /** Readings of an instrument that prints lines of text. One thread at a time. */
@@ -147,9 +149,9 @@ final class LineDecoder implements Decoder {
             dataLines.restarted();
         }
         if (known.heardReading() && line.restarted()) {
-            out.notice(arrivalNanos, LinkNotice.RESTARTED, line.name() + " was reset and has started anew");
+            out.notice(arrivalNanos, LinkNotice.RESTARTED, board(line, true));
         } else if (known.heardReading() && !line.scale().equals(known.scale())) {
-            out.notice(arrivalNanos, LinkNotice.RANGE_CHANGED, line.name() + " was set to another range");
+            out.notice(arrivalNanos, LinkNotice.RANGE_CHANGED, board(line, false));
         }
         known.started(line);
     }
@@ -160,5 +162,9 @@ final class LineDecoder implements Decoder {
         } else {
             dueNanos = OptionalLong.of(nowNanos + format.asking().intervalNanos());
         }
+    }
+
+    private static LinkDetail board(StartLine line, boolean restarted) {
+        return new LinkDetail.Board(SafeText.line(line.name()), restarted);
     }
 }

@@ -17,6 +17,7 @@ import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.Request;
@@ -209,7 +210,10 @@ final class AdviceTopics {
         for (LinkNotice notice : LinkNotice.values()) {
             notices.put(
                     notice,
-                    kept(notice.code(), Link.Broken::detail, it -> new Link.Broken(it.tNanos(), notice, it.text())));
+                    kept(
+                            notice.code(),
+                            it -> sentences.of(it, it.detail()),
+                            it -> new Link.Broken(it.tNanos(), notice, new LinkDetail.Told(it.text()))));
         }
         notAReading = said("not-a-reading", Link.NotAReading::count, Unit.COUNT, AdviceTopics::told);
         leftOut = said("not-a-reading", Link.LeftOut::count, Unit.COUNT, AdviceTopics::told);

@@ -28,6 +28,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Drift;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
@@ -155,15 +156,7 @@ final class RecordForms {
             number("perMinute", Unit.OTHER_FIELD, Drift::perMinute),
             text("unit", Drift::unit));
 
-    final RecordForm<Link.Changed> link = RecordForm.of(
-            "link",
-            row -> new Link.Changed(row.nanos(), row.coded(Link.State.class), row.text()),
-            t(Link.Changed::tNanos),
-            word(
-                    "state",
-                    codes(Link.State.values(), Link.State::code),
-                    it -> it.state().code()),
-            text("detail", Link.Changed::detail));
+    final RecordForm<Link.Changed> link;
 
     final RecordForm<MarkLine> mark = RecordForm.of(
             "mark", row -> new MarkLine(row.nanos(), row.text()), t(MarkLine::tNanos), text("text", MarkLine::text));
@@ -219,6 +212,15 @@ final class RecordForms {
                 t(Weak::tNanos),
                 number("snrDb", Unit.DECIBELS, Weak::snrDb),
                 sentence("advice", sentences::of));
+        link = RecordForm.of(
+                "link",
+                row -> new Link.Changed(row.nanos(), row.coded(Link.State.class), new LinkDetail.Told(row.text())),
+                t(Link.Changed::tNanos),
+                word(
+                        "state",
+                        codes(Link.State.values(), Link.State::code),
+                        it -> it.state().code()),
+                text("detail", it -> sentences.of(it, it.detail())));
     }
 
     /** All of them, in the order of the documentation. */

@@ -1,5 +1,6 @@
 package org.slugpeak.bridge.log;
 
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -17,4 +18,15 @@ public interface Sentences {
      * @return one line; empty for a kind of which nothing is said
      */
     String of(SessionRecord record);
+
+    /**
+     * The same, but for what came in words from outside: those stay as they came, so that a log that is written again says the same.
+     *
+     * @param record that has the detail
+     * @param detail of a change of the link
+     * @return one line; may be empty
+     */
+    default String of(SessionRecord record, LinkDetail detail) {
+        return detail instanceof LinkDetail.Told told ? told.text() : of(record);
+    }
 }

@@ -8,6 +8,7 @@ import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.Garble;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -99,7 +100,7 @@ final class Candidate implements Outlet {
     }
 
     @Override
-    public void notice(long tNanos, LinkNotice notice, String detail) {
+    public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {
         kept.add(out -> out.notice(tNanos, notice, detail));
     }
 

@@ -10,6 +10,7 @@ import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.RangeWatch;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 
 /** Readings of a meter's answers. One thread at a time. */
@@ -83,7 +84,7 @@ final class Answers {
 
     private Reading reading(MeterField field, long tNanos, Outlet out) {
         if (rangeWatch.changed(field)) {
-            out.notice(tNanos, LinkNotice.RANGE_CHANGED, "the meter has changed its range: fix it with --range");
+            out.notice(tNanos, LinkNotice.RANGE_CHANGED, LinkDetail.Cause.RANGE_TO_BE_ASKED_FOR);
             return Reading.without(tNanos, Condition.NO_VALUE);
         }
         return field.at(tNanos);

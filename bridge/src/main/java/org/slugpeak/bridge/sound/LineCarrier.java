@@ -7,6 +7,7 @@ import org.slugpeak.bridge.source.PortUnavailable;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /**
  * A sound input, opened again by itself when it went away: {@code lost} when a read comes back short or nothing has come for
@@ -72,12 +73,12 @@ final class LineCarrier implements SampleCarrier {
         LineReader.Block block = present.next(waitNanos);
         if (block == null) {
             if (ticker.nowNanos() - heardNanos > SILENT_NANOS) {
-                lose(sink, "the sound input gives no samples; waiting for it");
+                lose(sink, LinkDetail.Cause.SOUND_SILENT);
             }
             return Progress.IDLE;
         }
         if (block.length() == 0) {
-            lose(sink, "the sound input is gone; plug it in again");
+            lose(sink, LinkDetail.Cause.SOUND_GONE);
             return Progress.IDLE;
         }
         deliver(block, sink);
@@ -104,7 +105,7 @@ final class LineCarrier implements SampleCarrier {
             if (lost) {
                 lost = false;
                 retryNanos = FIRST_RETRY_NANOS;
-                sink.link(originNanos, Link.State.RESUMED, device.name());
+                sink.link(originNanos, Link.State.RESUMED, new LinkDetail.Told(device.name()));
             }
             sink.begin(format, originNanos);
         }
@@ -128,7 +129,7 @@ final class LineCarrier implements SampleCarrier {
         }
     }
 
-    private void lose(SampleSink sink, String detail) {
+    private void lose(SampleSink sink, LinkDetail detail) {
         if (!lost) {
             lost = true;
             sink.link(ticker.nowNanos(), Link.State.LOST, detail);
@@ -150,7 +151,7 @@ final class LineCarrier implements SampleCarrier {
             format = line.format();
             startReading(line);
         } catch (PortUnavailable e) {
-            lose(sink, String.valueOf(e.getMessage()));
+            lose(sink, new LinkDetail.Told(String.valueOf(e.getMessage())));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.sound;
 
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /** Takes what a {@link SampleCarrier} brings, in order. */
 interface SampleSink {
@@ -15,7 +16,7 @@ interface SampleSink {
     void shift(long nanos);
 
     /** The link changed. */
-    void link(long tNanos, Link.State state, String detail);
+    void link(long tNanos, Link.State state, LinkDetail detail);
 
     /** Something to be told and counted. */
     void garbled(String where, String problem);

@@ -12,6 +12,7 @@ import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.signal.AudioMeter;
 import org.slugpeak.core.signal.AudioQuality;
 
@@ -145,7 +146,7 @@ public final class SoundSource implements ReadingSource {
         }
 
         @Override
-        public void link(long tNanos, Link.State state, String detail) {
+        public void link(long tNanos, Link.State state, LinkDetail detail) {
             listener().link(tNanos, state, detail);
         }
 

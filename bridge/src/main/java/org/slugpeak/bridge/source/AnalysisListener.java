@@ -5,6 +5,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -40,12 +41,12 @@ public abstract class AnalysisListener implements SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         analysis().link(tNanos, state, detail);
     }
 
     @Override
-    public void notice(long tNanos, LinkNotice notice, String detail) {
+    public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {
         analysis().interrupted(notice, detail);
     }
 

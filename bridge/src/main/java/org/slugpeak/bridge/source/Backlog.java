@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -21,7 +22,7 @@ final class Backlog implements SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         kept.add(listener -> listener.link(tNanos, state, detail));
     }
 
@@ -38,7 +39,7 @@ final class Backlog implements SourceListener {
     }
 
     @Override
-    public void notice(long tNanos, LinkNotice notice, String detail) {
+    public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {
         kept.add(listener -> listener.notice(tNanos, notice, detail));
     }
 

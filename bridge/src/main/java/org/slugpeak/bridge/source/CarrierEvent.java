@@ -1,5 +1,7 @@
 package org.slugpeak.bridge.source;
 
+import org.slugpeak.core.session.LinkDetail;
+
 /** Something that happened on a {@link Carrier}. Immutable but for the bytes, which the receiver owns. */
 public sealed interface CarrierEvent {
 
@@ -72,9 +74,9 @@ public sealed interface CarrierEvent {
      * The instrument has gone; the carrier tries to have it back.
      *
      * @param tNanos when it was noticed
-     * @param detail one line for the user
+     * @param detail what is known of it
      */
-    record Lost(long tNanos, String detail) implements CarrierEvent {
+    record Lost(long tNanos, LinkDetail detail) implements CarrierEvent {
         @Override
         public void match(Matcher matcher) {
             matcher.lost(this);

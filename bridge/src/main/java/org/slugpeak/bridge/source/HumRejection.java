@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /**
  * By how much an instrument takes mains hum down: hum of a known size is put on its input, and what is left of it is what the
@@ -43,7 +44,7 @@ public final class HumRejection implements SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {}
+    public void link(long tNanos, Link.State state, LinkDetail detail) {}
 
     @Override
     public void garbled(String where, String problem) {}

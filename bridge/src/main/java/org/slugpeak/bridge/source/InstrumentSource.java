@@ -8,6 +8,7 @@ import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -21,13 +22,10 @@ public final class InstrumentSource implements ReadingSource {
     /** The first line is thrown away, as it may be half a line: a slow meter needs two to be heard. */
     private static final long FIRST_PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(5);
 
-    private static final String WHEN_NOTHING_COMES =
-            "see that the meter is on, sends, and is the one that --meter names";
-
     private final Carrier carrier;
     private final Decoder decoder;
     private final Ticker ticker;
-    private final LinkWatch watch = new LinkWatch(FIRST_PATIENCE_NANOS, WHEN_NOTHING_COMES);
+    private final LinkWatch watch = new LinkWatch(FIRST_PATIENCE_NANOS, LinkDetail.Sender.METER);
     private final Backlog backlog = new Backlog();
     private Optional<String> refusal = Optional.empty();
     private String saidOfSetting = "";
@@ -195,8 +193,8 @@ public final class InstrumentSource implements ReadingSource {
         }
 
         @Override
-        public void notice(long tNanos, LinkNotice notice, String detail) {
-            listener.notice(tNanos, notice, SafeText.line(detail));
+        public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {
+            listener.notice(tNanos, notice, detail);
         }
 
         @Override

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 
 /**
@@ -62,7 +63,7 @@ public final class LinkStatistics implements SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         links.merge(state, 1L, Long::sum);
         if (state == Link.State.LOST) {
             timeFollows = false;
@@ -81,7 +82,7 @@ public final class LinkStatistics implements SourceListener {
     }
 
     @Override
-    public void notice(long tNanos, LinkNotice notice, String detail) {
+    public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {
         notices.merge(notice, 1L, Long::sum);
         valueFollows = false;
     }

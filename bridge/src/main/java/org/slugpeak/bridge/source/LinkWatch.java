@@ -1,10 +1,10 @@
 package org.slugpeak.bridge.source;
 
-import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /**
  * Says when an instrument is lost, when its last number is old, and when readings come again. Each is said once. A reading is
@@ -31,7 +31,7 @@ public final class LinkWatch {
 
     private final UsualInterval usual = new UsualInterval();
     private final long firstPatienceNanos;
-    private final String whatToDo;
+    private final LinkDetail.Sender sender;
     private State state = State.LIVE;
     private boolean heard;
     private long readingNanos;
@@ -44,11 +44,11 @@ public final class LinkWatch {
      * Nothing is known yet, and nothing is watched.
      *
      * @param firstPatienceNanos how long the first reading may take, once readings may be expected
-     * @param whatToDo what the user is told when it takes longer, without a full stop
+     * @param sender who should send
      */
-    public LinkWatch(long firstPatienceNanos, String whatToDo) {
+    public LinkWatch(long firstPatienceNanos, LinkDetail.Sender sender) {
         this.firstPatienceNanos = firstPatienceNanos;
-        this.whatToDo = whatToDo;
+        this.sender = sender;
     }
 
     /**
@@ -70,10 +70,9 @@ public final class LinkWatch {
      */
     public void reading(Reading reading, long nowNanos, SourceListener listener) {
         if (state != State.LIVE) {
-            String gap =
-                    String.format(Locale.ROOT, "after %.1f s", (nowNanos - (heard ? arrivalNanos : openedNanos)) / 1e9);
+            double seconds = (nowNanos - (heard ? arrivalNanos : openedNanos)) / 1e9;
             state = State.LIVE;
-            listener.link(reading.tNanos(), Link.State.RESUMED, gap);
+            listener.link(reading.tNanos(), Link.State.RESUMED, new LinkDetail.After(seconds));
         }
         if (heard && intervalCounts) {
             usual.add(nowNanos - arrivalNanos);
@@ -85,7 +84,7 @@ public final class LinkWatch {
         listener.reading(reading);
     }
 
-    void lost(long nowNanos, String detail, SourceListener listener) {
+    void lost(long nowNanos, LinkDetail detail, SourceListener listener) {
         intervalCounts = false;
         if (state != State.LOST) {
             state = State.LOST;
@@ -106,10 +105,9 @@ public final class LinkWatch {
             return false;
         }
         state = State.STALE;
-        String detail = heard
-                ? String.format(Locale.ROOT, "no reading for %.1f s", (nowNanos - arrivalNanos) / 1e9)
-                : String.format(
-                        Locale.ROOT, "no reading yet, after %.0f s: %s", (nowNanos - openedNanos) / 1e9, whatToDo);
+        LinkDetail detail = heard
+                ? new LinkDetail.Silent((nowNanos - arrivalNanos) / 1e9)
+                : new LinkDetail.NothingYet((nowNanos - openedNanos) / 1e9, sender);
         listener.link(eventTime(nowNanos), Link.State.STALE, detail);
         return true;
     }

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.source;
 
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -27,9 +28,9 @@ public interface Outlet {
      *
      * @param tNanos when, on the same axis as the readings
      * @param notice what happened
-     * @param detail one line for the user
+     * @param detail what is known of it
      */
-    void notice(long tNanos, LinkNotice notice, String detail);
+    void notice(long tNanos, LinkNotice notice, LinkDetail detail);
 
     /**
      * There is something to say that is no reading and breaks no run of them: a low battery.

@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.core.session.LinkDetail;
 
 /**
  * A line that may be lost and come back: unplugged, switched off, cut. A thread of its own reads, closes what has gone, and tries to
@@ -32,8 +33,6 @@ public final class ReopeningCarrier implements Carrier {
     private static final int MOST_CLOSING_LOOKS = 30;
 
     private static final long CLOSING_LOOK_MILLIS = 100;
-
-    private static final String PULLED = "the plug was pulled or the instrument switched off; waiting for it";
 
     private final String path;
     private final PortOpener opener;
@@ -116,7 +115,7 @@ public final class ReopeningCarrier implements Carrier {
                 return;
             }
             LOG.info("lost {}", path);
-            tell(new CarrierEvent.Lost(ticker.nowNanos(), PULLED));
+            tell(new CarrierEvent.Lost(ticker.nowNanos(), LinkDetail.Cause.PULLED));
             open = openAgain();
         }
     }

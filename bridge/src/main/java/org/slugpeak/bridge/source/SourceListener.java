@@ -4,6 +4,7 @@ import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -22,9 +23,9 @@ public interface SourceListener {
      *
      * @param tNanos on the source's own axis
      * @param state what happened
-     * @param detail one line for the user; may be empty
+     * @param detail what is known of it
      */
-    void link(long tNanos, Link.State state, String detail);
+    void link(long tNanos, Link.State state, LinkDetail detail);
 
     /**
      * Something came that is no reading; it is counted and never becomes one.
@@ -50,9 +51,9 @@ public interface SourceListener {
      *
      * @param tNanos on the source's own axis
      * @param notice what happened
-     * @param detail one line for the user: what happened and what to do
+     * @param detail what is known of it
      */
-    default void notice(long tNanos, LinkNotice notice, String detail) {}
+    default void notice(long tNanos, LinkNotice notice, LinkDetail detail) {}
 
     /**
      * The source has something to say that is no reading: a tone found, hum under it, what is clipping.

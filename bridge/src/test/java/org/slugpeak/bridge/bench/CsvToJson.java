@@ -26,6 +26,7 @@ import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionStart;
 
@@ -176,7 +177,7 @@ public final class CsvToJson {
         }
 
         @Override
-        public void link(long tNanos, Link.State state, String detail) {
+        public void link(long tNanos, Link.State state, LinkDetail detail) {
             sum++;
         }
 

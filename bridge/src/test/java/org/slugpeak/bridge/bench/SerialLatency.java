@@ -15,6 +15,7 @@ import org.slugpeak.bridge.testkit.LineAdc;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /**
  * How long a reading takes from the last byte on the serial port to the listener: a board on a pseudo-terminal prints a line
@@ -109,7 +110,7 @@ public final class SerialLatency {
         }
 
         @Override
-        public void link(long tNanos, Link.State state, String detail) {
+        public void link(long tNanos, Link.State state, LinkDetail detail) {
             System.out.println("link " + state.code() + " " + detail);
         }
 

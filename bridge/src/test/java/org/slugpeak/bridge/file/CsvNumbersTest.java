@@ -134,7 +134,7 @@ class CsvNumbersTest {
             Heard heard = read("s,V\n100,1\n101,2\n0.0,3\n0.1,4\n0.2,5\n0.3,6\n");
             assertEquals(List.of(1.0, 2.0, 5.0, 6.0), heard.values());
             assertEquals(List.of(100.0, 101.0, 101.0, 101.1), heard.seconds());
-            assertEquals(List.of("resumed: the time column starts again at line 6"), heard.links);
+            assertEquals(List.of("resumed: times again at 6"), heard.links);
             assertEquals(2, heard.garbled.size());
         }
 

@@ -6,8 +6,10 @@ import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.bridge.source.TypedWord;
+import org.slugpeak.bridge.testkit.ShortDetail;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Untimed;
 
@@ -45,8 +47,8 @@ final class Heard implements SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
-        links.add(state.code() + ": " + detail);
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
+        links.add(state.code() + ": " + ShortDetail.of(detail));
     }
 
     @Override

@@ -12,6 +12,7 @@ import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.SessionStart;
 
 /**
@@ -74,9 +75,9 @@ final class GoldenLogs {
                 analysis.reading(Reading.without(step(), Condition.OVER_RANGE));
             }
             turn(analysis, -0.5, 0.2, 3, false);
-            analysis.link(step(), Link.State.LOST, "unplugged");
+            analysis.link(step(), Link.State.LOST, new LinkDetail.Told("unplugged"));
             tNanos += 5_000_000_000L;
-            analysis.link(tNanos, Link.State.RESUMED, "the same port");
+            analysis.link(tNanos, Link.State.RESUMED, new LinkDetail.Told("the same port"));
             analysis.reading(new Reading(step(), 4.095, Condition.FULL_SCALE));
             turn(analysis, 0.2, 0.8, 4, false);
         }

@@ -16,10 +16,12 @@ import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.bridge.testkit.ShortDetail;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 class LogSourceTest {
 
@@ -130,8 +132,8 @@ class LogSourceTest {
         }
 
         @Override
-        public void link(long tNanos, Link.State state, String detail) {
-            heard.add("link " + tNanos + " " + state.code() + " " + detail);
+        public void link(long tNanos, Link.State state, LinkDetail detail) {
+            heard.add("link " + tNanos + " " + state.code() + " " + ShortDetail.of(detail));
         }
 
         @Override

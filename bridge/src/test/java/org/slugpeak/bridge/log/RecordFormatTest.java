@@ -3,11 +3,13 @@ package org.slugpeak.bridge.log;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +20,9 @@ import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
+import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Said;
@@ -36,6 +41,17 @@ class RecordFormatTest {
             assertEquals(Optional.of(record), read(line), line);
             assertEquals(line.length() - 1, line.indexOf('\n'), "one line a record");
             assertFalse(line.contains("NaN") || line.contains("Infinity"), line);
+        }
+    }
+
+    @Test
+    void whyALinkChangedIsWordedOnceAndKeepsItsWordsFromThenOn() throws Exception {
+        for (SessionRecord record : List.of(
+                new Link.Changed(5, Link.State.LOST, LinkDetail.Cause.PULLED),
+                new Link.Broken(5, LinkNotice.RESTARTED, new LinkDetail.Board("adc", true)))) {
+            String line = line(record);
+            assertTrue(line.contains("\"" + new TestWords().of(record) + "\""), line);
+            assertEquals(line, line(read(line).orElseThrow()));
         }
     }
 

@@ -23,6 +23,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -142,8 +143,8 @@ class ReplayTest {
                     case 0 -> analysis.note(some.text());
                     case 6 -> analysis.command(new Instruction.Find(some.oneOf(Seek.values())));
                     case 1 -> analysis.nextAdjuster(some.text());
-                    case 2 -> analysis.link(tNanos, some.oneOf(Link.State.values()), some.text());
-                    case 4 -> analysis.interrupted(some.oneOf(LinkNotice.values()), some.text());
+                    case 2 -> analysis.link(tNanos, some.oneOf(Link.State.values()), new LinkDetail.Told(some.text()));
+                    case 4 -> analysis.interrupted(some.oneOf(LinkNotice.values()), new LinkDetail.Told(some.text()));
                     case 5 ->
                         analysis.adjusterEnded(random.nextBoolean() ? Adjuster.Action.DONE : Adjuster.Action.SKIP);
                     case 3 -> tNanos -= 1_000_000_000;

@@ -25,6 +25,7 @@ import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
@@ -78,7 +79,7 @@ final class SomeRecords {
             case 7 -> new OverloadCleared(nanos());
             case 8 -> new Weak(nanos(), number());
             case 9 -> new Drift(nanos(), number(), text());
-            case 10 -> new Link.Changed(nanos(), oneOf(Link.State.values()), text());
+            case 10 -> new Link.Changed(nanos(), oneOf(Link.State.values()), new LinkDetail.Told(text()));
             case 11 -> new Said.Note(nanos(), text());
             case 12 -> new Adjuster(nanos(), text(), oneOf(Adjuster.Action.values()), number(), number(), number());
             case 13 -> advice();
@@ -102,7 +103,7 @@ final class SomeRecords {
             case 2 -> new Caution.Checked(nanos(), oneOf(CheckKind.values()), CheckFigures.of(number()));
             case 3 -> new Work.PlanBegun(nanos(), text());
             case 4 -> new Said.Answer(nanos(), text());
-            case 5 -> new Link.Broken(nanos(), oneOf(LinkNotice.values()), text());
+            case 5 -> new Link.Broken(nanos(), oneOf(LinkNotice.values()), new LinkDetail.Told(text()));
             case 6 -> new CurveWork.PointTaken(nanos(), random.nextInt(1_000_000) + 0.125, number());
             case 10 -> new CurveWork.LawStep(nanos(), -3.0 * random.nextInt(6), number());
             case 7 -> new Work.DialNoted(nanos(), random.nextInt(1_000_000) + 0.125, number(), random.nextBoolean());

@@ -5,6 +5,7 @@ import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.RecordSink;
 
 /** Counts what a source delivers, and lets an analysis hear it. */
@@ -26,7 +27,7 @@ final class Listening extends AnalysisListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         throw new AssertionError(detail);
     }
 

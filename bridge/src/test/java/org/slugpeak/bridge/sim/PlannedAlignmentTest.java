@@ -30,6 +30,7 @@ import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
 
@@ -134,7 +135,7 @@ class PlannedAlignmentTest {
         }
 
         @Override
-        public void link(long tNanos, Link.State state, String detail) {
+        public void link(long tNanos, Link.State state, LinkDetail detail) {
             throw new AssertionError(detail);
         }
 

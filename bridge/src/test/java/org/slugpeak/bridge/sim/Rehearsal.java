@@ -23,6 +23,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
@@ -211,7 +212,7 @@ final class Rehearsal implements Order.Matcher {
         }
 
         @Override
-        public void link(long tNanos, Link.State state, String detail) {
+        public void link(long tNanos, Link.State state, LinkDetail detail) {
             throw new AssertionError(detail);
         }
 

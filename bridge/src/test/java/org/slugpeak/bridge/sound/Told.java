@@ -8,6 +8,7 @@ import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Untimed;
 
@@ -34,7 +35,7 @@ final class Told implements SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         links.add(state.code());
     }
 

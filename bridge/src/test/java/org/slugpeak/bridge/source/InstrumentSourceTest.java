@@ -29,7 +29,7 @@ class InstrumentSourceTest {
         pollFor(source, 10 * SECOND);
         assertEquals("link stale", heard.lines().get(19));
         assertEquals(20, heard.lines().size(), "19 whole lines and one word about the silence");
-        assertEquals("no reading for 2.0 s", heard.details().get(0));
+        assertEquals("silent 2.0", heard.details().get(0));
     }
 
     @Test
@@ -40,7 +40,7 @@ class InstrumentSourceTest {
         assertFalse(heard.lines().contains("link stale"));
         pollFor(source, 2);
         assertTrue(heard.lines().contains("link stale"));
-        assertEquals("no reading for 10.0 s", heard.details().get(0));
+        assertEquals("silent 10.0", heard.details().get(0));
     }
 
     @Test
@@ -59,7 +59,7 @@ class InstrumentSourceTest {
         carrier.text(5 * SECOND, "7\n");
         pollFor(source, 5 * SECOND + SECOND / 2);
         assertEquals(List.of("link stale", "link resumed", "7.0"), heard.lines().subList(19, 22));
-        assertEquals("after 4.6 s", heard.details().get(1));
+        assertEquals("after 4.6", heard.details().get(1));
     }
 
     @Test
@@ -68,9 +68,7 @@ class InstrumentSourceTest {
         pollFor(source, 5 * SECOND + 1);
         assertEquals(List.of("link stale"), heard.lines());
         assertEquals(
-                List.of(
-                        "no reading yet, after 5 s: see that the meter is on, sends, and is the one that --meter names"),
-                heard.details());
+                List.of("nothing from METER 5.0"), heard.details());
     }
 
     @Test
@@ -96,7 +94,7 @@ class InstrumentSourceTest {
                 List.of("link lost", "link resumed", "6.0"),
                 heard.lines().subList(19, 22),
                 "the halves of two lines are no reading");
-        assertEquals("the plug was pulled", heard.details().get(0));
+        assertEquals("PULLED", heard.details().get(0));
     }
 
     @Test

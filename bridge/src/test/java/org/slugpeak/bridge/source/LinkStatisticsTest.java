@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 
 class LinkStatisticsTest {
@@ -87,10 +88,10 @@ class LinkStatisticsTest {
         statistics.garbled("port", Garble.CHECKSUM, "");
         statistics.garbled("port", Garble.CHECKSUM, "");
         statistics.garbled("port", Garble.TORN, "");
-        statistics.notice(3_200 * THOUSANDTH, LinkNotice.RANGE_CHANGED, "");
-        statistics.notice(3_200 * THOUSANDTH, LinkNotice.RESTARTED, "");
-        statistics.link(4_000 * THOUSANDTH, Link.State.STALE, "");
-        statistics.link(5_000 * THOUSANDTH, Link.State.LOST, "");
+        statistics.notice(3_200 * THOUSANDTH, LinkNotice.RANGE_CHANGED, LinkDetail.NONE);
+        statistics.notice(3_200 * THOUSANDTH, LinkNotice.RESTARTED, LinkDetail.NONE);
+        statistics.link(4_000 * THOUSANDTH, Link.State.STALE, LinkDetail.NONE);
+        statistics.link(5_000 * THOUSANDTH, Link.State.LOST, LinkDetail.NONE);
         statistics.reading(Reading.of(90_000 * THOUSANDTH, 1));
         LinkReport report = statistics.report();
         assertAll(

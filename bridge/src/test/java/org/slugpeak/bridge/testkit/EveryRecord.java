@@ -42,6 +42,7 @@ import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
@@ -279,14 +280,14 @@ public final class EveryRecord {
 
     private static List<SessionRecord> link() {
         List<SessionRecord> all = new ArrayList<>(List.of(
-                new Link.Changed(T, Link.State.LOST, "unplugged"),
+                new Link.Changed(T, Link.State.LOST, new LinkDetail.Told("unplugged")),
                 new Link.NotAReading(T, "line 7", "is no number", 3),
                 new Link.LeftOut(T, 12),
                 new Link.LowBattery(T),
                 new Link.UnitTold(T, "mV"),
                 new Link.LogGap(T, 1),
                 new Link.LogGap(T, 700)));
-        Stream.of(LinkNotice.values()).forEach(notice -> all.add(new Link.Broken(T, notice, "it was reset")));
+        Stream.of(LinkNotice.values()).forEach(notice -> all.add(new Link.Broken(T, notice, new LinkDetail.Told("it was reset"))));
         return all;
     }
 

@@ -9,6 +9,7 @@ import java.util.PriorityQueue;
 import java.util.function.BiConsumer;
 import org.slugpeak.bridge.source.Carrier;
 import org.slugpeak.bridge.source.CarrierEvent;
+import org.slugpeak.core.session.LinkDetail;
 
 /**
  * A carrier without a wire: events come at the times that the script says, and waiting moves the test's clock. What is sent
@@ -76,7 +77,7 @@ public final class ScriptedCarrier implements Carrier {
      * @return this
      */
     public ScriptedCarrier lost(long afterNanos) {
-        return plan(new CarrierEvent.Lost(ticker.nowNanos() + afterNanos, "the plug was pulled"));
+        return plan(new CarrierEvent.Lost(ticker.nowNanos() + afterNanos, LinkDetail.Cause.PULLED));
     }
 
     /**

@@ -7,6 +7,7 @@ import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -46,15 +47,15 @@ public final class Transcript implements Outlet, SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         lines.add("link " + state.code());
-        details.add(detail);
+        details.add(ShortDetail.of(detail));
     }
 
     @Override
-    public void notice(long tNanos, LinkNotice notice, String detail) {
+    public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {
         lines.add("notice " + notice.code());
-        details.add(detail);
+        details.add(ShortDetail.of(detail));
     }
 
     @Override

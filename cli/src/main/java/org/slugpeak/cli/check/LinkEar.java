@@ -9,6 +9,7 @@ import org.slugpeak.bridge.source.LinkStatistics;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 
 /** Listens to a link for its statistics, and for hum where some was put on the input. */
@@ -29,7 +30,7 @@ public final class LinkEar implements SourceListener {
     }
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         statistics.link(tNanos, state, detail);
     }
 
@@ -44,7 +45,7 @@ public final class LinkEar implements SourceListener {
     }
 
     @Override
-    public void notice(long tNanos, LinkNotice notice, String detail) {
+    public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {
         statistics.notice(tNanos, notice, detail);
     }
 

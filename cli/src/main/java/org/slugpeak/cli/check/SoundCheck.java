@@ -18,6 +18,7 @@ import org.slugpeak.cli.words.CheckPhrase;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 /** Calibrates a sound input against a known voltage. */
 public final class SoundCheck {
@@ -76,7 +77,7 @@ public final class SoundCheck {
         }
 
         @Override
-        public void link(long tNanos, Link.State state, String detail) {}
+        public void link(long tNanos, Link.State state, LinkDetail detail) {}
 
         @Override
         public void garbled(String where, String problem) {}

@@ -3,6 +3,7 @@ package org.slugpeak.cli.curve;
 import java.io.PrintStream;
 import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.CurvePhrase;
+import org.slugpeak.cli.words.DetailWords;
 import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.cli.words.ScreenPhrase;
@@ -47,7 +48,8 @@ final class CurveLines implements RecordSink, Families<String>, Request.Matcher<
 
     private static String changed(Link.Changed it) {
         String state = CodeWords.of(it.state().code());
-        return it.detail().isEmpty() ? ScreenPhrase.LINK.of(state) : ScreenPhrase.LINK_DETAIL.of(state, it.detail());
+        String detail = DetailWords.of(it.detail());
+        return detail.isEmpty() ? ScreenPhrase.LINK.of(state) : ScreenPhrase.LINK_DETAIL.of(state, detail);
     }
 
     @Override

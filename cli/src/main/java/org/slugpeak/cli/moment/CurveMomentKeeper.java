@@ -3,6 +3,7 @@ package org.slugpeak.cli.moment;
 import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.DetailWords;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.session.Caution;
@@ -94,7 +95,7 @@ public final class CurveMomentKeeper implements RecordSink {
                     ? moment.withAlarm(Optional.empty())
                     : moment.withReading(Double.NaN)
                             .withAlarm(Optional.of(ScreenPhrase.METER.of(
-                                    CodeWords.of(it.state().code()), it.detail())));
+                                    CodeWords.of(it.state().code()), DetailWords.of(it.detail()))));
         }
 
         @Override

@@ -2,6 +2,7 @@ package org.slugpeak.cli.moment;
 
 import java.util.Optional;
 import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.DetailWords;
 import org.slugpeak.cli.words.EventPhrase;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.level.LevelCommand;
@@ -166,7 +167,8 @@ final class EventWords
             case STALE -> EventPhrase.STALE.of();
             case RESUMED -> EventPhrase.RESUMED.of();
         };
-        return Optional.of(it.detail().isEmpty() ? what : what + ": " + it.detail());
+        String detail = DetailWords.of(it.detail());
+        return Optional.of(detail.isEmpty() ? what : what + ": " + detail);
     }
 
     @Override

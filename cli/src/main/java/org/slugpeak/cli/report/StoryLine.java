@@ -2,6 +2,7 @@ package org.slugpeak.cli.report;
 
 import java.util.Optional;
 import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.DetailWords;
 import org.slugpeak.cli.words.ReportPhrase;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
@@ -102,8 +103,9 @@ record StoryLine(String text, String present)
     @Override
     public Optional<String> link(Link it) {
         if (it instanceof Link.Changed changed) {
-            String detail = changed.detail().isEmpty() ? "" : ": " + changed.detail();
-            return Optional.of(CodeWords.of(changed.state().code()) + detail);
+            String detail = DetailWords.of(changed.detail());
+            return Optional.of(
+                    CodeWords.of(changed.state().code()) + (detail.isEmpty() ? "" : ": " + detail));
         }
         return told();
     }

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.Optional;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.cli.words.CodeWords;
+import org.slugpeak.cli.words.DetailWords;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.session.Link;
@@ -43,10 +44,9 @@ public final class Notices implements SessionOutput {
         @Override
         public Optional<String> changed(Link.Changed it) {
             String state = CodeWords.of(it.state().code());
+            String detail = DetailWords.of(it.detail());
             return Optional.of(
-                    it.detail().isEmpty()
-                            ? ScreenPhrase.LINK.of(state)
-                            : ScreenPhrase.LINK_DETAIL.of(state, it.detail()));
+                    detail.isEmpty() ? ScreenPhrase.LINK.of(state) : ScreenPhrase.LINK_DETAIL.of(state, detail));
         }
 
         @Override

@@ -7,12 +7,12 @@ final class LinkSentences implements Link.Matcher<String> {
 
     @Override
     public String changed(Link.Changed it) {
-        return it.detail();
+        return DetailWords.of(it.detail());
     }
 
     @Override
     public String broken(Link.Broken it) {
-        return it.detail();
+        return DetailWords.of(it.detail());
     }
 
     @Override

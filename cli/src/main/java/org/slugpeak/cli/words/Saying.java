@@ -14,6 +14,7 @@ public sealed interface Saying
                 FormulaPhrase,
                 Phrase,
                 ReportPhrase,
+                LinkPhrase,
                 ScalePhrase,
                 ScreenPhrase,
                 SeekPhrase,

@@ -30,6 +30,7 @@ import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
@@ -198,9 +199,9 @@ class ConductorTest {
     @EnumSource(value = Link.State.class, names = "RESUMED", mode = EnumSource.Mode.EXCLUDE)
     void aLinkThatIsLostOrFellSilentKnocksTwiceAndSilencesTheOldTone(Link.State state) {
         conductor.take(reading(0, 1.0, 1.0, Trend.RISING));
-        conductor.take(new Link.Changed(seconds(1), state, "what happened"));
+        conductor.take(new Link.Changed(seconds(1), state, new LinkDetail.Told("what happened")));
         assertEquals(Gate.SHUT, aim.live());
-        conductor.take(new Link.Changed(seconds(9), Link.State.RESUMED, ""));
+        conductor.take(new Link.Changed(seconds(9), Link.State.RESUMED, LinkDetail.NONE));
         conductor.take(reading(9, 1.0, 1.0, Trend.RISING));
         assertEquals(List.of(Event.LINK_LOST, Event.LINK_BACK), events);
         assertEquals(Gate.OPEN, aim.live());
@@ -208,7 +209,7 @@ class ConductorTest {
 
     @Test
     void aSourceThatNeverBeganIsHeardToo() {
-        conductor.take(new Link.Changed(0, Link.State.STALE, "no reading yet"));
+        conductor.take(new Link.Changed(0, Link.State.STALE, new LinkDetail.Told("no reading yet")));
         assertEquals(List.of(Event.LINK_LOST), events);
         assertEquals(Gate.SHUT, aim.live());
     }

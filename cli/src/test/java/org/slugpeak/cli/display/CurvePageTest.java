@@ -18,6 +18,7 @@ import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -91,12 +92,12 @@ class CurvePageTest {
         CurveMoment lost = moment(
                 setting(),
                 reading(1, 0.523, 0.523, Trend.STEADY),
-                new Link.Changed(0, Link.State.LOST, "plug it in again"));
+                new Link.Changed(0, Link.State.LOST, new LinkDetail.Told("plug it in again")));
         Grid grid = draw(lost, width, height);
         assertTrue(grid.line(1).contains("meter lost: plug it in again"));
         assertEquals(Grid.Style.ALERT, grid.styleAt(1, width - 1));
         assertFalse(BlockText.stands(grid, "0.523", 1) || text(grid).contains("0.523"), () -> text(grid));
-        assertTrue(moment(new Link.Changed(0, Link.State.LOST, ""), new Link.Changed(0, Link.State.RESUMED, ""))
+        assertTrue(moment(new Link.Changed(0, Link.State.LOST, LinkDetail.NONE), new Link.Changed(0, Link.State.RESUMED, LinkDetail.NONE))
                 .alarm()
                 .isEmpty());
     }

@@ -32,6 +32,7 @@ import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
@@ -155,8 +156,8 @@ class LinesTest {
             lines.take(new OverloadCleared(seconds(8)));
             lines.take(new Weak(seconds(9), 11.6));
             lines.take(new Drift(seconds(10), -0.25, "dB"));
-            lines.take(new Link.Changed(seconds(11), Link.State.LOST, "unplugged"));
-            lines.take(new Link.Changed(seconds(12), Link.State.RESUMED, ""));
+            lines.take(new Link.Changed(seconds(11), Link.State.LOST, new LinkDetail.Told("unplugged")));
+            lines.take(new Link.Changed(seconds(12), Link.State.RESUMED, LinkDetail.NONE));
             lines.take(new Said.Note(seconds(13), "hum"));
             lines.take(new Said.Note(seconds(13), "level: check rest"));
             lines.take(new Said.Command(seconds(13), new Instruction.Level(LevelCommand.check(CheckKind.REST))));

@@ -34,6 +34,7 @@ import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.Request;
@@ -111,7 +112,7 @@ class PageTest {
     @ParameterizedTest
     @CsvSource({"40,12,1", "80,24,2", "200,60,5"})
     void aSourceThatFellSilentNeverLeavesAnOldNumberLookingLive(int width, int height, int digitScale) {
-        Link silent = new Link.Changed(Sessions.seconds(3), Link.State.STALE, "no reading for 2.0 s");
+        Link silent = new Link.Changed(Sessions.seconds(3), Link.State.STALE, new LinkDetail.Told("no reading for 2.0 s"));
         Moment moment = moment(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), silent);
         Grid grid = page.draw(moment, Aside.NONE, width, height);
         assertTrue(text(moment, width, height).contains("NO NEW READINGS: no reading for 2.0 s"));
@@ -123,8 +124,8 @@ class PageTest {
     void readingsThatComeAgainTakeTheAlarmAwayAndStandThere() {
         Moment moment = moment(
                 Seek.PEAK,
-                new Link.Changed(0, Link.State.STALE, "no reading yet, after 10 s: see that it runs"),
-                new Link.Changed(0, Link.State.RESUMED, "after 14.0 s"),
+                new Link.Changed(0, Link.State.STALE, new LinkDetail.Told("no reading yet, after 10 s: see that it runs")),
+                new Link.Changed(0, Link.State.RESUMED, new LinkDetail.Told("after 14.0 s")),
                 reading(1, 0.870, 0.870, Trend.RISING));
         Grid grid = page.draw(moment, Aside.NONE, 80, 24);
         assertFalse(text(moment, 80, 24).contains("NO NEW READINGS"));
@@ -135,7 +136,7 @@ class PageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void beforeTheFirstReadingItSaysInFullWhatToDo(int width, int height) {
         String advice = "no reading yet, after 10 s: see that whatever writes here runs, and sends each line at once";
-        String text = text(moment(Seek.PEAK, new Link.Changed(0, Link.State.STALE, advice)), width, height);
+        String text = text(moment(Seek.PEAK, new Link.Changed(0, Link.State.STALE, new LinkDetail.Told(advice))), width, height);
         Stream.of(advice.split(" "))
                 .forEach(word -> assertTrue(text.contains(word), () -> word + " is missing in\n" + text));
     }
@@ -166,7 +167,7 @@ class PageTest {
         Moment moment = moment(
                 Seek.PEAK,
                 reading(1, 0.870, 0.870, Trend.RISING),
-                new Link.Changed(Sessions.seconds(3), Link.State.LOST, "/dev/ttyUSB0 has gone"));
+                new Link.Changed(Sessions.seconds(3), Link.State.LOST, new LinkDetail.Told("/dev/ttyUSB0 has gone")));
         Grid grid = page.draw(moment, Aside.NONE, 80, 24);
         assertTrue(grid.line(1).contains("LINK LOST: /dev/ttyUSB0 has gone"));
         assertTrue(BlockText.stands(grid, "NO LINK", 1));
@@ -261,7 +262,7 @@ class PageTest {
         Moment moment = moment(
                 Seek.PEAK,
                 new Overload(1, Overload.Cause.CLIPPING, Double.NaN),
-                new Link.Changed(2, Link.State.STALE, "for 2 s"));
+                new Link.Changed(2, Link.State.STALE, new LinkDetail.Told("for 2 s")));
         String banner = page.draw(moment, Aside.NONE, 80, 24).line(1);
         assertTrue(banner.contains("NO NEW READINGS: for 2 s"));
         assertTrue(banner.contains("OVERLOAD, clipping: turn the"));

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 
 class TurningSpeedTest {
 
@@ -46,7 +47,7 @@ class TurningSpeedTest {
     void aLinkThatWasAwayDoesNotCount() {
         TurningSpeed speed = new TurningSpeed();
         for (int i = 0; i < 20; i++) {
-            assertTrue(speed.see(new Link.Changed(Sessions.seconds(i), Link.State.RESUMED, ""))
+            assertTrue(speed.see(new Link.Changed(Sessions.seconds(i), Link.State.RESUMED, LinkDetail.NONE))
                     .isEmpty());
             assertTrue(speed.see(Sessions.reading(i, 1, 1, Trend.STEADY)).isEmpty());
         }

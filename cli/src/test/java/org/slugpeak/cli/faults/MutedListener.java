@@ -5,6 +5,7 @@ import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.LinkNotice;
 import org.slugpeak.core.session.Untimed;
 
@@ -15,7 +16,7 @@ final class MutedListener implements SourceListener, Outlet {
     public void reading(Reading reading) {}
 
     @Override
-    public void link(long tNanos, Link.State state, String detail) {}
+    public void link(long tNanos, Link.State state, LinkDetail detail) {}
 
     @Override
     public void garbled(String where, String problem) {}
@@ -24,7 +25,7 @@ final class MutedListener implements SourceListener, Outlet {
     public void garbled(Garble kind, String problem) {}
 
     @Override
-    public void notice(long tNanos, LinkNotice notice, String detail) {}
+    public void notice(long tNanos, LinkNotice notice, LinkDetail detail) {}
 
     @Override
     public void remark(Untimed what) {}

@@ -26,6 +26,7 @@ import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.OverloadCleared;
@@ -67,7 +68,7 @@ class EveryMomentTest {
     static List<SessionRecord> covering() {
         return List.of(
                 new Overload(Sessions.seconds(1), Overload.Cause.CLIPPING, Double.NaN),
-                new Link.Changed(Sessions.seconds(1), Link.State.LOST, "it has gone"),
+                new Link.Changed(Sessions.seconds(1), Link.State.LOST, new LinkDetail.Told("it has gone")),
                 new Request.Asked(Sessions.seconds(1), CheckKind.LEVEL, 0));
     }
 

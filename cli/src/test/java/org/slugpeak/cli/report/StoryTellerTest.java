@@ -23,6 +23,7 @@ import org.slugpeak.core.session.Drift;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Said;
@@ -88,7 +89,7 @@ class StoryTellerTest {
         teller.take(new LogEntry(new NoPeak(2, NoPeakReason.END_OF_TRAVEL), "no-peak", ""));
         teller.take(new LogEntry(new Weak(3, 8), "weak", "turn the generator up"));
         teller.take(new LogEntry(new Drift(4, -0.012, "V"), "drift", ""));
-        teller.take(new LogEntry(new Link.Changed(5, Link.State.LOST, "unplugged"), "link", ""));
+        teller.take(new LogEntry(new Link.Changed(5, Link.State.LOST, new LinkDetail.Told("unplugged")), "link", ""));
         teller.take(new LogEntry(new Said.Note(6, "level: pencil mark at three o'clock"), "mark", ""));
         teller.take(new LogEntry(
                 new Finding.Hinted(7, Hint.TURN_SLOWER, 2), "turn-slower", "turn 2 times slower for this meter"));

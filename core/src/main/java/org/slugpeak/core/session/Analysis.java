@@ -127,9 +127,9 @@ public final class Analysis {
      *
      * @param tNanos on the source's own time axis
      * @param state what happened
-     * @param detail one line for the user; may be empty
+     * @param detail what is known of it
      */
-    public void link(long tNanos, Link.State state, String detail) {
+    public void link(long tNanos, Link.State state, LinkDetail detail) {
         gap();
         sink.take(new Link.Changed(eventTime(tNanos), state, detail));
     }
@@ -139,9 +139,9 @@ public final class Analysis {
      * started anew. What came before and after is not taken as adjacent.
      *
      * @param notice how
-     * @param detail one line for the user
+     * @param detail what is known of it
      */
-    public void interrupted(LinkNotice notice, String detail) {
+    public void interrupted(LinkNotice notice, LinkDetail detail) {
         gap();
         sink.take(new Link.Broken(lastNanos, notice, detail));
     }

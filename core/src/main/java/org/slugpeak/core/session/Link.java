@@ -117,9 +117,9 @@ public sealed interface Link extends SessionRecord
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param state what happened
-     * @param detail one line of whoever noticed; may be empty
+     * @param detail what whoever noticed knows of it
      */
-    record Changed(long tNanos, State state, String detail) implements Link {
+    record Changed(long tNanos, State state, LinkDetail detail) implements Link {
 
         @Override
         public Manner manner() {
@@ -137,9 +137,9 @@ public sealed interface Link extends SessionRecord
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param notice how
-     * @param detail one line of whoever noticed
+     * @param detail what whoever noticed knows of it
      */
-    record Broken(long tNanos, LinkNotice notice, String detail) implements Link {
+    record Broken(long tNanos, LinkNotice notice, LinkDetail detail) implements Link {
 
         @Override
         public Manner manner() {

@@ -124,9 +124,9 @@ final class AnalysisTest {
         @Test
         void theBestOutlivesALostLink() {
             turn(-1.5, 0.5);
-            analysis.link(tNanos, Link.State.LOST, "unplugged");
+            analysis.link(tNanos, Link.State.LOST, new LinkDetail.Told("unplugged"));
             tNanos += 5_000_000_000L;
-            analysis.link(tNanos, Link.State.RESUMED, "");
+            analysis.link(tNanos, Link.State.RESUMED, LinkDetail.NONE);
             read(0.5);
             List<ReadingTaken> taken = all(ReadingTaken.class);
             assertEquals(1, taken.get(taken.size() - 1).best(), 0.002);

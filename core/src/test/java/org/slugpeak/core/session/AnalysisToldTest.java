@@ -102,8 +102,8 @@ class AnalysisToldTest {
     void aBreakThatTheInstrumentMadeIsRecordedAndFoundByItsWord(LinkNotice notice) {
         read(1);
         read(1);
-        analysis.interrupted(notice, "as it says");
-        assertEquals(new Link.Broken(STEP_NANOS, notice, "as it says"), last());
+        analysis.interrupted(notice, new LinkDetail.Told("as it says"));
+        assertEquals(new Link.Broken(STEP_NANOS, notice, new LinkDetail.Told("as it says")), last());
         assertEquals(Optional.of(notice), LinkNotice.ofCode(notice.code()));
         assertEquals(Optional.empty(), LinkNotice.ofCode(notice.code() + "?"));
     }
@@ -111,11 +111,11 @@ class AnalysisToldTest {
     @ParameterizedTest
     @CsvSource({"LOST, ALARM", "STALE, ALARM", "RESUMED, NOTES"})
     void aChangeOfTheLinkCountsFromTheFirstReadingAndIsAnAlarmUnlessItIsBack(Link.State state, Manner manner) {
-        analysis.link(tNanos, state, "before any reading");
-        assertEquals(new Link.Changed(0, state, "before any reading"), last());
+        analysis.link(tNanos, state, new LinkDetail.Told("before any reading"));
+        assertEquals(new Link.Changed(0, state, new LinkDetail.Told("before any reading")), last());
         read(1);
-        analysis.link(START_NANOS + 5 * STEP_NANOS, state, "later");
-        assertEquals(new Link.Changed(5 * STEP_NANOS, state, "later"), last());
+        analysis.link(START_NANOS + 5 * STEP_NANOS, state, new LinkDetail.Told("later"));
+        assertEquals(new Link.Changed(5 * STEP_NANOS, state, new LinkDetail.Told("later")), last());
         assertEquals(manner, last().manner());
         assertEquals(state.name().toLowerCase(Locale.ROOT), state.code());
     }
