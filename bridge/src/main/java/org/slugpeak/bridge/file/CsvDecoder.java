@@ -172,10 +172,7 @@ final class CsvDecoder {
         return switch (step) {
             case ON -> deliver(timeline.placedNanos(), row, listener);
             case RESTARTED -> {
-                listener.link(
-                        timeline.placedNanos(),
-                        Link.State.RESUMED,
-                        new LinkDetail.TimesAgain(line.number()));
+                listener.link(timeline.placedNanos(), Link.State.RESUMED, new LinkDetail.TimesAgain(line.number()));
                 yield deliver(timeline.placedNanos(), row, listener);
             }
             case BACK -> "the time runs back";

@@ -85,8 +85,7 @@ final class DataLines {
             return false;
         }
         if (format.flags().isPresent() && format.flags().get().tellsOfSkipped(flags(fields))) {
-            out.notice(
-                    tNanos.getAsLong(), LinkNotice.READINGS_SKIPPED, LinkDetail.Cause.NOT_ALL_SENT);
+            out.notice(tNanos.getAsLong(), LinkNotice.READINGS_SKIPPED, LinkDetail.Cause.NOT_ALL_SENT);
         }
         if (value.condition() == Condition.OK) {
             known.readingHeard(value.unit());

@@ -8,6 +8,7 @@ import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Link;
@@ -33,7 +34,7 @@ public final class LogSource implements ReadingSource {
     private final LogReader reader;
     private Optional<SourceListener> listener = Optional.empty();
     private Optional<LogEnding> ending = Optional.empty();
-    private String endReason = "broken off: the log has no end record";
+    private EndReason endReason = EndReason.Known.BROKEN_OFF;
 
     private LogSource(Path file) throws BadLog {
         this.name = file.toString();
@@ -98,7 +99,7 @@ public final class LogSource implements ReadingSource {
 
     /** As the log says; a log without an end record was broken off. */
     @Override
-    public String endReason() {
+    public EndReason endReason() {
         return endReason;
     }
 

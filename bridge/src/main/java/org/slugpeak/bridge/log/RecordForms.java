@@ -26,6 +26,7 @@ import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.LinkDetail;
@@ -190,10 +191,10 @@ final class RecordForms {
 
     final RecordForm<SessionEnd> end = RecordForm.of(
             "end",
-            row -> new SessionEnd(row.nanos(), row.count(), row.text()),
+            row -> new SessionEnd(row.nanos(), row.count(), EndReason.ofCode(row.text())),
             t(SessionEnd::tNanos),
             count("readings", SessionEnd::readings),
-            text("reason", SessionEnd::reason));
+            text("reason", it -> it.reason().code()));
 
     /** The forms, with the words for the sentences that some of them keep. */
     RecordForms(Sentences sentences) {

@@ -2,6 +2,7 @@ package org.slugpeak.bridge.source;
 
 import java.util.Optional;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.EndReason;
 
 /**
  * A way in: delivers readings and what happens to the link. One thread at a time calls it, and that thread is the caller's:
@@ -56,10 +57,10 @@ public interface ReadingSource extends AutoCloseable {
     /**
      * Why it ended, for the {@code end} record, once {@link #poll} has said that it has.
      *
-     * @return one word or line
+     * @return what a recorded session says of it, or that the source has ended
      */
-    default String endReason() {
-        return "source ended";
+    default EndReason endReason() {
+        return EndReason.Known.SOURCE_ENDED;
     }
 
     /** Lets go of the instrument or file. Safe to call twice. */

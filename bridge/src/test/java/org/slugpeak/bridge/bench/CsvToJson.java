@@ -25,6 +25,7 @@ import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.RecordSink;
@@ -101,7 +102,7 @@ public final class CsvToJson {
             log.take(start());
             Analysis analysis = new Analysis(start().settings(), log);
             read(csv, new Feeder(analysis));
-            analysis.end("done");
+            analysis.end(EndReason.Known.DONE);
         }
     }
 

@@ -105,8 +105,7 @@ class StandardInputTest {
         source.poll(0, heard);
         now.addAndGet(60_000_000_000L);
         source.poll(0, heard);
-        assertEquals(
-                List.of("stale: nothing from PROGRAM 10.0"), heard.links);
+        assertEquals(List.of("stale: nothing from PROGRAM 10.0"), heard.links);
         type("1\n");
         pollUntil(1);
         assertEquals("resumed: after 70.0", heard.links.get(1));

@@ -11,6 +11,7 @@ import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.LinkDetail;
 import org.slugpeak.core.session.SessionStart;
@@ -49,7 +50,7 @@ final class GoldenLogs {
             analysis.note("T1 top, core flush with the former");
             analysis.nextAdjuster("T1 bottom");
             turn(analysis, -1, 0.5, 5, false);
-            analysis.end("done");
+            analysis.end(EndReason.Known.DONE);
         }
     }
 
@@ -61,7 +62,7 @@ final class GoldenLogs {
             turn(analysis, -1.5, 1.2, 8, true);
             turn(analysis, 1.2, 0, 4, true);
             turn(analysis, 0, 0, 4, true);
-            analysis.end("done");
+            analysis.end(EndReason.Known.DONE);
         }
     }
 

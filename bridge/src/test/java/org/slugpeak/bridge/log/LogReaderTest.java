@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
@@ -38,7 +39,7 @@ class LogReaderTest {
             START,
             new Said.Note(0, "first IF, top \u03a9"),
             new Said.Note(1_000_000_001, "second IF"),
-            new SessionEnd(1_000_000_001, 2, "done"));
+            new SessionEnd(1_000_000_001, 2, EndReason.Known.DONE));
 
     private final List<String> bad = new ArrayList<>();
 
@@ -124,7 +125,8 @@ class LogReaderTest {
 
     @Test
     void recordsBehindAnEndMakeTheLogOpenAgain() throws Exception {
-        List<SessionRecord> records = List.of(START, new SessionEnd(0, 0, "done"), new Said.Note(1, "and yet"));
+        List<SessionRecord> records =
+                List.of(START, new SessionEnd(0, 0, EndReason.Known.DONE), new Said.Note(1, "and yet"));
         assertEquals(new LogEnding.Truncated(3, ""), read(bytes(records)).ending());
     }
 

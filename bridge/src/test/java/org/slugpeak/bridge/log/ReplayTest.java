@@ -21,6 +21,7 @@ import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.LinkDetail;
@@ -70,7 +71,7 @@ class ReplayTest {
             Analysis analysis = new Analysis(source.start().settings(), records::add);
             Played played = new Played(analysis, garbled);
             while (source.poll(0, played) != Progress.ENDED) {}
-            analysis.end("done");
+            analysis.end(EndReason.Known.DONE);
             return source.ending().orElseThrow();
         }
     }
@@ -98,7 +99,7 @@ class ReplayTest {
                 log.take(record);
             });
             new RandomBench(seed, some).run(analysis);
-            analysis.end("done");
+            analysis.end(EndReason.Known.DONE);
         }
         return live;
     }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.slugpeak.bridge.source.BadLog;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
@@ -223,7 +224,7 @@ class SessionLogTest {
         @Test
         void closingKeepsWhatThereIsAndSaysThatTheEndIsMissing() {
             takeAndFlush(0, 5);
-            log.take(new SessionEnd(0, 5, "interrupted"));
+            log.take(new SessionEnd(0, 5, EndReason.Known.INTERRUPTED));
             log.close();
             assertEquals(2, records(disk).size());
             assertEquals(

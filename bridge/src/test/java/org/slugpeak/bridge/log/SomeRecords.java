@@ -21,6 +21,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
@@ -83,7 +84,7 @@ final class SomeRecords {
             case 11 -> new Said.Note(nanos(), text());
             case 12 -> new Adjuster(nanos(), text(), oneOf(Adjuster.Action.values()), number(), number(), number());
             case 13 -> advice();
-            case 14 -> new SessionEnd(nanos(), random.nextLong(Long.MAX_VALUE), text());
+            case 14 -> new SessionEnd(nanos(), random.nextLong(Long.MAX_VALUE), EndReason.ofCode(text()));
             default ->
                 new ReadingTaken(
                         new Reading(nanos(), finite(), oneOf(Condition.values())),

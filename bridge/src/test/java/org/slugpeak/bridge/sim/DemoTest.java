@@ -17,6 +17,7 @@ import org.slugpeak.core.receiver.Fault;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
@@ -96,7 +97,7 @@ class DemoTest {
                 analysis.adjusterEnded(it.action());
             }
         }
-        analysis.end("done");
+        analysis.end(EndReason.Known.DONE);
         assertEquals(live, again);
     }
 

@@ -7,6 +7,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -38,7 +39,7 @@ final class SimRun extends AnalysisListener {
                 break;
             }
         }
-        run.analysis().end("done");
+        run.analysis().end(EndReason.Known.DONE);
         return run.records;
     }
 

@@ -67,8 +67,7 @@ class InstrumentSourceTest {
         InstrumentSource source = source();
         pollFor(source, 5 * SECOND + 1);
         assertEquals(List.of("link stale"), heard.lines());
-        assertEquals(
-                List.of("nothing from METER 5.0"), heard.details());
+        assertEquals(List.of("nothing from METER 5.0"), heard.details());
     }
 
     @Test

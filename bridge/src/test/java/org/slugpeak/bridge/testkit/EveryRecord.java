@@ -37,6 +37,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
@@ -86,7 +87,7 @@ public final class EveryRecord {
         return List.of(
                 new SessionStart(1, Instant.EPOCH, "sim", volts, PeakSettings.defaults(), "slugpeak test"),
                 new ReadingTaken(Reading.of(T, 1), 1, 1, 0.01, 1, Trend.STEADY),
-                new SessionEnd(T, 1, "done"));
+                new SessionEnd(T, 1, EndReason.Known.DONE));
     }
 
     private static List<SessionRecord> findings() {
@@ -287,7 +288,8 @@ public final class EveryRecord {
                 new Link.UnitTold(T, "mV"),
                 new Link.LogGap(T, 1),
                 new Link.LogGap(T, 700)));
-        Stream.of(LinkNotice.values()).forEach(notice -> all.add(new Link.Broken(T, notice, new LinkDetail.Told("it was reset"))));
+        Stream.of(LinkNotice.values())
+                .forEach(notice -> all.add(new Link.Broken(T, notice, new LinkDetail.Told("it was reset"))));
         return all;
     }
 

@@ -18,6 +18,7 @@ import org.slugpeak.core.progress.Order;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.GainSums;
 import org.slugpeak.core.session.Gains;
 import org.slugpeak.core.session.Instruction;
@@ -195,7 +196,7 @@ public final class PlanGuide implements Guide {
 
         @Override
         public void finish(Order.Finish it) {
-            control.quit("plan through");
+            control.quit(EndReason.Known.PLAN_THROUGH);
         }
     }
 }

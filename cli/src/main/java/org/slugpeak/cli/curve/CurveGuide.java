@@ -10,6 +10,7 @@ import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
@@ -73,7 +74,7 @@ public final class CurveGuide implements Guide {
         } else if (progress.isOver() && !finished) {
             finished = true;
             analysis.tell(CurveWork.CurveOver::new);
-            control.quit("curve complete");
+            control.quit(EndReason.Known.CURVE_COMPLETE);
         }
     }
 
@@ -109,7 +110,7 @@ public final class CurveGuide implements Guide {
 
     private void stop(BridgeException refused, SessionControl control) {
         failure = Optional.of(refused);
-        control.quit("the generator does not follow");
+        control.quit(EndReason.Known.GENERATOR_ASTRAY);
     }
 
     @Override

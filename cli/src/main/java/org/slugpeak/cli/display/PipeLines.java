@@ -14,6 +14,7 @@ import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Instruction;
@@ -57,8 +58,7 @@ public final class PipeLines implements RecordSink {
         keeper.take(record);
         record.tellFamily(counting);
         boolean opens = record instanceof SessionStart || record instanceof Adjuster;
-        boolean failsUnopened =
-                !opened && record instanceof SessionEnd end && end.reason().equals("failed");
+        boolean failsUnopened = !opened && record instanceof SessionEnd end && end.reason() == EndReason.Known.FAILED;
         if (!opens && !failsUnopened) {
             opened = true;
             opening.forEach(out::println);

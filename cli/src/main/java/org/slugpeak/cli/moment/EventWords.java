@@ -3,6 +3,7 @@ package org.slugpeak.cli.moment;
 import java.util.Optional;
 import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.DetailWords;
+import org.slugpeak.cli.words.EndWords;
 import org.slugpeak.cli.words.EventPhrase;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.level.LevelCommand;
@@ -119,7 +120,7 @@ final class EventWords
 
     @Override
     public Optional<String> sessionEnd(SessionEnd it) {
-        return say(EventPhrase.ENDED, it.readings(), it.reason());
+        return say(EventPhrase.ENDED, it.readings(), EndWords.of(it.reason()));
     }
 
     @Override

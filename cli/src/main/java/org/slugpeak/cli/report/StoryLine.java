@@ -104,8 +104,7 @@ record StoryLine(String text, String present)
     public Optional<String> link(Link it) {
         if (it instanceof Link.Changed changed) {
             String detail = DetailWords.of(changed.detail());
-            return Optional.of(
-                    CodeWords.of(changed.state().code()) + (detail.isEmpty() ? "" : ": " + detail));
+            return Optional.of(CodeWords.of(changed.state().code()) + (detail.isEmpty() ? "" : ": " + detail));
         }
         return told();
     }

@@ -6,6 +6,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.jline.utils.Signals;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.core.session.EndReason;
 
 /**
  * The one owner of the signals that tell the process to stop: Ctrl-C, SIGTERM, and the SIGHUP of a terminal that is closed. They
@@ -19,12 +20,6 @@ public final class Interruption {
     /** How a process ends that was told to stop and has closed everything properly. */
     public static final int EXIT_CODE = 130;
 
-    /** Why a session ends that was interrupted. */
-    static final String INTERRUPTED = "interrupted";
-
-    /** Why a session ends whose terminal went away. */
-    static final String TERMINAL_CLOSED = "terminal closed";
-
     private static final long BETWEEN_REMINDERS_MILLIS = 100;
 
     /** Three seconds in all: a serial port that closes as it should needs half a second. */
@@ -35,14 +30,15 @@ public final class Interruption {
     private final CountDownLatch finished = new CountDownLatch(1);
     private Optional<Thread> worker = Optional.empty();
     private Optional<SessionRun> session = Optional.empty();
-    private Optional<String> reason = Optional.empty();
+    private Optional<EndReason> reason = Optional.empty();
 
     private Interruption() {}
 
     /** Takes the signals over, for as long as the process lives. */
     public static void takeOver() {
-        List.of("INT", "TERM").forEach(name -> Signals.register(name, () -> OF_PROCESS.stop(INTERRUPTED)));
-        Signals.register("HUP", () -> OF_PROCESS.stop(TERMINAL_CLOSED));
+        List.of("INT", "TERM")
+                .forEach(name -> Signals.register(name, () -> OF_PROCESS.stop(EndReason.Known.INTERRUPTED)));
+        Signals.register("HUP", () -> OF_PROCESS.stop(EndReason.Known.TERMINAL_CLOSED));
         Runtime.getRuntime().addShutdownHook(new Thread(OF_PROCESS::stopAndWait, "slugpeak-interruption"));
     }
 
@@ -60,8 +56,8 @@ public final class Interruption {
      */
     public static boolean run(SessionRun session) throws BridgeException {
         OF_PROCESS.work(session);
-        String why = session.run();
-        return session.isStopped() && (why.equals(INTERRUPTED) || why.equals(TERMINAL_CLOSED));
+        EndReason why = session.run();
+        return session.isStopped() && (why == EndReason.Known.INTERRUPTED || why == EndReason.Known.TERMINAL_CLOSED);
     }
 
     /**
@@ -78,7 +74,7 @@ public final class Interruption {
         OF_PROCESS.finished.countDown();
     }
 
-    private synchronized Optional<String> reason() {
+    private synchronized Optional<EndReason> reason() {
         return reason;
     }
 
@@ -96,11 +92,11 @@ public final class Interruption {
         }
     }
 
-    private static void ask(SessionRun session, String why) {
+    private static void ask(SessionRun session, EndReason why) {
         session.request(control -> control.quit(why));
     }
 
-    private synchronized void stop(String why) {
+    private synchronized void stop(EndReason why) {
         if (worker.isEmpty()) {
             Runtime.getRuntime().halt(EXIT_CODE);
         }
@@ -116,7 +112,7 @@ public final class Interruption {
 
     private void stopAndWait() {
         if (finished.getCount() > 0 && isAtWork()) {
-            stop(INTERRUPTED);
+            stop(EndReason.Known.INTERRUPTED);
             isFinishedInTime();
         }
     }

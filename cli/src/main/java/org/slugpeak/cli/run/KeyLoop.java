@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.core.session.EndReason;
 
 /** Sees to the keys that were pressed since it was asked last; what ends a session ends every kind of it alike. */
 public final class KeyLoop {
@@ -22,9 +23,9 @@ public final class KeyLoop {
                 key.isPresent();
                 key = showing.keys().poll()) {
             switch (key.get()) {
-                case QUIT -> control.quit("quit");
-                case INTERRUPT -> control.quit(Interruption.INTERRUPTED);
-                case HANG_UP -> control.quit(Interruption.TERMINAL_CLOSED);
+                case QUIT -> control.quit(EndReason.Known.QUIT);
+                case INTERRUPT -> control.quit(EndReason.Known.INTERRUPTED);
+                case HANG_UP -> control.quit(EndReason.Known.TERMINAL_CLOSED);
                 default -> other.accept(key.get());
             }
         }

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.run;
 
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
 
 /** What a user (key, pedal, dwell) may ask of a running session. Called in the session's own thread. */
@@ -36,5 +37,5 @@ public interface SessionControl {
      *
      * @param reason one word, for the {@code end} record
      */
-    void quit(String reason);
+    void quit(EndReason reason);
 }

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.run;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
@@ -11,6 +12,7 @@ import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.TypedWord;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -31,7 +33,7 @@ public final class SessionRun implements SessionControl {
     private final Queue<Consumer<SessionControl>> requests = new ConcurrentLinkedQueue<>();
     private Progress progress = Progress.IDLE;
     private List<Instruction> opening = List.of();
-    private String endReason = "";
+    private Optional<EndReason> endReason = Optional.empty();
     private boolean stopped;
 
     /**
@@ -96,7 +98,7 @@ public final class SessionRun implements SessionControl {
             case NEXT -> nextAdjuster();
             case AGAIN -> sameAdjuster();
             case SKIP -> skipAdjuster();
-            case QUIT -> quit("quit");
+            case QUIT -> quit(EndReason.Known.QUIT);
         }
     }
 
@@ -133,14 +135,14 @@ public final class SessionRun implements SessionControl {
      * @return why it ended, as in the {@code end} record
      * @throws BridgeException where the source fails for good; the session is closed properly all the same
      */
-    public String run() throws BridgeException {
+    public EndReason run() throws BridgeException {
         try {
             while (endReason.isEmpty()) {
                 pass();
             }
-            return endReason;
+            return endReason.get();
         } catch (BridgeException failure) {
-            endReason = "failed";
+            endReason = Optional.of(EndReason.Known.FAILED);
             throw failure;
         } finally {
             finish();
@@ -155,7 +157,8 @@ public final class SessionRun implements SessionControl {
             request.accept(this);
         }
         if (progress == Progress.ENDED && endReason.isEmpty()) {
-            endReason = source.endReason().isEmpty() ? "source ended" : source.endReason();
+            EndReason told = source.endReason();
+            endReason = Optional.of(told.code().isEmpty() ? EndReason.Known.SOURCE_ENDED : told);
         }
         if (progress != Progress.MORE) {
             outputs.forEach(SessionOutput::flush);
@@ -168,7 +171,7 @@ public final class SessionRun implements SessionControl {
         try {
             feed.begin();
             feed.summarise();
-            analysis.end(endReason.isEmpty() ? "failed" : endReason);
+            analysis.end(endReason.orElse(EndReason.Known.FAILED));
             outputs.forEach(SessionOutput::flush);
         } finally {
             try {
@@ -210,8 +213,8 @@ public final class SessionRun implements SessionControl {
     }
 
     @Override
-    public void quit(String reason) {
+    public void quit(EndReason reason) {
         stopped = true;
-        endReason = reason;
+        endReason = Optional.of(reason);
     }
 }

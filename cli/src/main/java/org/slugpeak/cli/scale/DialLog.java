@@ -12,6 +12,7 @@ import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.scale.KnownPoint;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.SessionStart;
 import org.slugpeak.core.session.Work;
 
@@ -45,7 +46,7 @@ public final class DialLog {
             for (KnownPoint point : points) {
                 session.tell(at -> new Work.DialNoted(at, point.trueHz(), point.dialErrorHz(), after));
             }
-            session.end("done");
+            session.end(EndReason.Known.DONE);
         }
         return kept.isWhole();
     }

@@ -10,6 +10,7 @@ public sealed interface Saying
                 CheckPhrase,
                 CuePhrase,
                 CurvePhrase,
+                EndPhrase,
                 EventPhrase,
                 FormulaPhrase,
                 Phrase,

@@ -34,6 +34,7 @@ import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.OscillatorSide;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
@@ -111,7 +112,7 @@ class PlanGuideTest {
 
     private static final class Control implements SessionControl {
 
-        private String reason = "";
+        private Optional<EndReason> reason = Optional.empty();
 
         @Override
         public void note(String text) {}
@@ -132,8 +133,8 @@ class PlanGuideTest {
         public void skipAdjuster() {}
 
         @Override
-        public void quit(String why) {
-            reason = why;
+        public void quit(EndReason why) {
+            reason = Optional.of(why);
         }
     }
 
@@ -168,7 +169,7 @@ class PlanGuideTest {
         }
         assertEquals(
                 List.of(LevelCommand.at(MeterPoint.DETECTOR), LevelCommand.at(MeterPoint.VOICE_COIL)), commanded());
-        assertEquals("plan through", control.reason);
+        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason);
     }
 
     @Test
@@ -226,7 +227,7 @@ class PlanGuideTest {
         session.guide.skip(session.analysis);
         session.stand(0.1);
         assertEquals(List.of(Adjuster.Action.BEGIN, Adjuster.Action.DONE), actions("C5"));
-        assertEquals("plan through", control.reason);
+        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason);
     }
 
     @Test
@@ -264,6 +265,6 @@ class PlanGuideTest {
                 commanded().stream()
                         .filter(each -> each.verb() == LevelCommand.Verb.SKIRTS_AT)
                         .toList());
-        assertEquals("plan through", control.reason);
+        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason);
     }
 }

@@ -25,6 +25,7 @@ import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
@@ -262,7 +263,7 @@ class ConductorTest {
     @Test
     void theEndIsSilent() {
         conductor.take(reading(0, 1.0, 1.0, Trend.RISING));
-        conductor.take(new SessionEnd(seconds(1), 1, "quit"));
+        conductor.take(new SessionEnd(seconds(1), 1, EndReason.Known.QUIT));
         assertEquals(Gate.SHUT, aim.live());
         assertFalse(events.contains(Event.LOOK));
     }

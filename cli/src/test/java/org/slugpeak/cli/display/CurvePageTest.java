@@ -97,7 +97,9 @@ class CurvePageTest {
         assertTrue(grid.line(1).contains("meter lost: plug it in again"));
         assertEquals(Grid.Style.ALERT, grid.styleAt(1, width - 1));
         assertFalse(BlockText.stands(grid, "0.523", 1) || text(grid).contains("0.523"), () -> text(grid));
-        assertTrue(moment(new Link.Changed(0, Link.State.LOST, LinkDetail.NONE), new Link.Changed(0, Link.State.RESUMED, LinkDetail.NONE))
+        assertTrue(moment(
+                        new Link.Changed(0, Link.State.LOST, LinkDetail.NONE),
+                        new Link.Changed(0, Link.State.RESUMED, LinkDetail.NONE))
                 .alarm()
                 .isEmpty());
     }

@@ -28,6 +28,7 @@ import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Drift;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
@@ -163,7 +164,7 @@ class LinesTest {
             lines.take(new Said.Command(seconds(13), new Instruction.Level(LevelCommand.check(CheckKind.REST))));
             lines.take(new Adjuster(seconds(14), "T1 top", Adjuster.Action.DONE, 0.5, 0.9, 5.1));
             lines.take(new Finding.Hinted(seconds(15), Hint.TURN_SLOWER, 2));
-            lines.take(new SessionEnd(seconds(16), 320, "quit"));
+            lines.take(new SessionEnd(seconds(16), 320, EndReason.Known.QUIT));
             assertEquals(
                     List.of(
                             "dc voltage from /dev/ttyUSB0, looking for a peak",
@@ -255,7 +256,7 @@ class LinesTest {
         @Test
         void aSessionThatFailsBeforeAnythingCameLeavesTheWordToStandardError() {
             lines.take(Sessions.start(Seek.PEAK));
-            lines.take(new SessionEnd(0, 0, "failed"));
+            lines.take(new SessionEnd(0, 0, EndReason.Known.FAILED));
             assertTrue(said().isEmpty(), said().toString());
         }
 
@@ -263,7 +264,7 @@ class LinesTest {
         void aSessionThatFailsLaterSaysWhereItEnded() {
             lines.take(Sessions.start(Seek.PEAK));
             lines.take(reading(0, 0.5, 0.5, Trend.STEADY));
-            lines.take(new SessionEnd(seconds(1), 1, "failed"));
+            lines.take(new SessionEnd(seconds(1), 1, EndReason.Known.FAILED));
             assertEquals(3, said().size(), said().toString());
         }
 

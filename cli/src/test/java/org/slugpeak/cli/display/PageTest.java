@@ -112,7 +112,8 @@ class PageTest {
     @ParameterizedTest
     @CsvSource({"40,12,1", "80,24,2", "200,60,5"})
     void aSourceThatFellSilentNeverLeavesAnOldNumberLookingLive(int width, int height, int digitScale) {
-        Link silent = new Link.Changed(Sessions.seconds(3), Link.State.STALE, new LinkDetail.Told("no reading for 2.0 s"));
+        Link silent =
+                new Link.Changed(Sessions.seconds(3), Link.State.STALE, new LinkDetail.Told("no reading for 2.0 s"));
         Moment moment = moment(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), silent);
         Grid grid = page.draw(moment, Aside.NONE, width, height);
         assertTrue(text(moment, width, height).contains("NO NEW READINGS: no reading for 2.0 s"));
@@ -124,7 +125,8 @@ class PageTest {
     void readingsThatComeAgainTakeTheAlarmAwayAndStandThere() {
         Moment moment = moment(
                 Seek.PEAK,
-                new Link.Changed(0, Link.State.STALE, new LinkDetail.Told("no reading yet, after 10 s: see that it runs")),
+                new Link.Changed(
+                        0, Link.State.STALE, new LinkDetail.Told("no reading yet, after 10 s: see that it runs")),
                 new Link.Changed(0, Link.State.RESUMED, new LinkDetail.Told("after 14.0 s")),
                 reading(1, 0.870, 0.870, Trend.RISING));
         Grid grid = page.draw(moment, Aside.NONE, 80, 24);
@@ -136,7 +138,8 @@ class PageTest {
     @CsvSource({"40,12", "80,24", "200,60"})
     void beforeTheFirstReadingItSaysInFullWhatToDo(int width, int height) {
         String advice = "no reading yet, after 10 s: see that whatever writes here runs, and sends each line at once";
-        String text = text(moment(Seek.PEAK, new Link.Changed(0, Link.State.STALE, new LinkDetail.Told(advice))), width, height);
+        String text = text(
+                moment(Seek.PEAK, new Link.Changed(0, Link.State.STALE, new LinkDetail.Told(advice))), width, height);
         Stream.of(advice.split(" "))
                 .forEach(word -> assertTrue(text.contains(word), () -> word + " is missing in\n" + text));
     }

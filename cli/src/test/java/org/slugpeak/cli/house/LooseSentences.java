@@ -14,19 +14,19 @@ import java.util.regex.Pattern;
 
 /**
  * Strings in the sources that read like a sentence: two words of small letters beside each other. What is handed to an exception, or
- * to a method that makes or throws one, is an error text, and what an assertion or a logger is told is for programmers; both
+ * to a method that makes or throws one, or tells of what is no reading, is an error text, and what an assertion or a logger is told is for programmers; both
  * are left out.
  */
 final class LooseSentences extends TreeScanner<Void, String> {
 
     private static final Pattern SENTENCE = Pattern.compile("\\b[a-z]{2,} [a-z]{2,}\\b");
 
-    private static final Pattern ERROR =
-            Pattern.compile("\\w*Exception|Refused|BadInput|BadConfiguration|BadLog|PortUnavailable|PortLost");
+    private static final Pattern ERROR = Pattern.compile(
+            "\\w*Exception|Refused|BadInput|BadConfiguration|BadLog|PortUnavailable|PortLost|BadLine|NewerVersion");
 
-    /** Makes or throws an exception, or writes for programmers. */
-    private static final Pattern MAKES_ERRORS =
-            Pattern.compile("(.*\\.)?(wrong|require|refuse\\w*|debug|info|warn|requireNonNull)");
+    /** Makes or throws an exception, tells of what is no reading or was refused, or writes for programmers. */
+    private static final Pattern MAKES_ERRORS = Pattern.compile(
+            "(.*\\.)?(wrong|require|refuse\\w*|garbled|impossible|setOtherwise" + "|debug|info|warn|requireNonNull)");
 
     private final List<String> found = new ArrayList<>();
 

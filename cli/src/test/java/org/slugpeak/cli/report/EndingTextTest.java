@@ -4,13 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 import org.slugpeak.bridge.log.LogEnding;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.SessionEnd;
 
 class EndingTextTest {
 
     @Test
     void nothingIsSaidOfALogThatWasClosed() {
-        assertEquals("", EndingText.of(new LogEnding.Complete(new SessionEnd(1, 1, "quit"))));
+        assertEquals("", EndingText.of(new LogEnding.Complete(new SessionEnd(1, 1, EndReason.Known.QUIT))));
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.ReadingTaken;
@@ -110,7 +111,7 @@ final class Sessions {
             double x = kHz / 4.5;
             teller.take(line(new CurveWork.PointTaken(nanos(t), 455_000 + kHz * 1000, 1 / Math.sqrt(1 + x * x))));
         }
-        teller.take(line(new SessionEnd(nanos(t), 800, "done")));
+        teller.take(line(new SessionEnd(nanos(t), 800, EndReason.Known.DONE)));
         return teller.story("");
     }
 }

@@ -262,7 +262,7 @@ public final class Analysis {
      *
      * @param reason one word or line: why it ended
      */
-    public void end(String reason) {
+    public void end(EndReason reason) {
         if (adjusters.isHeld()) {
             adjusterEnded(Adjuster.Action.DONE);
         }

@@ -5,9 +5,9 @@ package org.slugpeak.core.session;
  *
  * @param tNanos when, nanoseconds from the first reading
  * @param readings how many were taken
- * @param reason one word or line
+ * @param reason why it ended
  */
-public record SessionEnd(long tNanos, long readings, String reason) implements Frame {
+public record SessionEnd(long tNanos, long readings, EndReason reason) implements Frame {
 
     @Override
     public Manner manner() {

@@ -98,8 +98,8 @@ final class AnalysisTest {
         void theEndCountsTheReadings() {
             read(1);
             read(2);
-            analysis.end("quit");
-            assertEquals(new SessionEnd(STEP_NANOS, 2, "quit"), records.get(records.size() - 1));
+            analysis.end(EndReason.Known.QUIT);
+            assertEquals(new SessionEnd(STEP_NANOS, 2, EndReason.Known.QUIT), records.get(records.size() - 1));
         }
     }
 

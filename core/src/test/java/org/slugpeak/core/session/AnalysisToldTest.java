@@ -138,7 +138,7 @@ class AnalysisToldTest {
     void anAdjusterThatWasNotHeldIsNotDoneByTheEnd() {
         analysis.nextAdjuster("T1");
         stand(1, 1);
-        analysis.end("quit");
+        analysis.end(EndReason.Known.QUIT);
         assertEquals(1, all(Adjuster.class).size(), "begun, and that is all");
         assertTrue(last() instanceof SessionEnd);
     }

@@ -16,7 +16,7 @@ class FamilyListenerTest {
 
     static Stream<SessionRecord> oneOfEachFamily() {
         return Stream.of(
-                new SessionEnd(1, 0, "done"),
+                new SessionEnd(1, 0, EndReason.Known.DONE),
                 new Held(1, 0.5, 0),
                 new OverloadCleared(1),
                 new Request.CheckOver(1),

@@ -56,7 +56,7 @@ final class SteppedAnalysisTest {
     void whatWasHeldIsTheLevelThatTheAdjusterIsDoneAt() {
         analysis.nextAdjuster("T1");
         type(1, 2, 1, 2);
-        analysis.end("done");
+        analysis.end(EndReason.Known.DONE);
         Adjuster done = all(Adjuster.class).get(1);
         assertEquals(1, done.before());
         assertEquals(2, done.after());
