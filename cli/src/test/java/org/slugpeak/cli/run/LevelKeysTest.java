@@ -32,9 +32,11 @@ class LevelKeysTest {
     void theChecksThatAreMadeSeldomShareAKey() {
         List<String> checks = Stream.generate(
                         () -> keys.command(KeyAction.CHECK).detail())
-                .limit(7)
+                .limit(8)
                 .toList();
-        assertEquals(List.of("loading", "effect", "skirts", "other-if", "harmonic", "image", "loading"), checks);
+        assertEquals(
+                List.of("loading", "effect", "skirts", "other-if", "harmonic", "image", "detector-law", "loading"),
+                checks);
     }
 
     @Test
