@@ -36,6 +36,7 @@ final class ExtremeGoal implements HuntGoal {
     private final Return comingBack;
     private final Dwell dwell;
     private final Tops tops;
+    private final Underside underside;
 
     /** Asked for only where it is told: a logarithm at each block would be felt. */
     private final DoubleSupplier fallDb = this::belowBestDb;
@@ -56,6 +57,7 @@ final class ExtremeGoal implements HuntGoal {
         this.comingBack = new Return(sight, best, haste);
         this.dwell = new Dwell(sight, best, dwellNanos, listener);
         this.tops = new Tops(listener, orientation);
+        this.underside = new Underside(orientation);
         restart();
     }
 
@@ -71,6 +73,8 @@ final class ExtremeGoal implements HuntGoal {
             lost = seen == Signal.Seen.OTHER_LEVEL || level > bestAtPass + beyondMargin();
         }
         best.top().look(level);
+        underside.look(tNanos, sight);
+        sight.front.noise.alone(!underside.standsOut());
         bottom = Double.isNaN(bottom) ? level : Math.min(bottom, level);
         if (lost) {
             searchAgain();
@@ -91,7 +95,9 @@ final class ExtremeGoal implements HuntGoal {
             }
             case DOWN -> Seen.AWAY;
             case BEGAN_DOWN -> {
-                travel.wrongWay(tNanos, fallDb);
+                if (underside.standsOut()) {
+                    travel.wrongWay(tNanos, fallDb);
+                }
                 yield Seen.NOTHING;
             }
             default -> Seen.NOTHING;
@@ -114,14 +120,18 @@ final class ExtremeGoal implements HuntGoal {
 
     @Override
     public void search(long tNanos) {
-        travel.look(tNanos, turns);
-        travel.lookAway(tNanos, turns, fallDb);
+        if (underside.standsOut()) {
+            travel.look(tNanos, turns);
+            travel.lookAway(tNanos, turns, fallDb);
+        } else {
+            travel.lookInNoise(tNanos);
+        }
     }
 
     @Override
     public boolean passes(long tNanos, boolean before) {
         double level = sight.level.value();
-        if (!best.isMissedBy(level)) {
+        if (!underside.standsOut() || !best.isMissedBy(level)) {
             // A mean fell that the smoothed reading does not follow: without a drop there is nothing to turn back for
             // yet.
             turns.assumeUp(sight.blockSeconds());
@@ -175,9 +185,14 @@ final class ExtremeGoal implements HuntGoal {
         listener.noPeak(tNanos, NoPeakReason.REVERSED);
     }
 
-    /** Whether the level has risen so far beyond the best of the pass that it was no maximum at all. */
+    /** Whether the level has risen so far beyond the best of the pass, or is so small in its noise, that it was no maximum at all. */
     @Override
     public boolean isBeyond(long tNanos, boolean held) {
+        if (!held && !underside.standsOut()) {
+            searchAgain();
+            tellReversed(tNanos);
+            return true;
+        }
         if (!(best.value() > bestAtPass + beyondMargin())) {
             return false;
         }
@@ -236,7 +251,9 @@ final class ExtremeGoal implements HuntGoal {
 
     @Override
     public void jump(long tNanos, double before) {
-        signal.jumped(tNanos, before);
+        if (underside.standsOut()) {
+            signal.jumped(tNanos, before);
+        }
         travel.gap();
     }
 
@@ -248,6 +265,7 @@ final class ExtremeGoal implements HuntGoal {
         comingBack.restart();
         dwell.restart();
         tops.restart();
+        underside.restart();
         bestAtPass = Double.NaN;
         bottom = Double.NaN;
         haste.restart();

@@ -48,7 +48,7 @@ interface HuntGoal {
     /** The level goes towards the goal so soon after the pass that no hand has turned: nothing was passed. */
     void takeBack(long tNanos);
 
-    /** Whether the pass before was none, since the level has gone beyond it; says so if it is worth a word. */
+    /** Whether the pass before was none, since the level has gone beyond it or is nothing but noise; says so if it is worth a word. */
     boolean isBeyond(long tNanos, boolean held);
 
     /** Whether the level is back at the goal. */

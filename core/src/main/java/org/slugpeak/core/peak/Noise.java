@@ -123,6 +123,11 @@ final class Noise {
         return calm.seen();
     }
 
+    /** Whether nothing but noise is read. */
+    void alone(boolean isAlone) {
+        slow.alone(isAlone);
+    }
+
     /** The signal jumped: its noise may be another. */
     void unsettle() {
         quick.unsettle();

@@ -7,7 +7,7 @@ package org.slugpeak.core.peak;
  * The <i>excess</i> of a length is the most that it or a longer one shows. <i>Flicker</i> is what {@value #OCTAVES} lengths in a row, each twice the one before, have
  * in common: a beat stands out in one or two of them.
  *
- * <p><b>Edges.</b> Nothing is learnt where the level moves far, or where the hand starts or stops. Before a record of {@value #KNOWN_SECONDS} s the noise may be as large
+ * <p><b>Edges.</b> Nothing is learnt where the level moves far, unless nothing but noise is read, or where the hand starts or stops. Before a record of {@value #KNOWN_SECONDS} s the noise may be as large
  * as it ever is.
  *
  * <p><b>Algorithm.</b> A winsorised scale for each length. Constant cost a block, on average.
@@ -66,6 +66,10 @@ final class SlowNoise {
     private final double[] root = new double[Pyramid.OCTAVES];
 
     private boolean known;
+    private boolean alone;
+    /** The greatest while nothing but noise was read: it goes on when a signal comes, as long as it is not long ago. */
+    private double seenAlone;
+
     private double flicker;
     private int longest;
 
@@ -79,6 +83,11 @@ final class SlowNoise {
     /** How long the noise has been watched. */
     void lasted(double seconds) {
         known |= seconds >= KNOWN_SECONDS;
+    }
+
+    /** Whether nothing but noise is read: what moves then is no hand, and slow noise is as large as it shows. */
+    void alone(boolean isAlone) {
+        alone = isAlone;
     }
 
     /** Takes the newest block of the pyramid, and one sigma of its white noise. */
@@ -97,10 +106,15 @@ final class SlowNoise {
             }
         }
         if (changed) {
-            double limit = MOST_SLOW * Math.abs(pyramid.mean(0));
+            double limit = limit(pyramid.mean(0));
             findExcess(limit, white);
+            seenAlone = alone ? excess[0] : FADES * seenAlone;
             flicker = Math.min(Math.max(findFlicker(white), FADES * flicker), limit);
         }
+    }
+
+    private double limit(double reading) {
+        return alone ? Double.POSITIVE_INFINITY : Math.max(seenAlone, MOST_SLOW * Math.abs(reading));
     }
 
     private static boolean isLookedAt(int octave, double seconds) {
@@ -108,7 +122,7 @@ final class SlowNoise {
     }
 
     /** What may be slow noise in four means; NaN where they move too far, or where the hand starts or stops. */
-    private static double deviation(Pyramid pyramid, int octave, double seconds) {
+    private double deviation(Pyramid pyramid, int octave, double seconds) {
         int n = Pyramid.length(octave);
         double newest = pyramid.mean(octave) - pyramid.mean(octave, n);
         double middle = pyramid.mean(octave, n) - pyramid.mean(octave, 2 * n);
@@ -119,7 +133,8 @@ final class SlowNoise {
         double none = Noise.STEADIEST * Math.abs(pyramid.mean(0));
         boolean oneWay = least >= -none || most <= none;
         boolean stops = oneWay && Math.min(Math.abs(least), Math.abs(most)) < STOPPED * path - none;
-        if (stops || path * seconds > FARTHEST * Math.abs(pyramid.mean(0))) {
+        boolean tooFar = !alone && path * seconds > FARTHEST * Math.abs(pyramid.mean(0));
+        if (stops || tooFar) {
             return Double.NaN;
         }
         return Math.max(0, Math.abs(newest - 2 * middle + oldest) / Noise.WEIGHTS - UNEVEN_TURNING * path);

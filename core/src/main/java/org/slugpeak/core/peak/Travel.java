@@ -76,6 +76,15 @@ final class Travel {
         }
     }
 
+    /** There is nothing but noise, and nothing that could be said of the adjuster. */
+    void lookInNoise(long tNanos) {
+        blocks++;
+        if (!saidFlat && lasted(blocks, sight.blockSeconds(), FLAT_AFTER_SECONDS)) {
+            saidFlat = true;
+            listener.hint(tNanos, Hint.SIGNAL_GONE, 0);
+        }
+    }
+
     /** Where nothing is read nothing can be said of the adjuster. */
     private void tellFlat(long tNanos) {
         if (Math.abs(sight.level.value()) <= STANDS_OUT * sight.level.sigma()) {

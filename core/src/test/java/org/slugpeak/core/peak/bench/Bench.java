@@ -16,7 +16,7 @@ public final class Bench {
     private static final List<Watcher.Maker> MAKERS =
             List.of(Watcher::finder, Baseline::maxHold, Baseline::slowMean, Baseline::adaptive);
 
-    private static final String PARTS = "families,steady,throughput,rests,delays,troubles";
+    private static final String PARTS = "families,steady,throughput,rests,delays,troubles,alone";
 
     private static final double HALF_A_MINUTE = 30;
 
@@ -25,8 +25,8 @@ public final class Bench {
     /**
      * Prints the tables.
      *
-     * @param arguments any of parts=families,steady,throughput,rests,delays,troubles (all), runs=of each kind (50), hours=of each rate (10
-     *     steady, 1 of a disturbance), plot=file, seeds=development or judging, for the last three parts; and what those take by themselves
+     * @param arguments any of parts=families,steady,throughput,rests,delays,troubles,alone (all), runs=of each kind (50), hours=of each rate (10
+     *     steady, 1 of a disturbance), plot=file, seeds=development or judging, for the last four parts; and what those take by themselves
      * @throws IOException if the plot cannot be written or a recording cannot be read
      */
     public static void main(String[] arguments) throws IOException {
@@ -41,6 +41,7 @@ public final class Bench {
                 case "rests" -> Rests.print(options);
                 case "delays" -> Delays.print(options);
                 case "troubles" -> Troubles.print(options);
+                case "alone" -> Alone.print(options);
                 default -> throw new IllegalArgumentException("there is no part '" + part + "'; parts are " + PARTS);
             }
         }
