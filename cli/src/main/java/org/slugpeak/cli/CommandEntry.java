@@ -49,6 +49,11 @@ record CommandEntry(String word, Supplier<Object> command) {
         }
     }
 
+    /** Adds all commands to the root, each with its options. */
+    static void addAllInFull(CommandLine root) {
+        ALL.forEach(entry -> root.addSubcommand(entry.word, new CommandLine(entry.command.get())));
+    }
+
     private CommandLine forTheHelp() {
         return new CommandLine(CommandSpec.create().name(word));
     }

@@ -67,6 +67,18 @@ public final class Main implements Runnable {
         return exitCode;
     }
 
+    /**
+     * Every command with its options and help texts, for what the build makes of them; far too slow for a start.
+     *
+     * @return the root
+     */
+    public static CommandLine withAllCommands() {
+        CommandLine root = new CommandLine(new Main());
+        CommandEntry.addAllInFull(root);
+        root.setResourceBundle(new HelpTexts());
+        return root;
+    }
+
     /** What options are for is looked up only where a help is printed. */
     private static CommandLine.Help help(CommandSpec command, CommandLine.Help.ColorScheme colours) {
         HelpTexts texts = new HelpTexts();

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.program;
 
+import java.lang.module.ModuleDescriptor;
 import java.util.Optional;
 import picocli.CommandLine.IVersionProvider;
 
@@ -13,8 +14,14 @@ public final class Version implements IVersionProvider {
      */
     public static String tool() {
         String version = Optional.ofNullable(Version.class.getPackage().getImplementationVersion())
+                .or(Version::ofModule)
                 .orElse("(development)");
         return "slugpeak " + version;
+    }
+
+    /** In the archive that brings its own Java the classes come from a module, which has no manifest. */
+    private static Optional<String> ofModule() {
+        return Optional.ofNullable(Version.class.getModule().getDescriptor()).flatMap(ModuleDescriptor::rawVersion);
     }
 
     @Override

@@ -1,0 +1,14 @@
+open module org.slugpeak.cli {
+    requires ch.qos.logback.classic;
+    requires ch.qos.logback.core;
+    requires info.picocli;
+    requires java.desktop;
+    requires org.jline.terminal;
+    requires org.jline.terminal.jni;
+    requires org.jspecify;
+    requires org.slf4j;
+    requires org.slugpeak.bridge;
+    requires org.slugpeak.core;
+    provides ch.qos.logback.classic.spi.Configurator with
+            org.slugpeak.cli.program.LogSetup;
+}
