@@ -22,6 +22,11 @@ interface Adjustable {
     /** Over how many turns its circuit passes half the power, which a hand soon knows; infinite for nothing touchy. */
     double widthTurns();
 
+    /** Which way to begin, where something else than the reading tells; 0 where nothing does. */
+    default int towards() {
+        return 0;
+    }
+
     /** A part of the demonstration set. */
     static Adjustable of(SimulatedReceiver receiver, Part part) {
         return new Adjustable() {
@@ -54,30 +59,38 @@ interface Adjustable {
 
     /** An adjuster of a set that was made up from a plan. */
     static Adjustable of(Knob knob) {
-        return new Adjustable() {
+        return new OnKnob(knob, 0);
+    }
 
-            @Override
-            public double turns() {
-                return knob.turns();
-            }
+    /** A beat oscillator: its note is heard to fall one way and to rise the other. */
+    static Adjustable heard(Knob knob) {
+        return new OnKnob(knob, knob.turns() > 0 ? -1 : 1);
+    }
 
-            @Override
-            public void turnTo(double turns) {
-                knob.turnTo(turns);
-            }
+    /** A knob under a hand. */
+    record OnKnob(Knob knob, int towards) implements Adjustable {
 
-            @Override
-            public void touch(boolean tool) {}
+        @Override
+        public double turns() {
+            return knob.turns();
+        }
 
-            @Override
-            public double reachTurns() {
-                return knob.reachTurns();
-            }
+        @Override
+        public void turnTo(double turns) {
+            knob.turnTo(turns);
+        }
 
-            @Override
-            public double widthTurns() {
-                return knob.widthTurns();
-            }
-        };
+        @Override
+        public void touch(boolean tool) {}
+
+        @Override
+        public double reachTurns() {
+            return knob.reachTurns();
+        }
+
+        @Override
+        public double widthTurns() {
+            return knob.widthTurns();
+        }
     }
 }

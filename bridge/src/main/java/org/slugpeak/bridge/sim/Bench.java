@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.SetOnBench;
 import org.slugpeak.core.session.Caution;
@@ -49,6 +50,11 @@ final class Bench implements RecordSink {
 
     MeterModel meter() {
         return meter.model();
+    }
+
+    /** Turns the meter's switch to AC or DC. */
+    void turnMeterTo(Measurand wanted) {
+        meter.turnTo(wanted);
     }
 
     /** Puts a resistor in series with the meter lead, or 0 to take it out. */

@@ -26,11 +26,14 @@ record HandModel(
     /** A slug of the demonstration set passes half the power in so many turns: what the usual speeds are made for. */
     private static final double USUAL_WIDTH_TURNS = 1.8;
 
-    /** While it seeks a hand dares more than the width of a circuit tells: half the power passes in 0.7 s at the least; made up. */
-    private static final double SEEKING = 12;
+    /**
+     * While it seeks a hand dares more than the width of a circuit tells: half the power passes in 1.4 s at the least, several times
+     * its reaction. At twice that a maximum is left as quickly as a generator is turned down. Made up.
+     */
+    private static final double SEEKING = 6;
 
     /** On the way back likewise. */
-    private static final double RETURNING = 6;
+    private static final double RETURNING = 4;
 
     /** Creeping it is helped by the vernier of its fingertips. */
     private static final double CREEPING = 3;

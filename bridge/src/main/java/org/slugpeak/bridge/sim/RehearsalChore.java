@@ -75,13 +75,14 @@ final class RehearsalChore implements Chore {
     @Override
     public void begin(Bench bench, SourceListener listener) {
         PlannedScene first = set.scenes().get(0);
-        arrange(first);
+        arrange(first, bench);
         // Without a signal nobody sees what a reading without one is.
         set.makeHeard(wantedVolts(first));
         busyNanos = bench.nowNanos();
     }
 
-    private void arrange(PlannedScene scene) {
+    private void arrange(PlannedScene scene, Bench bench) {
+        bench.turnMeterTo(scene.point().measurand());
         set.arrange(scene);
         set.setLevel(wantedVolts(scene));
         sayings.add(new Instruction.Level(LevelCommand.at(scene.point())));
@@ -161,7 +162,7 @@ final class RehearsalChore implements Chore {
         Runnable doing = () -> {
             wanted.takesOff().ifPresent(it -> set.damp(it, false));
             wanted.putsOn().ifPresent(it -> set.damp(it, true));
-            wanted.setup().flatMap(place::due).ifPresent(this::arrange);
+            wanted.setup().flatMap(place::due).ifPresent(scene -> arrange(scene, bench));
         };
         if (wanted.isAtTerminals()) {
             offFor(bench, doing);
@@ -186,11 +187,17 @@ final class RehearsalChore implements Chore {
         tries++;
         if (tries > MOST_BEGUN) {
             gaveUp = true;
-        } else if (step.rock()) {
-            place.at(step).ifPresent(scene -> rocking.begin(scene, bench));
+            return;
+        }
+        // Switches that only a step's notes speak of, such as that of a crystal filter.
+        Optional<PlannedScene> scene = place.at(step);
+        scene.filter(it -> !set.isArrangedFor(it)).ifPresent(set::arrange);
+        if (step.rock()) {
+            scene.ifPresent(it -> rocking.begin(it, bench));
         } else {
-            place.at(step);
-            set.knob(step.adjuster()).ifPresent(knob -> hand.begin(Adjustable.of(knob), bench));
+            set.knob(step.adjuster())
+                    .map(step.goal().isHeard() ? Adjustable::heard : Adjustable::of)
+                    .ifPresent(part -> hand.begin(part, bench));
         }
     }
 

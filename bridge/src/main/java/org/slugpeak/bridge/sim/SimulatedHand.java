@@ -38,7 +38,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
     /** How long it tries before it gives an adjuster up. */
     private static final double PATIENCE_SECONDS = 45;
 
-    /** How long it turns back, or waits at the best, without hearing a verdict before it turns again. */
+    /** How long it turns back, or waits at the best, without hearing a verdict before it turns again; longer where it turns slower. */
     private static final double LOST_SECONDS = 7;
     /** A hand that goes the wrong way and did not hear it looks up after a while. */
     private static final double LOOKS_SECONDS = 2;
@@ -90,7 +90,8 @@ final class SimulatedHand implements AdjusterChore.Turner {
         model = usual.at(newPart.widthTurns());
         slower = 1;
         reach = new Reach(newPart.reachTurns());
-        direction = random.nextBoolean() ? 1 : -1;
+        int anyWay = random.nextBoolean() ? 1 : -1;
+        direction = newPart.towards() == 0 ? anyWay : newPart.towards();
         lastMoved = direction;
         owedDegrees = 0;
         slug = new Backlash(model.backlashDegrees(), newPart.turns() * 360);
@@ -224,6 +225,9 @@ final class SimulatedHand implements AdjusterChore.Turner {
     }
 
     private void wrongWay(long tNanos) {
+        if (part.filter(it -> it.towards() != 0).isPresent()) {
+            return;
+        }
         otherWayStands = true;
         if (doing == Doing.SEEKING || doing == Doing.RETURNING) {
             Doing turning = doing;
@@ -231,8 +235,12 @@ final class SimulatedHand implements AdjusterChore.Turner {
         }
     }
 
+    /** Where there are stops the hand feels them, and goes on until it does: noise may look like the end of everything. */
     private void noPeak(NoPeakReason reason, long tNanos) {
-        if (reason == NoPeakReason.FLAT && !reach.isLimited()) {
+        if (reach.isLimited()) {
+            return;
+        }
+        if (reason == NoPeakReason.FLAT) {
             intend(tNanos, 0.5, this::letGo);
         } else if (reason == NoPeakReason.END_OF_TRAVEL) {
             intend(tNanos, 0, () -> turnBack(Doing.RETURNING));
@@ -264,7 +272,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         } else if (otherWayStands && doing == Doing.SEEKING && tNanos - turnedNanos > LOOKS_SECONDS * 1e9) {
             turnedNanos = tNanos;
             turnBack(Doing.SEEKING);
-        } else if (doing == Doing.RETURNING && tNanos - turnedNanos > LOST_SECONDS * 1e9) {
+        } else if (doing == Doing.RETURNING && tNanos - turnedNanos > LOST_SECONDS * slower * 1e9) {
             turnedNanos = tNanos;
             turnBack(Doing.RETURNING);
         } else if (isAtBest() && tNanos - turnedNanos > LOST_SECONDS * 1e9) {

@@ -24,10 +24,17 @@ final class SimulatedMeter {
     private double followed;
     private int range;
     private double seriesOhm;
+    private Measurand measurand;
 
     SimulatedMeter(MeterModel model, SplittableRandom random) {
         this.model = model;
         this.random = random;
+        this.measurand = model.measurand();
+    }
+
+    /** Turns its switch to AC or DC. */
+    void turnTo(Measurand wanted) {
+        measurand = wanted;
     }
 
     MeterModel model() {
@@ -57,7 +64,7 @@ final class SimulatedMeter {
     }
 
     private boolean isSound() {
-        return model.measurand().equals(Measurand.AC_VOLTS);
+        return measurand.equals(Measurand.AC_VOLTS);
     }
 
     private double voltage(SetOnBench set) {

@@ -36,6 +36,9 @@ final class Rehearsal implements Order.Matcher {
     /** One slug is within 0.1 dB over +-0.99 kHz at 455 kHz (R5 of the reference tables for rehearsals), and there are several. */
     private static final double IF_ZONE = 2 * 0.99 / 455;
 
+    /** Lower notes are not heard, textbook. */
+    private static final double LOWEST_NOTE_HZ = 20;
+
     /** A day's work. */
     private static final double LONGEST_SECONDS = 30_000;
 
@@ -45,29 +48,33 @@ final class Rehearsal implements Order.Matcher {
      * @param missingDb to its optimum, the others as they were; NaN for a zero
      * @param zeroOffHz from the generator's frequency; NaN for all others
      * @param dialOff as a fraction; NaN where no dial was to be met
+     * @param beatHz note that is left; NaN for all but a zero beat
      */
-    record Outcome(PlannedScene scene, Adjuster ended, double missingDb, double zeroOffHz, double dialOff) {
+    record Outcome(
+            PlannedScene scene, Adjuster ended, double missingDb, double zeroOffHz, double dialOff, double beatHz) {
 
-        /** Within 0.15 dB of a peak and 0.3 dB of a dip, 2 kHz of a zero, 0.3 % of a mark or what 0.1 dB of an IF is worth. */
+        /** Within 0.15 dB of a peak and 0.3 dB of a dip, 2 kHz of a zero, 0.3 % of a mark or what 0.1 dB of an IF is worth; unheard. */
         boolean isMet() {
             double nearDb = scene.role() == Role.TRAP ? 0.3 : 0.15;
             double nearDial = Math.max(0.003, IF_ZONE * scene.intermediateHz() / scene.signalHz());
+            boolean near = Double.isNaN(dialOff) ? !(missingDb > nearDb) : Math.abs(dialOff) <= nearDial;
             return ended.action() == Adjuster.Action.DONE
-                    && !(missingDb > nearDb)
+                    && near
                     && !(Math.abs(zeroOffHz) > 2e3)
-                    && !(Math.abs(dialOff) > nearDial);
+                    && !(beatHz > LOWEST_NOTE_HZ);
         }
 
         @Override
         public String toString() {
             return String.format(
                     Locale.ROOT,
-                    "%s %s: %.3f dB, %.0f Hz, %.3f %%",
+                    "%s %s: %.3f dB, %.0f Hz, %.3f %%, %.0f Hz",
                     scene.name(),
                     ended.action(),
                     missingDb,
                     zeroOffHz,
-                    100 * dialOff);
+                    100 * dialOff,
+                    beatHz);
         }
     }
 
@@ -119,13 +126,15 @@ final class Rehearsal implements Order.Matcher {
 
     private Outcome outcome(PlannedScene scene, Adjuster ended) {
         boolean zero = scene.role() == Role.DISCRIMINATOR;
+        boolean beat = scene.role() == Role.BEAT_OSCILLATOR;
         boolean dial = scene.role() == Role.OSCILLATOR && !scene.step().rock();
         return new Outcome(
                 scene,
                 ended,
-                zero ? Double.NaN : set.truth().missingDb(scene),
+                zero || beat ? Double.NaN : set.truth().missingDb(scene),
                 zero ? set.truth().zeroOffHz(scene) : Double.NaN,
-                dial ? set.truth().dialOff(scene) : Double.NaN);
+                dial ? set.truth().dialOff(scene) : Double.NaN,
+                beat ? set.truth().beatHz(scene) : Double.NaN);
     }
 
     private void run() throws BridgeException {

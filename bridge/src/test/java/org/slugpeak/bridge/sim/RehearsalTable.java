@@ -19,7 +19,7 @@ final class RehearsalTable {
     public static void main(String[] args) throws BridgeException, Refused {
         int seeds = Integer.parseInt(args[0]);
         int random = Integer.parseInt(args[1]);
-        for (String name : args.length > 2 ? List.of(args[2]) : RehearsalTest.SHIPPED) {
+        for (String name : args.length > 2 ? List.of(args[2]) : PlanFiles.SHIPPED) {
             Plan plan = PlanFiles.load(
                     name, name.equals("am-superhet") ? OptionalDouble.of(455e3) : OptionalDouble.empty());
             List<Rehearsal> done = new ArrayList<>();

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.slugpeak.bridge.plan.PlanFiles;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.core.plan.Plan;
@@ -30,9 +30,6 @@ import org.slugpeak.core.word.Refused;
  */
 class RehearsalTest {
 
-    /** With a set for every step; the fifth plan wants a crystal. */
-    static final List<String> SHIPPED = List.of("tarnfield-54a", "am-superhet", "larkmoor-6c", "quillmere-fm-8");
-
     private static final int SEEDS = 4;
     private static final int RANDOM_PLANS = 12;
 
@@ -47,16 +44,21 @@ class RehearsalTest {
                 .toList());
     }
 
+    static List<String> shipped() {
+        return PlanFiles.SHIPPED;
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"tarnfield-54a", "am-superhet", "larkmoor-6c", "quillmere-fm-8"})
-    void everyPlanThatComesAlongEndsOrSaysWhichAdjusterWasNotFound(String name) throws BridgeException, Refused {
-        int through = 0;
+    @MethodSource("shipped")
+    void everyPlanThatComesAlongIsMetInEveryStepOrSaysWhichAdjusterWasNotFound(String name)
+            throws BridgeException, Refused {
+        int met = 0;
         for (int seed = 1; seed <= SEEDS; seed++) {
             Rehearsal rehearsal = Rehearsal.of(plan(name), seed);
             assertTrue(rehearsal.isFinished() || rehearsal.lastWord().contains("did not find"), rehearsal.lastWord());
-            through += rehearsal.isFinished() ? 1 : 0;
+            met += rehearsal.isFinished() && rehearsal.notMet().isEmpty() ? 1 : 0;
         }
-        assertTrue(through >= SEEDS - 1, through + " of " + SEEDS);
+        assertTrue(met >= SEEDS - 1, met + " of " + SEEDS);
     }
 
     @Test

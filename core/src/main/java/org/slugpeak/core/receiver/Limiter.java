@@ -11,38 +11,6 @@ package org.slugpeak.core.receiver;
  */
 public record Limiter(DiodeDetector grid, ValveStage valve, boolean leakBiased) {
 
-    private static final int HALVINGS = 60;
-
-    /**
-     * What the grid is left with.
-     *
-     * @param freePeakVolts without the grid's current; 0 or more
-     * @return peak volts
-     */
-    public double gridPeakVolts(double freePeakVolts) {
-        double low = 0;
-        double high = freePeakVolts;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (grid.carrierPeakVolts(middle) < freePeakVolts) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
-    }
-
-    /**
-     * What the meter sees more than without a signal.
-     *
-     * @param gridPeakVolts at the grid; 0 or more
-     * @return volts, as a magnitude
-     */
-    public double riseVolts(double gridPeakVolts) {
-        return grid.dcVolts(gridPeakVolts) - grid.restVolts();
-    }
-
     /**
      * What it passes on.
      *

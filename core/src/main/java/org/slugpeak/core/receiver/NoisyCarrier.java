@@ -51,6 +51,15 @@ public final class NoisyCarrier {
         return Math.max(0, moments.mean() + moments.deviation() / Math.sqrt(values) * random.nextGaussian());
     }
 
+    /**
+     * The noise itself, of the carrier that was last asked for.
+     *
+     * @return volts RMS of all that the detector follows; 0 without noise
+     */
+    public double noiseVolts() {
+        return moments.deviation();
+    }
+
     private static boolean isNear(double now, double before) {
         return Math.abs(now - before) <= SAME * Math.abs(before);
     }

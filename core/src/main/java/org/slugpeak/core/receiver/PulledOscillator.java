@@ -26,7 +26,8 @@ public record PulledOscillator(
     /** The root lies within so much of the oscillator's frequency, or the two circuits do not part. */
     private static final double REACH = 0.02;
 
-    private static final int STEPS = 400;
+    /** To either side; the nearest root counts. */
+    private static final int STEPS = 200;
 
     /**
      * How far the aerial trimmer pulls it.
@@ -35,21 +36,17 @@ public record PulledOscillator(
      * @return Hz, usually below 0 for more capacitance; NaN where it would have to jump
      */
     public double pullHz(double trimmerFarad) {
-        double low = Double.NaN;
-        double nearest = Double.POSITIVE_INFINITY;
-        double step = 2 * REACH / STEPS;
+        double step = REACH / STEPS;
         for (int i = 0; i < STEPS; i++) {
-            double x = -REACH + i * step;
-            boolean rises = susceptance(x, trimmerFarad) < 0 && susceptance(x + step, trimmerFarad) >= 0;
-            if (rises && Math.abs(x + step / 2) < nearest) {
-                nearest = Math.abs(x + step / 2);
-                low = x;
+            for (double low : new double[] {-(i + 1) * step, i * step}) {
+                if (susceptance(low, trimmerFarad) < 0 && susceptance(low + step, trimmerFarad) >= 0) {
+                    return oscillatorHz
+                            * new BrentSolver(1e-14, 1e-14)
+                                    .solve(200, x -> susceptance(x, trimmerFarad), low, low + step);
+                }
             }
         }
-        return Double.isNaN(low)
-                ? Double.NaN
-                : oscillatorHz
-                        * new BrentSolver(1e-14, 1e-14).solve(200, x -> susceptance(x, trimmerFarad), low, low + step);
+        return Double.NaN;
     }
 
     /** Of everything at a frequency that lies by a fraction above that of the oscillator. */

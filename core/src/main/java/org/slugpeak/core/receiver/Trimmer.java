@@ -11,6 +11,16 @@ package org.slugpeak.core.receiver;
 public record Trimmer(double lowestFarad, double highestFarad, double turns) {
 
     /**
+     * What it adds when it is turned from the middle of its way.
+     *
+     * @param turnsIn from there; beyond the ends nothing changes
+     * @return farad; negative where it is unscrewed
+     */
+    public double changeFarad(double turnsIn) {
+        return farad(turns / 2 + turnsIn) - farad(turns / 2);
+    }
+
+    /**
      * Its capacitance.
      *
      * @param turnsIn from unscrewed; beyond the ends nothing changes

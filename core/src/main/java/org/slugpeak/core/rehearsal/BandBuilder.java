@@ -18,6 +18,11 @@ final class BandBuilder {
     private static final double SIGNAL_FARAD = 50e-12;
     private static final double VHF_FARAD = 20e-12;
 
+    /** Strays and space charge of a converter, and of a mixer with an oscillator of its own: between 0.2 and 2 pF, from memory. */
+    private static final double CONVERTER_COUPLING_FARAD = 1e-12;
+
+    private static final double VHF_COUPLING_FARAD = 0.2e-12;
+
     /** A padder is so much larger than what it stands in series with at the low end. */
     private static final double PADDER = 1.5;
 
@@ -111,7 +116,8 @@ final class BandBuilder {
                 signals.stream()
                         .map(parts -> range(band, 0, vhf ? VHF_FARAD : SIGNAL_FARAD, parts))
                         .toList(),
-                q);
+                q,
+                vhf ? VHF_COUPLING_FARAD : CONVERTER_COUPLING_FARAD);
     }
 
     private static TunedRange range(Band band, double offsetHz, double topFarad, Map<PartKind, List<Knob>> parts) {
@@ -154,7 +160,11 @@ final class BandBuilder {
         double worth = Parts.worth(kind, band.highHz());
         double perTurn = bare.perTurn(kind, worth, scene.dialHz());
         String name = scene.step().adjuster();
-        Knob knob = knobs.computeIfAbsent(name, fresh -> Parts.tuning(fresh, worth, perTurn, reach, width));
+        Knob knob = knobs.computeIfAbsent(
+                name,
+                fresh -> kind == PartKind.TRIMMER
+                        ? Parts.trimmer(fresh, band.highHz(), perTurn, reach, width)
+                        : Parts.tuning(fresh, worth, perTurn, reach, width));
         parts.computeIfAbsent(kind, none -> new ArrayList<>()).add(knob);
     }
 }

@@ -5,7 +5,10 @@ import org.slugpeak.core.receiver.AudioStage;
 import org.slugpeak.core.receiver.DiodeDetector;
 import org.slugpeak.core.receiver.Discriminator;
 import org.slugpeak.core.receiver.EnvelopeDetector;
+import org.slugpeak.core.receiver.Limiter;
+import org.slugpeak.core.receiver.LimiterCurve;
 import org.slugpeak.core.receiver.ThermionicDiode;
+import org.slugpeak.core.receiver.ValveStage;
 
 /**
  * What the points of a set show for a signal at the end of its strip. All figures are of usual size and made up where nothing else
@@ -19,15 +22,22 @@ final class Detection {
     private static final EnvelopeDetector DIODE =
             EnvelopeDetector.of(new DiodeDetector(ThermionicDiode.resting(1100, 3.2e-5, 0.22, LOAD_OHM), LOAD_OHM, 0));
 
-    /** Grid leak of a limiter without a signal, from memory. */
-    private static final double GRID_REST_VOLTS = 0.4;
+    /** Of a critical pair of Q 60 with 47 pF at 10.7 MHz, in tune: {@code Q/(2 w C)}. */
+    private static final double WINDING_OHM = 9.5e3;
+
+    /** Diode, leak and valve are those of the reference table of limiters. */
+    private static final LimiterCurve LIMITER = LimiterCurve.of(new Limiter(
+            new DiodeDetector(ThermionicDiode.resting(1100, 1e-4, 0.4, 47e3), 47e3, WINDING_OHM),
+            new ValveStage(3e-3, 0.4, 2.5, Double.POSITIVE_INFINITY),
+            true));
 
     private static final double MODULATION = 0.3;
 
-    private static final AudioStage AUDIO = new AudioStage(4, 3.2, 3e-3);
+    /** Volume so that the detector's usual volt is heard as half a volt. */
+    private static final AudioStage AUDIO = new AudioStage(2, 3.2, 3e-3);
 
-    /** Peak volts that a limiter passes on at the most. */
-    private static final double LIMITED_VOLTS = 3;
+    /** What of noise the amplifier lets through to the voice coil. */
+    private static final double AUDIO_HZ = 4000;
 
     private Detection() {}
 
@@ -35,11 +45,22 @@ final class Detection {
         return DIODE.riseVolts(peakVolts);
     }
 
+    /** What a limiter's grid shows, above its rest. */
+    static double gridVolts(double peakVolts) {
+        return LIMITER.grid().riseVolts(peakVolts);
+    }
+
     /** The carrier for a wanted reading above rest, peak volts. */
-    static double peakVoltsFor(MeterPoint point, double volts) {
-        return switch (point) {
-            case DETECTOR, AVC, LIMITER_GRID -> DIODE.carrierPeakVolts(volts);
-            case VOICE_COIL -> DIODE.carrierPeakVolts(volts * Math.sqrt(2) / AUDIO.gain() / MODULATION);
+    static double peakVoltsFor(PlannedScene scene, double volts) {
+        return switch (scene.point()) {
+            case DETECTOR, AVC -> DIODE.carrierPeakVolts(volts);
+            case LIMITER_GRID -> LIMITER.grid().carrierPeakVolts(volts);
+            case VOICE_COIL -> {
+                double audioVolts = volts * Math.sqrt(2) / AUDIO.gain();
+                yield scene.role() == Role.BEAT_OSCILLATOR
+                        ? audioVolts
+                        : DIODE.carrierPeakVolts(audioVolts / MODULATION);
+            }
             case RATIO_DETECTOR, DISCRIMINATOR -> volts;
         };
     }
@@ -47,7 +68,7 @@ final class Detection {
     /**
      * What a DC meter sees.
      *
-     * @param rise that a detector gives for the carrier and its noise
+     * @param rise that a detector or a limiter's grid gives for the carrier and its noise
      * @param peakVolts of the carrier with its noise
      * @param limited whether the set has a limiter before its detector
      */
@@ -55,7 +76,7 @@ final class Detection {
             MeterPoint point, double rise, double peakVolts, Discriminator.Halves halves, boolean limited) {
         return switch (point) {
             case DETECTOR, AVC, VOICE_COIL -> -DIODE.restVolts() - rise;
-            case LIMITER_GRID -> -GRID_REST_VOLTS - rise;
+            case LIMITER_GRID -> -LIMITER.grid().restVolts() - rise;
             case RATIO_DETECTOR -> drive(peakVolts, limited) * halves.half();
             case DISCRIMINATOR -> drive(peakVolts, limited) * halves.difference();
         };
@@ -63,18 +84,32 @@ final class Detection {
 
     /** What a limiter leaves of a signal; without one all of it. */
     private static double drive(double peakVolts, boolean limited) {
-        return limited ? LIMITED_VOLTS * Math.tanh(peakVolts / LIMITED_VOLTS) : peakVolts;
+        return limited ? LIMITER.outputAmpere(peakVolts) * WINDING_OHM : peakVolts;
     }
 
-    static double voiceCoilVolts(double audioPeakVolts) {
-        return AUDIO.voiceCoilVolts(audioPeakVolts, 0);
+    /**
+     * What an AC meter sees: the tone, with the noise added as power.
+     *
+     * @param noiseVolts of the detector, RMS
+     * @param bandwidthHz of the noise before it
+     */
+    static double voiceCoilVolts(double audioPeakVolts, double noiseVolts, double bandwidthHz) {
+        double share = Math.min(1, AUDIO_HZ / (bandwidthHz / 2));
+        return AUDIO.voiceCoilVolts(audioPeakVolts, noiseVolts * Math.sqrt(share) * AUDIO.gain());
     }
 
     static boolean clips(double audioPeakVolts) {
         return AUDIO.clips(audioPeakVolts);
     }
 
+    /** A modulated carrier as sound, at the detector. */
     static double audioPeakVolts(double peakVolts) {
         return DIODE.audioPeakVolts(peakVolts, MODULATION);
+    }
+
+    /** A carrier as the note that it makes with a beat oscillator, at the detector. */
+    static double notePeakVolts(double peakVolts, double beatHz) {
+        double depth = Math.min(1, peakVolts / BeatOscillator.VOLTS);
+        return Math.max(0, DIODE.audioPeakVolts(BeatOscillator.VOLTS, depth)) * BeatOscillator.heard(beatHz);
     }
 }

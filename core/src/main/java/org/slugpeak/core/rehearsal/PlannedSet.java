@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.slugpeak.core.level.MeterPoint;
-import org.slugpeak.core.plan.AvcLine;
 import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.receiver.Discriminator;
 import org.slugpeak.core.receiver.GainControl;
 import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.NoiseBand;
@@ -51,8 +51,9 @@ public final class PlannedSet implements SetOnBench {
 
     private final List<PlannedScene> scenes;
     private final Circuits circuits;
-    private final Map<Double, NoiseBand> noises;
+    private final Map<IfStrip, NoiseBand> noises;
     private final NoisyCarrier rises;
+    private final NoisyCarrier grids;
     private final NoisyCarrier peaks;
     private final boolean limits;
     private final Truth truth;
@@ -71,18 +72,19 @@ public final class PlannedSet implements SetOnBench {
     private double pointVolts;
 
     private PlannedSet(
-            List<PlannedScene> scenes, Circuits circuits, Map<Double, NoiseBand> noises, SplittableRandom random) {
+            List<PlannedScene> scenes, Circuits circuits, Map<IfStrip, NoiseBand> noises, SplittableRandom random) {
         this.scenes = scenes;
         this.circuits = circuits;
         this.noises = noises;
         this.rises = new NoisyCarrier(Detection::riseVolts, random.split());
         this.peaks = new NoisyCarrier(DoubleUnaryOperator.identity(), random.split());
+        this.grids = new NoisyCarrier(Detection::gridVolts, random.split());
         this.limits = scenes.stream().anyMatch(each -> each.point() == MeterPoint.LIMITER_GRID);
         this.truth = new Truth(circuits);
         this.reception = new Reception(circuits);
         this.scene = scenes.get(0);
         this.dialHz = scene.dialHz();
-        this.generator = new Generator(scene.signalHz(), 0, isModulated(scene), lead(scene));
+        this.generator = new Generator(circuits.fedHz(scene), 0, isModulated(scene), lead(scene));
     }
 
     /**
@@ -110,8 +112,9 @@ public final class PlannedSet implements SetOnBench {
         List<PlannedScene> scenes = Scenes.of(plan);
         Circuits circuits = new CircuitBuilder(plan, scenes, kappa).build();
         SplittableRandom random = new SplittableRandom(seed);
-        Map<Double, NoiseBand> noises =
-                circuits.strips().values().stream().collect(Collectors.toMap(IfStrip::centreHz, PlannedSet::noise));
+        Map<IfStrip, NoiseBand> noises = circuits.strips().values().stream()
+                .distinct()
+                .collect(Collectors.toMap(Function.identity(), PlannedSet::noise));
         new Disorder(random.split()).of(circuits, scenes);
         return new PlannedSet(scenes, circuits, noises, random);
     }
@@ -193,6 +196,16 @@ public final class PlannedSet implements SetOnBench {
     }
 
     /**
+     * Whether the set stands as a step wants it.
+     *
+     * @param wanted one of {@link #scenes()}
+     * @return true after {@link #arrange}
+     */
+    public boolean isArrangedFor(PlannedScene wanted) {
+        return scene.equals(wanted);
+    }
+
+    /**
      * Clips generator and meter where a step has them and sets the dial: on its mark for the oscillator, on the signal, wherever
      * that is heard, for an aerial circuit. The generator keeps its output.
      *
@@ -204,16 +217,15 @@ public final class PlannedSet implements SetOnBench {
                 .setup()
                 .particulars()
                 .avc()
-                .map(AvcLine::heldAtVolts)
-                .filter(OptionalDouble::isPresent)
-                .isPresent();
+                .map(line -> line.heldAtVolts().isPresent())
+                .orElse(clamped);
         reception.forget();
         dialHz = truth.dialHz(wanted);
-        generator = new Generator(wanted.signalHz(), generator.volts(), isModulated(wanted), lead(wanted));
+        generator = new Generator(circuits.fedHz(wanted), generator.volts(), isModulated(wanted), lead(wanted));
     }
 
     private static boolean isModulated(PlannedScene scene) {
-        return scene.point() == MeterPoint.VOICE_COIL;
+        return scene.point() == MeterPoint.VOICE_COIL && scene.role() != Role.BEAT_OSCILLATOR;
     }
 
     private static Generator.Lead lead(PlannedScene scene) {
@@ -228,6 +240,7 @@ public final class PlannedSet implements SetOnBench {
      */
     public void damp(Damping damping, boolean fitted) {
         circuits.strips().values().stream()
+                .distinct()
                 .flatMap(IfStrip::windings)
                 .filter(winding -> winding.isTurnedBy(damping.winding()))
                 .forEach(winding -> winding.damp(fitted ? damping.ohms() : Double.POSITIVE_INFINITY));
@@ -255,10 +268,11 @@ public final class PlannedSet implements SetOnBench {
      * @param volts rise over rest at the present terminal; positive
      */
     public void setLevel(double volts) {
-        double wanted = Detection.peakVoltsFor(scene.point(), volts) / GAIN / Math.sqrt(2);
+        double wanted = Detection.peakVoltsFor(scene, volts) / GAIN / Math.sqrt(2);
         double most = switch (scene.role()) {
             case OSCILLATOR, SIGNAL -> (scene.step().rock() ? 1 : LOUD) * wanted / Circuits.AERIAL_GAIN;
-            case IF_WINDING, DISCRIMINATOR, TRAP -> MOST_VOLTS;
+            case IF_WINDING, DISCRIMINATOR, TRAP, CRYSTAL, CRYSTAL_LOAD, SECOND_OSCILLATOR, BEAT_OSCILLATOR ->
+                MOST_VOLTS;
         };
         feed(wanted, most);
     }
@@ -269,7 +283,7 @@ public final class PlannedSet implements SetOnBench {
      * @param volts rise over rest at the present terminal; positive
      */
     public void makeHeard(double volts) {
-        feed(Detection.peakVoltsFor(scene.point(), volts) / GAIN / Math.sqrt(2), MOST_VOLTS);
+        feed(Detection.peakVoltsFor(scene, volts) / GAIN / Math.sqrt(2), MOST_VOLTS);
     }
 
     private void feed(double wantedVolts, double mostVolts) {
@@ -282,15 +296,24 @@ public final class PlannedSet implements SetOnBench {
         double seconds = stepped ? Math.max(0, tNanos - lastNanos) / 1e9 : 0;
         stepped = true;
         lastNanos = tNanos;
+        if (scene.role() == Role.CRYSTAL) {
+            generator = generator.withFrequency(circuits.fedHz(scene));
+        }
         reception.follow(scene, generator.frequencyHz(), dialHz);
         double gain = isFm() || clamped ? 1 : CONTROL.gain(controlVolts);
         double carrier = generator.volts() * reception.gain() * Math.sqrt(2) * GAIN * gain;
-        NoiseBand band = Objects.requireNonNull(noises.get(scene.intermediateHz()));
-        double rise = rises.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds);
+        NoiseBand band = band();
+        NoisyCarrier shown = scene.point() == MeterPoint.LIMITER_GRID ? grids : rises;
+        double rise = shown.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds);
         peakVolts = isFm() ? peaks.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds) : carrier;
         controlVolts += (CONTROL.targetVolts(rise) - controlVolts) * share(seconds);
-        pointVolts = on ? Detection.directVolts(scene.point(), rise, peakVolts, reception.halves(), limits) : 0;
+        Discriminator.Halves halves = reception.halves(carrier, band.outputVolts() * gain);
+        pointVolts = on ? Detection.directVolts(scene.point(), rise, peakVolts, halves, limits) : 0;
         slowVolts += (pointVolts - slowVolts) * share(seconds);
+    }
+
+    private NoiseBand band() {
+        return Objects.requireNonNull(noises.get(circuits.strip(scene)));
     }
 
     private static double share(double seconds) {
@@ -308,12 +331,18 @@ public final class PlannedSet implements SetOnBench {
 
     @Override
     public double voiceCoilVolts() {
-        return on ? Detection.voiceCoilVolts(Detection.audioPeakVolts(peakVolts)) : 0;
+        return on ? Detection.voiceCoilVolts(audioPeakVolts(), rises.noiseVolts(), band().bandwidthHz()) : 0;
     }
 
     @Override
     public boolean clips() {
-        return Detection.clips(Detection.audioPeakVolts(peakVolts));
+        return Detection.clips(audioPeakVolts());
+    }
+
+    private double audioPeakVolts() {
+        return scene.role() == Role.BEAT_OSCILLATOR
+                ? Detection.notePeakVolts(peakVolts, circuits.beatHz(scene, generator.frequencyHz()))
+                : Detection.audioPeakVolts(peakVolts);
     }
 
     @Override

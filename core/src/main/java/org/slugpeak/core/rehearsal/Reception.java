@@ -12,6 +12,7 @@ final class Reception {
     private double[] state = {};
     private double gain;
     private Discriminator.Halves halves = NO_DETECTOR;
+    private Discriminator.Halves noiseHalves = NO_DETECTOR;
 
     Reception(Circuits circuits) {
         this.circuits = circuits;
@@ -30,8 +31,9 @@ final class Reception {
             state = now;
             gain = circuits.response(scene, generatorHz, dialHz);
             IfStrip strip = circuits.strip(scene);
-            double arrivesHz = strip.inBandHz(circuits.convertedHz(scene, generatorHz, dialHz));
-            halves = strip.detector().map(detector -> detector.at(arrivesHz)).orElse(NO_DETECTOR);
+            double arrivesHz = circuits.convertedHz(scene, generatorHz, dialHz);
+            halves = strip.detector().map(it -> it.at(arrivesHz)).orElse(NO_DETECTOR);
+            noiseHalves = strip.detector().map(it -> it.at(strip.centreHz())).orElse(NO_DETECTOR);
         }
     }
 
@@ -44,7 +46,16 @@ final class Reception {
         return gain;
     }
 
-    Discriminator.Halves halves() {
-        return halves;
+    /**
+     * What a discriminator makes of a volt of carrier and noise together: noise lies about the middle of its band wherever the
+     * carrier is, and both add as powers.
+     */
+    Discriminator.Halves halves(double carrierPeakVolts, double noiseVolts) {
+        double all = Math.hypot(carrierPeakVolts, Math.sqrt(2) * noiseVolts);
+        double carrier = all == 0 ? 1 : carrierPeakVolts / all;
+        double noise = Math.sqrt(Math.max(0, 1 - carrier * carrier));
+        return new Discriminator.Halves(
+                Math.hypot(carrier * halves.upper(), noise * noiseHalves.upper()),
+                Math.hypot(carrier * halves.lower(), noise * noiseHalves.lower()));
     }
 }

@@ -27,6 +27,8 @@ final class Scenes {
     private static final double BELOW_SIGNAL = 3;
 
     private static final Pattern AERIAL = Pattern.compile("aerial|antenna|loop|\\brod\\b|frame");
+    private static final Pattern OSCILLATOR = Pattern.compile("oscillator|\\bosc\\b");
+    private static final Pattern CRYSTAL = Pattern.compile("crystal|\\bxtal");
     private static final Pattern NO_TONE = Pattern.compile("none|off|cw|unmodulated");
 
     private final List<Double> intermediatesHz;
@@ -66,7 +68,7 @@ final class Scenes {
                 setup.dialHz().isPresent() && Math.abs(setup.dialHz().getAsDouble() / signalHz - 1) < TUNED_IN;
         boolean intermediate =
                 Math.abs(signalHz / nearestHz - 1) < NEAR && !step.goal().isOnMark() && !tunedIn;
-        Role role = role(stage, step, intermediate);
+        Role role = role(step, intermediate, nearestHz);
         PlannedScene scene = new PlannedScene(
                 stage,
                 step,
@@ -97,19 +99,24 @@ final class Scenes {
                 .orElseGet(() -> intermediatesHz.stream().min(Double::compare).orElseThrow());
     }
 
-    private static Role role(Stage stage, PlanStep step, boolean intermediate) throws Refused {
+    private Role role(PlanStep step, boolean intermediate, double nearestHz) {
         return switch (step.goal()) {
             case DIP -> Role.TRAP;
             case ZERO -> Role.DISCRIMINATOR;
             case ON_DIAL -> Role.OSCILLATOR;
-            case PEAK -> intermediate ? Role.IF_WINDING : Role.SIGNAL;
-            case CRYSTAL, ZERO_BEAT ->
-                throw refused(
-                        stage,
-                        step,
-                        "seeks '" + step.goal().code()
-                                + "', which a rehearsal has no circuit for: play the others with --only");
+            case PEAK -> intermediate ? peaked(lower(step.adjuster()), nearestHz) : Role.SIGNAL;
+            case CRYSTAL -> Role.CRYSTAL;
+            case ZERO_BEAT -> Role.BEAT_OSCILLATOR;
         };
+    }
+
+    /** At an intermediate frequency an oscillator is that of a second conversion, where there is a lower one to convert to. */
+    private Role peaked(String adjuster, double hz) {
+        if (CRYSTAL.matcher(adjuster).find()) {
+            return Role.CRYSTAL_LOAD;
+        }
+        boolean converts = intermediatesHz.stream().anyMatch(other -> other < hz);
+        return converts && OSCILLATOR.matcher(adjuster).find() ? Role.SECOND_OSCILLATOR : Role.IF_WINDING;
     }
 
     private void check(PlannedScene scene, boolean intermediate) throws Refused {
@@ -117,10 +124,17 @@ final class Scenes {
         if (scene.role() == Role.DISCRIMINATOR && !intermediate) {
             throw refused(scene, "seeks a zero away from the intermediate frequency: a discriminator has none there");
         }
+        if ((step.goal().movesGenerator() || step.goal().isHeard()) && !intermediate) {
+            throw refused(
+                    scene,
+                    "seeks '" + step.goal().code()
+                            + "' away from the intermediate frequency: give generator-kHz = \"IF\"");
+        }
         if (step.rock() && scene.role() != Role.OSCILLATOR && scene.role() != Role.SIGNAL) {
             throw refused(scene, "rocks the gang where the dial makes no difference: leave 'rock' out");
         }
         if (scene.point() == MeterPoint.VOICE_COIL
+                && !step.goal().isHeard()
                 && NO_TONE.matcher(lower(step.setup().modulation())).find()) {
             throw refused(scene, "measures sound, but its generator is not modulated: give 'modulation'");
         }

@@ -7,7 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.slugpeak.core.plan.Acceptance;
+import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.receiver.Tank;
 
 /**
@@ -22,8 +24,11 @@ final class StripBuilder {
     /** Just under critical, as in the demonstration set. */
     static final double KAPPA = Math.sqrt(0.9);
 
-    /** What a plan has damped or judged by its skirts is over-coupled; how much is a figure of the reference tables. */
+    /** What a plan has damped is over-coupled; how much is a figure of the reference tables. */
     private static final double OVER = 1.5;
+
+    /** What it judges by its skirts has the flattest top. */
+    private static final double FLATTEST = 1;
 
     private final double centreHz;
     private final List<PlannedScene> scenes;
@@ -47,7 +52,7 @@ final class StripBuilder {
                         scene -> can(scene.step().adjuster()), LinkedHashMap::new, Collectors.toList()));
         boolean named = cans.values().stream().anyMatch(can -> can.size() == 2);
         List<PlannedScene> all = List.copyOf(peaked.values());
-        List<Transformer> transformers = new ArrayList<>();
+        List<StripPart> transformers = new ArrayList<>();
         if (named) {
             cans.values().forEach(can -> addPairs(can, transformers));
         } else {
@@ -81,20 +86,24 @@ final class StripBuilder {
         return pair(partner.map(this::winding).orElseGet(this::fixed), winding(zero), 1);
     }
 
-    private void addPairs(List<PlannedScene> can, List<Transformer> transformers) {
+    private void addPairs(List<PlannedScene> can, List<StripPart> transformers) {
         for (int i = 0; i + 1 < can.size(); i += 2) {
             PlannedScene secondary = can.get(i);
             PlannedScene primary = can.get(i + 1);
-            boolean over = isOver(secondary) || isOver(primary);
-            transformers.add(pair(winding(primary), winding(secondary), over ? OVER : kappa));
+            transformers.add(pair(winding(primary), winding(secondary), coupling(secondary, primary)));
         }
         if (can.size() % 2 == 1) {
             transformers.add(new Transformer(List.of(winding(can.get(can.size() - 1))), 0));
         }
     }
 
-    private static boolean isOver(PlannedScene scene) {
-        return scene.step().damping().isPresent() || scene.step().acceptance() == Acceptance.SKIRTS;
+    private double coupling(PlannedScene secondary, PlannedScene primary) {
+        Stream<PlanStep> damped = Stream.of(secondary.step(), primary.step());
+        if (damped.anyMatch(step -> step.damping().isPresent())) {
+            return OVER;
+        }
+        boolean flattest = secondary.step().acceptance() == Acceptance.SKIRTS;
+        return flattest ? FLATTEST : kappa;
     }
 
     private Transformer pair(Winding primary, Winding secondary, double coupling) {

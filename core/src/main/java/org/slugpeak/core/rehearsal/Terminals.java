@@ -29,6 +29,9 @@ final class Terminals {
         if (!step.goal().hasDecibels()) {
             return MeterPoint.DISCRIMINATOR;
         }
+        if (step.goal().isHeard()) {
+            return MeterPoint.VOICE_COIL;
+        }
         String text = step.setup().meterPoint().toLowerCase(Locale.ROOT);
         return step.setup()
                 .particulars()

@@ -6,7 +6,7 @@ import org.slugpeak.core.receiver.SingleTuned;
 import org.slugpeak.core.receiver.Tank;
 
 /** One or two windings between two valves of an IF strip. One thread at a time. */
-final class Transformer {
+final class Transformer implements StripPart {
 
     private final List<Winding> windings;
     private final double coupling;
@@ -17,7 +17,8 @@ final class Transformer {
         this.coupling = coupling;
     }
 
-    List<Winding> windings() {
+    @Override
+    public List<Winding> windings() {
         return windings;
     }
 
@@ -26,8 +27,8 @@ final class Transformer {
         return new CoupledPair(windings.get(0).now(), windings.get(1).now(), coupling);
     }
 
-    /** Its gain now, 1 with everything in its working position at the frequency that it is tuned to. */
-    double response(double hz) {
+    @Override
+    public double response(double hz) {
         Tank first = windings.get(0).now();
         if (windings.size() == 1) {
             return new SingleTuned(first.resonanceHz(), first.q()).response(hz).abs()
@@ -35,6 +36,13 @@ final class Transformer {
                     / windings.get(0).tuned().q();
         }
         return pair().transimpedance(hz).abs() / inTune();
+    }
+
+    /** One winding's width, which is near that of a pair. */
+    @Override
+    public double widthHz() {
+        Tank tuned = windings.get(0).tuned();
+        return tuned.resonanceHz() / tuned.q();
     }
 
     /** The two windings in their working positions. */

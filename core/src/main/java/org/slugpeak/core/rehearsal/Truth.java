@@ -60,12 +60,12 @@ public final class Truth {
     }
 
     private double at(PlannedScene scene, double dialHz) {
-        double carrier = circuits.response(scene, scene.signalHz(), dialHz);
+        double carrier = circuits.response(scene, circuits.fedHz(scene), dialHz);
         return circuits.strip(scene)
                 .detector()
                 .filter(any -> scene.point() == MeterPoint.RATIO_DETECTOR)
                 .map(detector -> carrier
-                        * detector.at(circuits.convertedHz(scene, scene.signalHz(), dialHz))
+                        * detector.at(circuits.convertedHz(scene, circuits.fedHz(scene), dialHz))
                                 .half())
                 .orElse(carrier);
     }
@@ -118,13 +118,23 @@ public final class Truth {
     }
 
     /**
+     * How far the beat oscillator is off its carrier.
+     *
+     * @param scene of the zero beat
+     * @return Hz, 0 or more: the note that is left
+     */
+    public double beatHz(PlannedScene scene) {
+        return circuits.beatHz(scene, circuits.fedHz(scene));
+    }
+
+    /**
      * How far the dial is off where the scene's signal is heard.
      *
      * @param scene of the oscillator
      * @return a fraction of the signal's frequency, positive where the pointer stands too high
      */
     public double dialOff(PlannedScene scene) {
-        double oscillatorHz = circuits.band(scene).oscillator().hz(scene.dialHz());
+        double oscillatorHz = circuits.band(scene).oscillatorHz(scene.dialHz());
         return (scene.signalHz() + scene.side().sign() * scene.intermediateHz() - oscillatorHz) / scene.signalHz();
     }
 }

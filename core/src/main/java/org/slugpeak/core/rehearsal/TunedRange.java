@@ -31,7 +31,15 @@ record TunedRange(double offsetHz, double topHz, double topFarad, double padderF
         return tuned / Math.sqrt(capacitance * series * coil);
     }
 
-    private double farad(double tunedHz) {
+    /** What its turned parts are worth as capacitance across it. */
+    double addedFarad(double dialHz) {
+        double tunedHz = dialHz + offsetHz;
+        double ratio = tunedHz / hz(dialHz);
+        return farad(tunedHz) * (ratio * ratio - 1);
+    }
+
+    /** Capacitance across its coil where it is tuned to. */
+    double farad(double tunedHz) {
         return topFarad * topHz * topHz / (tunedHz * tunedHz);
     }
 

@@ -61,7 +61,9 @@ class PlannedSetTest {
         "DIP, 455e3, TRAP",
         "ZERO, 455e3, DISCRIMINATOR",
         "ON_DIAL, 600e3, OSCILLATOR",
-        "PEAK, 1400e3, SIGNAL"
+        "PEAK, 1400e3, SIGNAL",
+        "CRYSTAL, 455e3, CRYSTAL",
+        "ZERO_BEAT, 455e3, BEAT_OSCILLATOR"
     })
     void aStepTellsWhichCircuitItsAdjusterIsIn(Goal goal, double hz, Role role) throws Refused {
         assertEquals(
@@ -93,7 +95,8 @@ class PlannedSetTest {
         assertRefused("neither", step("X", Goal.PEAK, OptionalDouble.empty(), "none", "detector"));
         assertRefused("not modulated", step("X", Goal.PEAK, OptionalDouble.of(455e3), "none", "voice coil"));
         assertRefused("seeks a zero away", step("X", Goal.ZERO, 1000e3));
-        assertRefused("crystal", step("X", Goal.CRYSTAL, 455e3));
+        assertRefused("seeks 'crystal' away", step("X", Goal.CRYSTAL, 1000e3));
+        assertRefused("seeks 'zero-beat' away", step("X", Goal.ZERO_BEAT, 1000e3));
         assertRefused("another circuit", step("X", Goal.PEAK, 455e3), step("X", Goal.ON_DIAL, 600e3));
     }
 
@@ -115,5 +118,70 @@ class PlannedSetTest {
         PlannedSet set = PlannedSet.of(plan(step("T1 top", Goal.PEAK, 455e3), step("T1 bottom", Goal.PEAK, 455e3)), 5);
         set.knobs().values().forEach(knob -> knob.turnTo(0));
         assertEquals(0, set.truth().missingDb(set.scenes().get(0)), 0.01);
+    }
+
+    private static Plan doubleSuperhet(PlanStep... steps) {
+        Plan plan = plan(steps);
+        return new Plan(
+                plan.name(),
+                plan.chassis(),
+                plan.valves(),
+                List.of(IntermediateFrequency.of(1600e3), IntermediateFrequency.of(455e3)),
+                plan.bands(),
+                plan.stages(),
+                plan.notes());
+    }
+
+    @Test
+    void theCrystalLiesBesideItsMarkingAndTheGeneratorStaysWhereItWasFound() throws Refused {
+        PlannedSet set = PlannedSet.of(
+                plan(step("generator", Goal.CRYSTAL, 455e3), step("L11 crystal load", Goal.PEAK, 455e3)), 5);
+        assertEquals(Role.CRYSTAL_LOAD, set.scenes().get(1).role());
+        set.knobs().values().forEach(knob -> knob.turnTo(0));
+        set.step(0);
+        assertEquals(455350, set.generator().frequencyHz(), 1e-6);
+        assertEquals(0, set.truth().missingDb(set.scenes().get(0)), 1e-3);
+    }
+
+    @Test
+    void aSecondOscillatorThatIsOffTakesTheSignalOutOfTheSecondIf() throws Refused {
+        PlannedSet set = PlannedSet.of(
+                doubleSuperhet(step("second oscillator", Goal.PEAK, 1600e3), step("T1 top", Goal.PEAK, 455e3)), 5);
+        assertEquals(Role.SECOND_OSCILLATOR, set.scenes().get(0).role());
+        set.knobs().values().forEach(knob -> knob.turnTo(0));
+        assertEquals(0, set.truth().missingDb(set.scenes().get(0)), 1e-3);
+        set.knob("second oscillator").orElseThrow().turnTo(0.4);
+        assertTrue(set.truth().missingDb(set.scenes().get(0)) > 3);
+    }
+
+    @Test
+    void aBeatNoteFallsToNothingWhereTheOscillatorMeetsTheCarrier() throws Refused {
+        PlannedSet set = PlannedSet.of(plan(step("BFO", Goal.ZERO_BEAT, 455e3)), 5);
+        Knob pitch = set.knob("BFO").orElseThrow();
+        set.setLevel(0.5);
+        pitch.turnTo(0.4);
+        double beatHz = set.truth().beatHz(set.scenes().get(0));
+        set.step(0);
+        double heard = set.voiceCoilVolts();
+        assertTrue(beatHz > 800 && beatHz < 1000, "beat " + beatHz);
+        assertTrue(heard > 0.3 && heard < 0.6, "heard " + heard);
+        pitch.turnTo(0);
+        set.step(10_000_000);
+        assertTrue(set.voiceCoilVolts() < 0.2 * heard, "left " + set.voiceCoilVolts());
+    }
+
+    /** rehearsal/README.md R6: at 15 MHz an aerial trimmer pulls the oscillator by kilohertz, at 1.4 MHz by nothing that counts. */
+    @ParameterizedTest
+    @CsvSource({"15e6, 3e3, 3e4", "1.4e6, 0, 200"})
+    void theAerialTrimmerPullsTheOscillatorWhereTheIfIsSmallBesideTheSignal(double hz, double least, double most)
+            throws Refused {
+        PlannedSet set = PlannedSet.of(
+                plan(step("oscillator slug", Goal.ON_DIAL, hz), step("aerial trimmer", Goal.PEAK, hz)), 5);
+        PlannedScene oscillator = set.scenes().get(0);
+        set.knobs().values().forEach(knob -> knob.turnTo(0));
+        double before = set.truth().dialOff(oscillator);
+        set.knob("aerial trimmer").orElseThrow().turnTo(2 / 9.0);
+        double pulledHz = Math.abs(set.truth().dialOff(oscillator) - before) * hz;
+        assertTrue(pulledHz >= least && pulledHz <= most, "pulled " + pulledHz);
     }
 }
