@@ -58,6 +58,8 @@ class LoggerFilesTest {
             ms,mV,note~0,1.5,`first, by hand`~500,2.5~ | 1.5 2.5 | 0 0.5 | mV
             `time~(s)`,`volts~(V)`~0,1.5~1,2.5~ | 1.5 2.5 | 0 1 | V
             abc,def~0.00,1.5~0.25,2.5~0.50,1.5~ | 1.5 2.5 1.5 | 0 0.25 0.5 | -
+            t,V~1764057600000,1.5~1764057600500,2.5~ | 1.5 2.5 | 0 0.5 | V
+            t,V~1764057600000000,1.5~1764057600500000,2.5~ | 1.5 2.5 | 0 0.5 | V
             """)
     void areUnderstood(String text, String values, String seconds, String unit) throws Exception {
         org.slugpeak.bridge.file.CsvSource source = open(text.replace('`', '"'), CsvOptions.defaults());

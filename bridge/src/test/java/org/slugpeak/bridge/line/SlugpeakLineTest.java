@@ -108,10 +108,51 @@ class SlugpeakLineTest {
     void afterTheLinkWasOpenedAgainTheOldScaleIsNotUsed() {
         Transcript said = DecoderDrive.feed(decoder, BOOT + FIRST);
         decoder.begin(2_000_000_000, said);
-        byte[] more = SECOND.getBytes(java.nio.charset.StandardCharsets.US_ASCII);
-        decoder.decode(more, more.length, 2_100_000_000, said);
+        again(SECOND, 2_100_000_000, said);
         assertEquals(1, said.readings().size());
         assertTrue(decoder.settled());
+    }
+
+    /** Half a line that the plug cut off must not be joined to what comes after. */
+    @Test
+    void halfALineFromBeforeTheLinkWasLostIsForgotten() {
+        Transcript said = DecoderDrive.feed(decoder, BOOT + FIRST.substring(0, 9));
+        decoder.begin(2_000_000_000, said);
+        again(BOOT + SECOND, 2_100_000_000, said);
+        assertEquals(List.of(), said.details());
+        assertEquals(1, said.readings().size());
+    }
+
+    @Test
+    void aBoardIsAskedAgainWhoItIsWhenTheLinkIsBack() {
+        Transcript said = DecoderDrive.feed(decoder, BOOT);
+        String before = said.sent();
+        decoder.begin(2_000_000_000, said);
+        assertEquals(before + "?\n", said.sent());
+    }
+
+    /** What stands in the log has one unit, and a best in volts says nothing of amperes. */
+    @Test
+    void aBoardThatReadsInAnotherUnitThanItBeganWithIsRefused() {
+        Transcript said = DecoderDrive.feed(
+                decoder, BOOT + FIRST + data("S slugpeak-line 1 name=x unit=A scale=1 low=0 high=1 why=boot") + SECOND);
+        assertEquals("refused", said.lines().get(1));
+        assertEquals(
+                "the instrument now reads 'A', not 'V': start slugpeak again",
+                said.details().get(0));
+    }
+
+    @Test
+    void aStartLineThatLacksItsScaleIsDamageAndTheOldOneStays() {
+        Transcript said = DecoderDrive.feed(
+                decoder, BOOT + data("S slugpeak-line 1 name=x unit=V low=0 high=1 why=boot") + FIRST);
+        assertEquals("garbled malformed", said.lines().get(0));
+        assertEquals(-0.9920, said.readings().get(0).value(), 5e-5);
+    }
+
+    private void again(String text, long arrivalNanos, Transcript said) {
+        byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+        decoder.decode(bytes, bytes.length, arrivalNanos, said);
     }
 
     @Test
