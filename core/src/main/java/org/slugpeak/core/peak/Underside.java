@@ -4,12 +4,13 @@ package org.slugpeak.core.peak;
  * Whether a level stands out of the noise about nothing.
  *
  * <p><b>Definition.</b> A magnitude has no other side than one: what goes below nothing and comes back is noise, and as far as noise goes one way it goes the
- * other. So a travel shows something of an adjuster once its level has been {@value #STANDS_OUT} times as large as means of any length have gone below
+ * other. So a travel shows something of an adjuster once its level has been {@value #STANDS_OUT} times as large as means of any length have twice gone below
  * nothing, beyond what white noise and the last digit explain, in the last {@value #MEMORY_SECONDS} to twice as many seconds.
  *
- * <p><b>Edges.</b> Where no reading lies below nothing every level stands out. What goes there and stays is a signal of the other sign.
+ * <p><b>Edges.</b> Where no reading lies below nothing every level stands out. What goes there and stays is a signal of the other sign; what goes there
+ * once is a set that was switched off, and with it the voltage that it rests at.
  *
- * <p><b>Algorithm.</b> Two maxima, one of the present stretch of the memory and one of that before. Constant cost a block, next to none where nothing lies below;
+ * <p><b>Algorithm.</b> The two deepest stays below of the present stretch of the memory and of that before. Constant cost a block, next to none where nothing lies below;
  * nothing allocated.
  *
  * <p><b>Threads.</b> One at a time.
@@ -32,10 +33,10 @@ final class Underside {
     private double depth;
 
     private double deepest;
-    private double deepestBefore;
+    private double again;
+    private double againBefore;
     private boolean begun;
     private long sinceNanos;
-    private int blocksAbove;
     private boolean negative;
     private boolean turnedOver;
 
@@ -48,15 +49,16 @@ final class Underside {
         reached = Math.max(reached, orientation.magnitude(sight.level.value()));
         remember(tNanos);
         if (orientation.magnitude(sight.front.pyramid.mean(0)) < 0) {
-            blocksAbove = 0;
+            lookBelow(sight);
         } else {
-            blocksAbove++;
-            deepest = Math.max(deepest, depth);
+            count(depth);
             depth = 0;
         }
-        if (blocksAbove < Pyramid.length(Pyramid.OCTAVES - 1)) {
-            lookBelow(sight);
-        }
+    }
+
+    private void count(double stay) {
+        again = Math.max(again, Math.min(stay, deepest));
+        deepest = Math.max(deepest, stay);
     }
 
     private void lookBelow(Sight sight) {
@@ -84,21 +86,26 @@ final class Underside {
         if (!begun || Elapsed.seconds(sinceNanos, tNanos) >= MEMORY_SECONDS) {
             begun = true;
             sinceNanos = tNanos;
-            deepestBefore = deepest;
+            againBefore = again;
+            again = 0;
             deepest = 0;
         }
     }
 
     /** Whether the travel has shown more than noise. */
     boolean standsOut() {
-        return reached >= STANDS_OUT * Math.max(deepest, deepestBefore);
+        return reached >= STANDS_OUT * Math.max(again, againBefore);
     }
 
     /** Another adjuster, or the other sign is taken for that of the signal; where it is so twice in a row, neither is: the first one was a stay below. */
     void restart() {
         boolean turnsOver = orientation.negative() != negative;
         if (turnsOver && turnedOver) {
-            deepest = Math.max(deepest, reached);
+            count(reached);
+        } else if (!turnsOver) {
+            again = 0;
+            againBefore = 0;
+            deepest = 0;
         }
         turnedOver = turnsOver;
         negative = orientation.negative();

@@ -62,13 +62,22 @@ class UndersideTest {
         assertTrue(underside.standsOut());
     }
 
+    /** Between two adjusters a set may be switched off, and a clip moved. */
     @Test
-    void theNoiseIsTheSameForTheNextAdjuster() {
+    void eachAdjusterShowsItsOwnNoise() {
         feed(5, swings(0.1));
-        feed(1, i -> 0.65);
         underside.restart();
         feed(1, i -> 0.3);
-        assertFalse(underside.standsOut());
+        assertTrue(underside.standsOut());
+    }
+
+    /** Its resting voltage goes, so that it reads less than nothing, and comes back. */
+    @Test
+    void aSetThatIsSwitchedOffOnceIsNoNoise() {
+        feed(2, i -> 0.001);
+        feed(3, i -> -0.232);
+        feed(1, i -> 0.5);
+        assertTrue(underside.standsOut());
     }
 
     @Test
@@ -81,17 +90,18 @@ class UndersideTest {
         assertTrue(underside.standsOut());
     }
 
+    private void takeForTheSign(int sign, double level) {
+        orientation.polarity(sign);
+        underside.restart();
+        feed(1, i -> level);
+    }
+
     @Test
     void whatIsTakenForTheSignalsSignAndBackAgainIsNoise() {
         feed(1, i -> 0.01);
-        orientation.polarity(-1);
-        underside.restart();
-        feed(1, i -> -0.05);
-        orientation.polarity(1);
-        underside.restart();
-        feed(1, i -> 0.2);
+        takeForTheSign(-1, -0.05);
+        takeForTheSign(1, 0.05);
+        takeForTheSign(-1, -0.2);
         assertFalse(underside.standsOut());
-        feed(1, i -> 0.31);
-        assertTrue(underside.standsOut());
     }
 }
