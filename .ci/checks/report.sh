@@ -28,7 +28,7 @@ browse() {
 }
 
 browse --dump-dom >"$work"/dom.html 2>"$work"/browser.log || fail "the browser failed: $(tail -3 "$work"/browser.log)"
-for text in 'Alignment report' 'Tarnfield 54A' 'Gain of each adjuster' 'Reading over time' 'Response curve' 'T2 top' \
+for text in 'Alignment report' 'Tarnfield 54A' 'Gain of each adjuster' 'Level over time' 'Response curve' 'T2 top' \
   'generator, kHz' '</svg>'; do
   grep -qF "$text" "$work"/dom.html || fail "the page does not show: $text"
 done
@@ -38,7 +38,12 @@ grep -q 'class="curve second"' "$work"/dom.html || fail "the second curve is mis
 browse --window-size=1000,6000 --screenshot="$work"/report.png >/dev/null 2>&1 || fail "the browser made no picture"
 [ "$(head -c 8 "$work"/report.png | od -An -tx1 | tr -d ' \n')" = 89504e470d0a1a0a ] || fail "the picture is no PNG"
 [ "$(stat -c %s "$work"/report.png)" -gt 60000 ] || fail "the picture is nearly empty"
-browse --print-to-pdf="$work"/report.pdf >/dev/null 2>&1 || fail "the browser cannot print the page"
-[ "$(stat -c %s "$work"/report.pdf)" -gt 20000 ] || fail "the print is nearly empty"
-if [ -n "${KEEP_REPORT:-}" ]; then cp "$work"/report.html "$work"/report.png "$work"/report.pdf "$KEEP_REPORT"/; fi
+./slugpeak report "$work"/demo.jsonl --out "$work"/printed.html --pdf --paper a4 --note serial=20417 --note remarks='new capacitors' 2>/dev/null ||
+  fail "the page cannot be printed"
+pdftotext -layout "$work"/printed.pdf "$work"/printed.txt
+for text in 'serial number' '20417' 'new capacitors' 'Course of the work' 'From the detector back' 'Adjusters'; do
+  grep -qF "$text" "$work"/printed.txt || fail "the print does not show: $text"
+done
+pdfinfo "$work"/printed.pdf | grep -qE 'Page size: +59[45].* x 84[12].*A4' || fail "the print is not on A4: $(pdfinfo "$work"/printed.pdf | grep size)"
+if [ -n "${KEEP_REPORT:-}" ]; then cp "$work"/report.html "$work"/report.png "$work"/printed.pdf "$KEEP_REPORT"/; fi
 echo "report: all as it should be"

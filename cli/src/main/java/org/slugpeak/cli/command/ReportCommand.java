@@ -6,32 +6,41 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.slugpeak.bridge.disk.Draft;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.cli.report.Cover;
 import org.slugpeak.cli.report.CsvExport;
+import org.slugpeak.cli.report.Facts;
 import org.slugpeak.cli.report.EndingText;
 import org.slugpeak.cli.report.HtmlReport;
 import org.slugpeak.cli.report.LogComplaints;
 import org.slugpeak.cli.report.MarkdownReport;
+import org.slugpeak.cli.report.PdfPrinter;
 import org.slugpeak.cli.report.ReportFile;
 import org.slugpeak.cli.report.SessionStory;
 import org.slugpeak.cli.report.StoryTeller;
 import org.slugpeak.cli.run.Interruption;
 import org.slugpeak.cli.words.ReportPhrase;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** {@code slugpeak report}: what was done, to keep and to print. */
 @Command(name = "report", mixinStandardHelpOptions = true)
@@ -52,21 +61,70 @@ public final class ReportCommand implements Callable<Integer> {
     @Option(names = "--markdown")
     private boolean markdown;
 
+    @Option(names = "--pdf")
+    private boolean pdf;
+
+    @Option(names = "--paper", paramLabel = "any|a4|letter", converter = PaperConverter.class)
+    private Cover.Paper paper = Cover.Paper.ANY;
+
+    @Option(names = "--large-print")
+    private boolean large;
+
+    @Option(names = "--note", paramLabel = "KEY=VALUE")
+    private List<String> notes = List.of();
+
+    @Option(names = "--shop", paramLabel = "FILE")
+    private Optional<Path> shop = Optional.empty();
+
+    private Cover cover = new Cover(Facts.none(), ZoneOffset.UTC, Cover.Paper.ANY, false);
+
     @Override
     public Integer call() throws BridgeException {
         if (csv && markdown) {
             throw new ParameterException(spec.commandLine(), "choose one of --csv and --markdown");
         }
+        if (pdf && (csv || markdown)) {
+            throw new ParameterException(spec.commandLine(), "--pdf prints the page: leave out --csv and --markdown");
+        }
+        cover = new Cover(facts(), ZoneId.systemDefault(), paper, large);
+        tellOfPersons();
         Optional<Path> file = csv || markdown ? out : Optional.of(out.orElseGet(this::pageBesideTheLog));
         if (file.isPresent()) {
             Interruption.takeCare();
+            if (pdf) {
+                ReportFile.refuseUnlessReplaceable(printed(file.get()));
+            }
             replace(file.get());
+            if (pdf) {
+                print(file.get());
+            }
         } else {
             PrintWriter console = spec.commandLine().getOut();
             write(console);
             console.flush();
         }
         return 0;
+    }
+
+    /** The shop's file lies beside the log where none is named; what is typed counts more. */
+    private Facts facts() throws BridgeException {
+        Path beside = sessions.get(0).resolveSibling("shop.toml");
+        Optional<Path> file = shop.or(() -> Optional.of(beside).filter(Files::exists));
+        Facts ofShop = file.isPresent() ? Facts.read(file.get()) : Facts.none();
+        return ofShop.with(Facts.ofNotes(notes));
+    }
+
+    private void print(Path page) throws BridgeException {
+        Path printed = printed(page);
+        PdfPrinter.find(System.getenv())
+                .orElseThrow(() -> new BadInput("no PDF, since no Chromium was found: open " + page
+                        + " in any browser and print it to a file, or install Chromium"))
+                .print(page, printed);
+        spec.commandLine().getErr().println(ReportPhrase.WROTE.of(printed));
+    }
+
+    private static Path printed(Path page) {
+        return page.resolveSibling(stem(page, ".html") + ".pdf");
     }
 
     private void replace(Path file) throws BridgeException {
@@ -85,6 +143,16 @@ public final class ReportCommand implements Callable<Integer> {
         spec.commandLine().getErr().println(ReportPhrase.WROTE.of(file));
     }
 
+    /** Before it is written. */
+    private void tellOfPersons() {
+        if (!csv && !cover.facts().personal().isEmpty()) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println(ReportPhrase.NAMES_PERSONS.of(
+                    String.join(", ", cover.facts().personal())));
+            err.flush();
+        }
+    }
+
     private void write(Writer text) throws BridgeException {
         try {
             if (csv) {
@@ -98,7 +166,7 @@ public final class ReportCommand implements Callable<Integer> {
                 for (Path session : sessions) {
                     stories.add(story(session));
                 }
-                text.write(markdown ? MarkdownReport.of(stories) : HtmlReport.of(stories));
+                text.write(markdown ? MarkdownReport.of(stories, cover) : HtmlReport.of(stories, cover));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -135,8 +203,22 @@ public final class ReportCommand implements Callable<Integer> {
 
     private Path pageBesideTheLog() {
         Path first = sessions.get(0);
-        String name = nameOf(first);
-        String stem = name.endsWith(".jsonl") ? name.substring(0, name.length() - ".jsonl".length()) : name;
-        return first.resolveSibling(stem + ".html");
+        return first.resolveSibling(stem(first, ".jsonl") + ".html");
+    }
+
+    /** Reads the word after {@code --paper}. */
+    static final class PaperConverter implements ITypeConverter<Cover.Paper> {
+        @Override
+        public Cover.Paper convert(String word) {
+            return Stream.of(Cover.Paper.values())
+                    .filter(each -> each.name().equalsIgnoreCase(word))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("--paper takes any, a4 or letter, not '" + word + "'"));
+        }
+    }
+
+    private static String stem(Path file, String extension) {
+        String name = nameOf(file);
+        return name.endsWith(extension) ? name.substring(0, name.length() - extension.length()) : name;
     }
 }

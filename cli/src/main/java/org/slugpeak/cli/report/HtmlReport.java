@@ -15,6 +15,9 @@ public final class HtmlReport {
 
     private static final String STYLE = "report.css";
 
+    /** So many rows of one line, or half as many of two, are on one page of A4 or Letter. */
+    private static final int ROWS_OF_A_PAGE = 20;
+
     private HtmlReport() {}
 
     /** What a page begins with in today's language, and in English. */
@@ -28,35 +31,42 @@ public final class HtmlReport {
      * The page.
      *
      * @param stories one or more sessions
+     * @param cover what is known beside them, and how it is to look
      * @return HTML
      */
-    public static String of(List<SessionStory> stories) {
+    public static String of(List<SessionStory> stories, Cover cover) {
         StringBuilder page = new StringBuilder();
         String title = Html.escape(ReportPhrase.TITLE.of(Summary.title(stories.get(0))));
         page.append(HEAD.formatted(ReportPhrase.LANGUAGE.of(), title))
                 .append("</title>\n<style>\n")
                 .append(style())
-                .append("</style>\n</head>\n<body>\n<h1>")
+                .append("@page { size: ")
+                .append(cover.paper().css())
+                .append("; margin: 15mm; }\n</style>\n</head>\n<body")
+                .append(cover.large() ? " class=\"large\"" : "")
+                .append(">\n<main>\n<h1>")
                 .append(title)
                 .append("</h1>\n");
-        stories.forEach(story -> session(page, story, stories.size() > 1));
+        ReportTables.facts(cover.facts()).ifPresent(facts -> table(page, facts));
+        stories.forEach(story -> session(page, story, stories.size() > 1, cover));
         ReportTables.dials(stories).ifPresent(dials -> table(page, dials));
         figure(page, ReportPhrase.RESPONSE.of(), CurveChart.svg(stories));
-        page.append("<footer>").append(ReportPhrase.FOOT.of()).append("</footer>\n</body>\n</html>\n");
+        page.append("<footer>").append(ReportPhrase.FOOT.of()).append("</footer>\n</main>\n</body>\n</html>\n");
         return page.toString();
     }
 
-    private static void session(StringBuilder page, SessionStory story, boolean oneOfMany) {
+    private static void session(StringBuilder page, SessionStory story, boolean oneOfMany, Cover cover) {
         page.append("<section>\n");
         if (oneOfMany) {
             page.append("<h2>").append(Html.escape(Summary.title(story))).append("</h2>\n");
         }
-        Summary.lines(story)
+        Summary.lines(story, cover.zone())
                 .forEach(line -> page.append("<p>").append(Html.escape(line)).append("</p>\n"));
+        ReportTables.remaining(story).ifPresent(warnings -> table(page, warnings));
         figure(page, ReportPhrase.GAIN.of(), GainChart.svg(story.turns()));
         LevelChart.svgs(story).forEach(chart -> figure(page, ReportPhrase.OVER_TIME.of(), chart));
         ReportTables.of(story).forEach(each -> table(page, each));
-        ReportTables.course(story).ifPresent(course -> folded(page, course));
+        ReportTables.course(story).ifPresent(course -> table(page, course));
         page.append("</section>\n");
     }
 
@@ -70,40 +80,23 @@ public final class HtmlReport {
         }
     }
 
-    /** Closed until somebody opens it, on paper too. */
-    private static void folded(StringBuilder page, ReportTable table) {
-        page.append("<details>\n<summary>")
-                .append(Html.escape(
-                        ReportPhrase.LINES.of(table.title(), table.rows().size())))
-                .append("</summary>\n");
-        rows(page, table);
-        page.append("</details>\n");
-    }
-
+    /** A table that fits a page is not torn apart; the headings of a longer one stand on each page. */
     private static void table(StringBuilder page, ReportTable table) {
-        page.append("<h3>").append(Html.escape(table.title())).append("</h3>\n");
-        rows(page, table);
+        page.append(table.rows().size() <= ROWS_OF_A_PAGE ? "<table class=\"whole\">\n" : "<table>\n")
+                .append("<caption>")
+                .append(Html.escape(table.title()))
+                .append("</caption>\n<thead>\n<tr>");
+        table.columns().forEach(column -> page.append("<th scope=\"col\">")
+                .append(Html.escape(column))
+                .append("</th>"));
+        page.append("</tr>\n</thead>\n<tbody>\n");
+        table.rows().forEach(row -> row(page, row));
+        page.append("</tbody>\n</table>\n");
     }
 
-    private static void rows(StringBuilder page, ReportTable table) {
-        page.append("<table>\n");
-        row(page, "th", table.columns());
-        table.rows().forEach(row -> row(page, "td", row));
-        page.append("</table>\n");
-    }
-
-    private static void row(StringBuilder page, String element, List<String> cells) {
-        if (cells.stream().allMatch(String::isEmpty)) {
-            return;
-        }
+    private static void row(StringBuilder page, List<String> cells) {
         page.append("<tr>");
-        cells.forEach(cell -> page.append('<')
-                .append(element)
-                .append('>')
-                .append(Html.escape(cell))
-                .append("</")
-                .append(element)
-                .append('>'));
+        cells.forEach(cell -> page.append("<td>").append(Html.escape(cell)).append("</td>"));
         page.append("</tr>\n");
     }
 

@@ -16,13 +16,16 @@ public final class MarkdownReport {
      * The text.
      *
      * @param stories one or more sessions
+     * @param cover what is known beside them; how it looks counts for nothing here
      * @return Markdown, readable as it is
      */
-    public static String of(List<SessionStory> stories) {
+    public static String of(List<SessionStory> stories, Cover cover) {
         StringBuilder text = new StringBuilder(OPENING);
+        ReportTables.facts(cover.facts()).ifPresent(facts -> table(text, facts));
         for (SessionStory story : stories) {
             text.append("# ").append(escape(Summary.title(story))).append("\n\n");
-            Summary.lines(story).forEach(line -> text.append(escape(line)).append("  \n"));
+            Summary.lines(story, cover.zone()).forEach(line -> text.append(escape(line)).append("  \n"));
+            ReportTables.remaining(story).ifPresent(warnings -> table(text, warnings));
             ReportTables.of(story).forEach(table -> table(text, table));
             ReportTables.course(story).ifPresent(course -> table(text, course));
             text.append('\n');

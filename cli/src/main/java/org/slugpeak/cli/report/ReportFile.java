@@ -2,6 +2,8 @@ package org.slugpeak.cli.report;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -33,9 +35,20 @@ public final class ReportFile {
             return;
         }
         Optional<String> opening = opening(file);
-        if (opening.isEmpty() || !isReport(opening.get())) {
+        if (opening.isEmpty() || !(isReport(opening.get()) || isPrintedHere(file))) {
             throw new BadInput(file + " is there already and is no report of slugpeak: nothing else is ever replaced;"
                     + " choose another name with --out");
+        }
+    }
+
+    private static boolean isPrintedHere(Path file) {
+        int length = PdfPrinter.MARK.length();
+        try (SeekableByteChannel in = Files.newByteChannel(file)) {
+            in.position(Math.max(0, in.size() - length));
+            byte[] end = Channels.newInputStream(in).readNBytes(length);
+            return PdfPrinter.MARK.equals(new String(end, StandardCharsets.US_ASCII));
+        } catch (IOException e) {
+            return false;
         }
     }
 

@@ -32,6 +32,23 @@ final class ReportTables {
         return tables;
     }
 
+    /** What is known of set, job, workshop and instruments. */
+    static Optional<ReportTable> facts(Facts facts) {
+        List<List<String>> rows = facts.given().entrySet().stream()
+                .map(each -> List.of(each.getKey().of(), each.getValue()))
+                .toList();
+        return Optional.of(new ReportTable(
+                        ReportPhrase.FACTS.of(), List.of(ReportPhrase.WHAT.of(), ReportPhrase.TOLD.of()), rows))
+                .filter(table -> !table.isEmpty());
+    }
+
+    /** What whoever gets the set must know. */
+    static Optional<ReportTable> remaining(SessionStory story) {
+        List<List<String>> rows = story.warnings().stream().map(List::of).toList();
+        return Optional.of(new ReportTable(ReportPhrase.REMAINING.of(), List.of(ReportPhrase.WHAT.of()), rows))
+                .filter(table -> !table.isEmpty());
+    }
+
     /** What was said and done on the way, line by line: for whoever wants to follow the work. */
     static Optional<ReportTable> course(SessionStory story) {
         return Optional.of(notices(ReportPhrase.COURSE, story, notice -> COURSE.contains(notice.kind())))
@@ -66,7 +83,7 @@ final class ReportTables {
                         ReportPhrase.GAIN_COLUMN.of(),
                         ReportPhrase.SIGMA.of(),
                         ReportPhrase.GENERATOR_COLUMN.of(),
-                        ""),
+                        ReportPhrase.ENDING.of()),
                 rows);
     }
 
@@ -114,7 +131,11 @@ final class ReportTables {
                 .map(each -> List.of(Numbers.clock(each.tNanos()), each.kind(), each.text(), each.times() + " x"))
                 .toList();
         return new ReportTable(
-                title.of(), List.of(ReportPhrase.AT.of(), ReportPhrase.WHAT.of(), "", ReportPhrase.TIMES.of()), rows);
+                title.of(), List.of(
+                        ReportPhrase.AT.of(),
+                        ReportPhrase.WHAT.of(),
+                        ReportPhrase.TOLD.of(),
+                        ReportPhrase.TIMES.of()), rows);
     }
 
     private static ReportTable safety(SessionStory story) {
@@ -138,7 +159,8 @@ final class ReportTables {
         rows.add(List.of(ReportPhrase.UNTRUSTED.of(), untrusted(story)));
         rows.add(List.of(ReportPhrase.RECORDED_BY.of(), story.start().tool()));
         rows.removeIf(row -> row.get(1).isEmpty());
-        return new ReportTable(ReportPhrase.INSTRUMENT.of(), List.of("", ""), rows);
+        return new ReportTable(
+                ReportPhrase.INSTRUMENT.of(), List.of(ReportPhrase.WHAT.of(), ReportPhrase.TOLD.of()), rows);
     }
 
     private static String readings(SessionStory story) {

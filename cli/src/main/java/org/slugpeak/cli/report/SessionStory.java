@@ -11,6 +11,7 @@ import org.slugpeak.core.session.SessionStart;
  * @param start its first record
  * @param ending how it ended, one line
  * @param plan name of the plan; empty where there was none
+ * @param warnings what was warned of and is not put right
  * @param safety safety questions with their answers
  * @param levels what is told of the readings
  * @param generator every turn of it that the readings followed
@@ -25,6 +26,7 @@ public record SessionStory(
         SessionStart start,
         String ending,
         String plan,
+        List<String> warnings,
         List<String> safety,
         Levels levels,
         List<GeneratorTurn> generator,
@@ -35,6 +37,7 @@ public record SessionStory(
         List<DialError> dials) {
 
     public SessionStory {
+        warnings = List.copyOf(warnings);
         safety = List.copyOf(safety);
         generator = List.copyOf(generator);
         turns = List.copyOf(turns);

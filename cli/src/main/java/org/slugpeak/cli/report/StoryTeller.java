@@ -34,6 +34,7 @@ public final class StoryTeller {
     private final LevelGatherer levels;
     private final List<Turn> turns = new ArrayList<>();
     private final Map<String, Notice> notices = new LinkedHashMap<>();
+    private final Remaining remaining = new Remaining();
     private final List<String> safety = new ArrayList<>();
     private final Map<Double, CurvePoint> curve = new TreeMap<>();
     private final List<DialError> dials = new ArrayList<>();
@@ -73,8 +74,9 @@ public final class StoryTeller {
         record.tellFamily(scale);
         sums.take(record);
         record.tellFamily(gathering);
-        record.matchFamily(new StoryLine(entry.text(), present))
-                .ifPresent(words -> notice(record.tNanos(), entry.word().replace('-', ' '), words));
+        Optional<String> words = record.matchFamily(new StoryLine(entry.text(), present));
+        words.ifPresent(it -> notice(record.tNanos(), entry.word().replace('-', ' '), it));
+        remaining.take(entry, words);
     }
 
     /**
@@ -90,6 +92,7 @@ public final class StoryTeller {
                 start,
                 ending,
                 plan,
+                remaining.warnings(),
                 safety,
                 levels.levels(),
                 scale.turns(),

@@ -1,6 +1,6 @@
 package org.slugpeak.cli.report;
 
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,9 +11,7 @@ import org.slugpeak.core.session.Gains;
 /** The sentences at the head of a session. */
 final class Summary {
 
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern(
-                    "d MMMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
-            .withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm z", Locale.ENGLISH);
 
     private Summary() {}
 
@@ -25,8 +23,8 @@ final class Summary {
         return source.equals("sim") || source.startsWith("sim:") ? ReportPhrase.SIMULATED.of() : story.name();
     }
 
-    static List<String> lines(SessionStory story) {
-        String when = ReportPhrase.WHEN.of(DATE.format(story.start().startedAt()), Numbers.clock(story.lengthNanos()));
+    static List<String> lines(SessionStory story, ZoneId zone) {
+        String when = ReportPhrase.WHEN.of(DATE.format(story.start().startedAt().atZone(zone)), Numbers.clock(story.lengthNanos()));
         String ending = story.ending().isEmpty() ? "" : ReportPhrase.NOTE.of(story.ending());
         List<String> lines = new ArrayList<>(List.of(when, ReportPhrase.LOG.of(story.name())));
         lines.addAll(gains(story));

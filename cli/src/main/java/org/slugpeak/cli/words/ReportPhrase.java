@@ -7,7 +7,6 @@ public enum ReportPhrase implements Saying {
     RESPONSE,
     GAIN,
     OVER_TIME,
-    LINES,
     FOOT,
     RESPONSE_CHART,
     GENERATOR_AXIS,
@@ -16,6 +15,11 @@ public enum ReportPhrase implements Saying {
     BELOW_HIGHEST_CHART,
     ZERO_CHART,
     TIME_AXIS,
+    FACTS,
+    TOLD,
+    REMAINING,
+    WAS_SKIPPED,
+    ENDING,
     WARNINGS,
     COURSE,
     AT,
@@ -58,7 +62,8 @@ public enum ReportPhrase implements Saying {
     DRIFTS,
     PASSED_OVER,
     PASSED_OVER_IN_ALL,
-    WROTE;
+    WROTE,
+    NAMES_PERSONS;
 
     @Override
     public String kind() {

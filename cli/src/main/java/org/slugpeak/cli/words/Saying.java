@@ -14,6 +14,7 @@ public sealed interface Saying
                 EventPhrase,
                 FormulaPhrase,
                 Phrase,
+                ReportFact,
                 ReportPhrase,
                 LinkPhrase,
                 ScalePhrase,

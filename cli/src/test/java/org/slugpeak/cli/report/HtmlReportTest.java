@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -15,8 +17,11 @@ import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.core.level.Suspicion;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
+import org.slugpeak.cli.words.ReportFact;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
+import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionStart;
 import org.w3c.dom.Document;
@@ -39,7 +44,7 @@ class HtmlReportTest {
 
     @Test
     void saysWhatWasDone() {
-        String page = HtmlReport.of(List.of(Sessions.wholeJob("evening.jsonl")));
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("evening.jsonl")), Sessions.COVER);
         for (String said : List.of(
                 "<h1>Alignment report: Tarnfield 54A</h1>",
                 "25 November 2026, 09:00 UTC, 1:20 long",
@@ -56,7 +61,7 @@ class HtmlReportTest {
 
     @Test
     void needsNothingFromOutside() {
-        String page = HtmlReport.of(List.of(Sessions.wholeJob("a")));
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("a")), Sessions.COVER);
         assertFalse(page.contains("src="));
         assertFalse(page.contains("href="));
         assertFalse(page.contains("@import"));
@@ -66,7 +71,7 @@ class HtmlReportTest {
 
     @Test
     void chartsAreWellFormedAndThreeOfThem() throws Exception {
-        List<Document> charts = chartsOf(HtmlReport.of(List.of(Sessions.wholeJob("a"))));
+        List<Document> charts = chartsOf(HtmlReport.of(List.of(Sessions.wholeJob("a")), Sessions.COVER));
         assertEquals(
                 List.of(
                         "Gain of each adjuster in dB",
@@ -88,7 +93,7 @@ class HtmlReportTest {
         teller.take(Sessions.line(Sessions.begin(0, nasty, 0.5)));
         teller.take(Sessions.line(Sessions.reading(1, 1, 1)));
         teller.take(Sessions.line(Sessions.reading(2, 1, 1)));
-        String page = HtmlReport.of(List.of(teller.story(nasty)));
+        String page = HtmlReport.of(List.of(teller.story(nasty)), Sessions.COVER);
         assertFalse(page.contains("<script"));
         assertFalse(page.contains("\u0000") || page.contains("\u001b"));
         assertEquals(2, chartsOf(page).size());
@@ -96,7 +101,7 @@ class HtmlReportTest {
 
     @Test
     void severalSessionsShareOnePageAndOneCurveChart() throws Exception {
-        String page = HtmlReport.of(List.of(Sessions.wholeJob("before"), Sessions.wholeJob("after")));
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("before"), Sessions.wholeJob("after")), Sessions.COVER);
         assertEquals(2, page.split("<section>", -1).length - 1);
         Document curves = chartsOf(page).get(4);
         assertEquals(2, curves.getElementsByTagName("polyline").getLength());
@@ -110,14 +115,14 @@ class HtmlReportTest {
             double x = kHz / 5.0;
             teller.take(Sessions.line(new CurveWork.PointTaken(0, 10_700_000 + kHz * 20e3, x / (1 + x * x))));
         }
-        String page = HtmlReport.of(List.of(teller.story("")));
+        String page = HtmlReport.of(List.of(teller.story("")), Sessions.COVER);
         assertTrue(page.contains(">-100 %<") && page.contains(">100 %<"), page);
         assertFalse(page.contains("NaN"));
     }
 
     @Test
     void sessionWithoutReadingsIsTold() {
-        String page = HtmlReport.of(List.of(Sessions.teller("a").story("the log stops after line 1")));
+        String page = HtmlReport.of(List.of(Sessions.teller("a").story("the log stops after line 1")), Sessions.COVER);
         assertTrue(page.contains("NOTE: the log stops after line 1"));
         assertFalse(page.contains("<svg"));
     }
@@ -129,7 +134,7 @@ class HtmlReportTest {
         teller.take(Sessions.line(Sessions.overRange(2)));
         teller.take(Sessions.line(Sessions.overRange(3)));
         teller.take(Sessions.line(Sessions.reading(4, 0.9, 1)));
-        String page = HtmlReport.of(List.of(teller.story("")));
+        String page = HtmlReport.of(List.of(teller.story("")), Sessions.COVER);
         assertTrue(page.contains("<td>2 over-range</td>"), page);
         assertFalse(page.contains("NaN"));
     }
@@ -141,21 +146,68 @@ class HtmlReportTest {
         for (int i = 0; i < 180_000; i++) {
             teller.take(Sessions.line(Sessions.reading(i / 50.0, 1 + 0.5 * Math.sin(i / 500.0), 1.5)));
         }
-        assertTrue(HtmlReport.of(List.of(teller.story(""))).length() < 60_000);
+        assertTrue(HtmlReport.of(List.of(teller.story("")), Sessions.COVER).length() < 60_000);
     }
 
     @Test
-    void theCourseOfTheWorkIsFoldedAndTheSimulatedSetHasItsName() {
+    void theCourseOfTheWorkIsPrintedAndTheSimulatedSetHasItsName() {
         SessionStart start = new SessionStart(
                 1, Instant.EPOCH, "sim", Measurand.DC_VOLTS, PeakSettings.defaults(), "slugpeak 0.1.0");
         StoryTeller teller = new StoryTeller("demo.jsonl", start);
         teller.take(new LogEntry(new Said.Note(0, "from the detector back"), "mark", ""));
         Caution.Suspected hum = new Caution.Suspected(0, Suspicion.HUM, 0.1);
         teller.take(new LogEntry(hum, "possible-hum", "possible: mains hum"));
-        String page = HtmlReport.of(List.of(teller.story("")));
+        String page = HtmlReport.of(List.of(teller.story("")), Sessions.COVER);
         assertTrue(page.contains("<h1>Alignment report: Tarnfield 54A, simulated</h1>"), page);
-        String folded = page.substring(page.indexOf("<details>"), page.indexOf("</details>"));
-        assertTrue(folded.contains("<summary>Course of the work, 1 lines</summary>"), folded);
-        assertTrue(folded.contains("from the detector back") && !folded.contains("mains hum"), folded);
+        assertFalse(page.contains("<details>"), "paper cannot be unfolded");
+        String course = page.substring(page.indexOf("<caption>Course of the work</caption>"));
+        assertTrue(course.contains("from the detector back") && !course.contains("mains hum"), course);
+    }
+
+    /** Who hears the page needs headings that say what they head, drawings with words, and the language (WCAG 2.1: 1.1.1, 1.3.1, 3.1.1). */
+    @Test
+    void isReadAloudAsItIsSeen() {
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("a")), Sessions.COVER);
+        int tables = page.split("<table", -1).length;
+        assertEquals(tables, page.split("<caption>", -1).length, "each table says what it is");
+        assertEquals(tables, page.split("<thead>", -1).length, "headings stand on each page");
+        assertFalse(page.contains("<th scope=\"col\"></th>"), "no column without a heading");
+        assertTrue(page.contains("<html lang=\"en\">"), page);
+        assertEquals(page.split("<svg ", -1).length, page.split("role=\"img\" aria-label=\"", -1).length);
+    }
+
+    @Test
+    void theFirstPageSaysWhatWasGivenAndNothingElse() {
+        Facts facts = new Facts(Map.of(ReportFact.SERIAL, "20417 <b>", ReportFact.OWNER, " "));
+        String page = HtmlReport.of(
+                List.of(Sessions.wholeJob("a")), new Cover(facts, ZoneId.of("Europe/Vienna"), Cover.Paper.A4, true));
+        assertTrue(page.contains("<td>serial number</td><td>20417 &lt;b&gt;</td>"), page);
+        assertTrue(page.indexOf("20417") < page.indexOf("<section>"), "before everything else");
+        assertFalse(page.contains("<td>owner</td>"), "an empty text was not given");
+        assertTrue(page.contains("25 November 2026, 10:00 CET"), page);
+        assertTrue(page.contains("@page { size: A4;") && page.contains("<body class=\"large\">"), page);
+    }
+
+    @Test
+    void whatIsStillToBeLookedAtStandsBeforeTheCharts() {
+        StoryTeller teller = Sessions.teller("a");
+        teller.take(Sessions.overload(1));
+        teller.take(Sessions.line(Sessions.begin(2, "C7", 1)));
+        teller.take(Sessions.line(new Adjuster(3, "C7", Adjuster.Action.SKIP, 1, 1, Double.NaN)));
+        String page = HtmlReport.of(List.of(teller.story("")), Sessions.COVER);
+        String remaining = page.substring(page.indexOf("Still to be looked at"), page.indexOf("Adjusters</caption>"));
+        assertTrue(remaining.contains("turn the generator down") && remaining.contains("C7 was skipped"), remaining);
+    }
+
+    @Test
+    void whatWasPutRightIsNotToBeLookedAt() {
+        StoryTeller teller = Sessions.teller("a");
+        teller.take(Sessions.overload(1));
+        teller.take(Sessions.line(new OverloadCleared(2)));
+        teller.take(Sessions.line(Sessions.begin(2, "C7", 1)));
+        teller.take(Sessions.line(new Adjuster(3, "C7", Adjuster.Action.SKIP, 1, 1, Double.NaN)));
+        teller.take(Sessions.line(Sessions.begin(4, "C7", 1)));
+        teller.take(Sessions.line(Sessions.done(5, "C7", 1, 2, 6.02)));
+        assertEquals(List.of(), teller.story("").warnings());
     }
 }

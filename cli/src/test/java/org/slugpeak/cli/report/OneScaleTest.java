@@ -80,7 +80,7 @@ class OneScaleTest {
     @Test
     void theGeneratorIsOnTheChartAndInTheTable() {
         work(List.of(6.0, 3.0));
-        String page = HtmlReport.of(List.of(teller.story("")));
+        String page = HtmlReport.of(List.of(teller.story("")), Sessions.COVER);
         assertEquals(2, page.split("class=\"generator\"", -1).length - 1, page);
         assertTrue(page.contains(">-6.0 dB</text>"), page);
         assertTrue(page.contains("<th scope=\"col\">generator</th>") || page.contains("<th>generator</th>"), page);
@@ -113,7 +113,7 @@ class OneScaleTest {
         tell(Sessions.done(seconds, "T3 bottom", -0.4, 0.00002, Double.NaN));
         SessionStory story = teller.story("");
         assertTrue(Double.isNaN(story.turns().get(0).gainDb()));
-        String page = HtmlReport.of(List.of(story));
+        String page = HtmlReport.of(List.of(story), Sessions.COVER);
         assertTrue(page.contains("<td>-0.4 V</td><td>0.00002 V</td><td>0.00002 V</td><td></td>"), page);
         assertTrue(page.contains("in its own unit, where a zero was sought"), page);
         assertFalse(page.contains("Gain of each adjuster"), page);

@@ -17,11 +17,11 @@ class OtherLanguageInReportTest {
 
     @Test
     void theReportSpeaksIt() {
-        String page = HtmlReport.of(List.of(Sessions.wholeJob("a")));
+        String page = HtmlReport.of(List.of(Sessions.wholeJob("a")), Sessions.COVER);
         for (String said : List.of(
                 "<html lang=\"art\">",
                 "<h1>Raporto: Tarnfield 54A</h1>",
-                "<h3>Turniloj</h3>",
+                "<caption>Turniloj</caption>",
                 "AM IF: 4 turniloj, +9.20 dB")) {
             assertTrue(page.contains(said), said);
         }

@@ -14,7 +14,7 @@ class PlainExportsTest {
 
     @Test
     void markdownTellsTheSameTables() {
-        String text = MarkdownReport.of(List.of(Sessions.wholeJob("evening.jsonl")));
+        String text = MarkdownReport.of(List.of(Sessions.wholeJob("evening.jsonl")), Sessions.COVER);
         assertTrue(text.startsWith("<!-- slugpeak report -->\n# Tarnfield 54A\n"), text);
         assertTrue(
                 text.contains("| 0:00 | T2 top | 1 | +0.00 dB | +8.08 dB | +8.08 dB | +8.08 dB | 0.02 dB |  | done |"),
@@ -26,7 +26,7 @@ class PlainExportsTest {
     void markdownCellsCannotBreakOut() {
         StoryTeller teller = Sessions.teller("a");
         teller.take(Sessions.safety("a | b\n# c"));
-        assertTrue(MarkdownReport.of(List.of(teller.story(""))).contains("| a \\| b?\\# c |"));
+        assertTrue(MarkdownReport.of(List.of(teller.story("")), Sessions.COVER).contains("| a \\| b?\\# c |"));
     }
 
     @Test

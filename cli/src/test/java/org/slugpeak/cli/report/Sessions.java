@@ -1,6 +1,7 @@
 package org.slugpeak.cli.report;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.peak.Trend;
@@ -29,6 +30,8 @@ final class Sessions {
             Measurand.DC_VOLTS,
             PeakSettings.defaults(),
             "slugpeak 0.1.0");
+
+    static final Cover COVER = new Cover(Facts.none(), ZoneId.of("UTC"), Cover.Paper.ANY, false);
 
     private Sessions() {}
 

@@ -1,0 +1,34 @@
+package org.slugpeak.cli.report;
+
+import java.time.ZoneId;
+
+/**
+ * How a report is to look, and what is known beside the logs. Immutable; any thread may use it.
+ *
+ * @param facts for the first page
+ * @param zone in which dates are told
+ * @param paper what it is printed on
+ * @param large whether letters are large
+ */
+public record Cover(Facts facts, ZoneId zone, Paper paper, boolean large) {
+
+    /** What a page is printed on. */
+    public enum Paper {
+        /** As the printer has it. */
+        ANY("auto"),
+        /** ISO 216. */
+        A4("A4"),
+        /** ANSI/ASME Y14.1. */
+        LETTER("letter");
+
+        private final String css;
+
+        Paper(String css) {
+            this.css = css;
+        }
+
+        String css() {
+            return css;
+        }
+    }
+}
