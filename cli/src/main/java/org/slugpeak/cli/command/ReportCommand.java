@@ -22,8 +22,8 @@ import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.report.Cover;
 import org.slugpeak.cli.report.CsvExport;
-import org.slugpeak.cli.report.Facts;
 import org.slugpeak.cli.report.EndingText;
+import org.slugpeak.cli.report.Facts;
 import org.slugpeak.cli.report.HtmlReport;
 import org.slugpeak.cli.report.LogComplaints;
 import org.slugpeak.cli.report.MarkdownReport;
@@ -213,7 +213,8 @@ public final class ReportCommand implements Callable<Integer> {
             return Stream.of(Cover.Paper.values())
                     .filter(each -> each.name().equalsIgnoreCase(word))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("--paper takes any, a4 or letter, not '" + word + "'"));
+                    .orElseThrow(
+                            () -> new TypeConversionException("--paper takes any, a4 or letter, not '" + word + "'"));
         }
     }
 

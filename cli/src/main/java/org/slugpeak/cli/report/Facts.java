@@ -78,10 +78,11 @@ public record Facts(Map<ReportFact, String> given) {
             int at = note.indexOf('=');
             Optional<ReportFact> fact = at < 0 ? Optional.empty() : ReportFact.ofKey(note.substring(0, at));
             given.put(
-                    fact.orElseThrow(() -> new BadConfiguration("--note takes KEY=VALUE, not '" + note + "'; the keys are "
-                            + Stream.of(ReportFact.values())
-                                    .map(ReportFact::key)
-                                    .collect(Collectors.joining(", ")))),
+                    fact.orElseThrow(
+                            () -> new BadConfiguration("--note takes KEY=VALUE, not '" + note + "'; the keys are "
+                                    + Stream.of(ReportFact.values())
+                                            .map(ReportFact::key)
+                                            .collect(Collectors.joining(", ")))),
                     note.substring(at + 1));
         }
         return new Facts(given);

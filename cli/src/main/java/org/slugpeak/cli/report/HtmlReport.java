@@ -86,9 +86,10 @@ public final class HtmlReport {
                 .append("<caption>")
                 .append(Html.escape(table.title()))
                 .append("</caption>\n<thead>\n<tr>");
-        table.columns().forEach(column -> page.append("<th scope=\"col\">")
-                .append(Html.escape(column))
-                .append("</th>"));
+        table.columns()
+                .forEach(column -> page.append("<th scope=\"col\">")
+                        .append(Html.escape(column))
+                        .append("</th>"));
         page.append("</tr>\n</thead>\n<tbody>\n");
         table.rows().forEach(row -> row(page, row));
         page.append("</tbody>\n</table>\n");

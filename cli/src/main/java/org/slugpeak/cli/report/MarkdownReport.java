@@ -24,7 +24,8 @@ public final class MarkdownReport {
         ReportTables.facts(cover.facts()).ifPresent(facts -> table(text, facts));
         for (SessionStory story : stories) {
             text.append("# ").append(escape(Summary.title(story))).append("\n\n");
-            Summary.lines(story, cover.zone()).forEach(line -> text.append(escape(line)).append("  \n"));
+            Summary.lines(story, cover.zone())
+                    .forEach(line -> text.append(escape(line)).append("  \n"));
             ReportTables.remaining(story).ifPresent(warnings -> table(text, warnings));
             ReportTables.of(story).forEach(table -> table(text, table));
             ReportTables.course(story).ifPresent(course -> table(text, course));

@@ -136,7 +136,8 @@ public final class PdfPrinter {
 
     private BadInput failed(Path page, String why, Exception cause) {
         return new BadInput(
-                "no PDF (" + browser + ": " + why + "): " + page + " is there; open it in a browser and print it to a file",
+                "no PDF (" + browser + ": " + why + "): " + page
+                        + " is there; open it in a browser and print it to a file",
                 cause);
     }
 }

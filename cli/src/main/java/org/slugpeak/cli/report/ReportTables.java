@@ -131,11 +131,9 @@ final class ReportTables {
                 .map(each -> List.of(Numbers.clock(each.tNanos()), each.kind(), each.text(), each.times() + " x"))
                 .toList();
         return new ReportTable(
-                title.of(), List.of(
-                        ReportPhrase.AT.of(),
-                        ReportPhrase.WHAT.of(),
-                        ReportPhrase.TOLD.of(),
-                        ReportPhrase.TIMES.of()), rows);
+                title.of(),
+                List.of(ReportPhrase.AT.of(), ReportPhrase.WHAT.of(), ReportPhrase.TOLD.of(), ReportPhrase.TIMES.of()),
+                rows);
     }
 
     private static ReportTable safety(SessionStory story) {

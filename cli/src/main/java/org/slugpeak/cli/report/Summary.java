@@ -24,7 +24,8 @@ final class Summary {
     }
 
     static List<String> lines(SessionStory story, ZoneId zone) {
-        String when = ReportPhrase.WHEN.of(DATE.format(story.start().startedAt().atZone(zone)), Numbers.clock(story.lengthNanos()));
+        String when = ReportPhrase.WHEN.of(
+                DATE.format(story.start().startedAt().atZone(zone)), Numbers.clock(story.lengthNanos()));
         String ending = story.ending().isEmpty() ? "" : ReportPhrase.NOTE.of(story.ending());
         List<String> lines = new ArrayList<>(List.of(when, ReportPhrase.LOG.of(story.name())));
         lines.addAll(gains(story));

@@ -22,8 +22,14 @@ public final class Interruption {
 
     private static final long BETWEEN_REMINDERS_MILLIS = 100;
 
-    /** Three seconds in all: a serial port that closes as it should needs half a second. */
-    private static final int MOST_REMINDERS = 30;
+    /**
+     * Six seconds in all: a serial port that closes as it should needs half a second, and on a machine that is busy with a dozen
+     * other things three were not always enough.
+     */
+    private static final int MOST_REMINDERS = 60;
+
+    /** A second: whoever asks again by then means it, and one closed window does not ask twice so far apart. */
+    private static final int REMINDERS_BEFORE_AGAIN_COUNTS = 10;
 
     private static final Interruption OF_PROCESS = new Interruption();
 
@@ -31,6 +37,7 @@ public final class Interruption {
     private Optional<Thread> worker = Optional.empty();
     private Optional<SessionRun> session = Optional.empty();
     private Optional<EndReason> reason = Optional.empty();
+    private int reminders;
 
     private Interruption() {}
 
@@ -101,6 +108,9 @@ public final class Interruption {
             Runtime.getRuntime().halt(EXIT_CODE);
         }
         if (reason.isPresent()) {
+            if (reminders >= REMINDERS_BEFORE_AGAIN_COUNTS) {
+                Runtime.getRuntime().halt(EXIT_CODE);
+            }
             return;
         }
         reason = Optional.of(why);
@@ -145,6 +155,7 @@ public final class Interruption {
 
     /** Once is not enough: a library that is just being loaded may swallow it. */
     private synchronized void remind() {
+        reminders++;
         if (session.isEmpty()) {
             worker.ifPresent(Thread::interrupt);
         }

@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.testkit.BenchPort;
 import org.slugpeak.bridge.testkit.PseudoTerminal;
 import org.slugpeak.bridge.testkit.ScpiResponder;
+import org.slugpeak.cli.tool.PackagedTool;
 
 /** The window in which it runs is closed, with the signal that goes with it or without: the session ends, with its log, in every view. */
 final class TerminalClosed implements Trial {
@@ -52,7 +53,7 @@ final class TerminalClosed implements Trial {
             String line = "exec setsid " + (signalled ? "--ctty" : "")
                     + " sh -c 'exec \"$0\" \"$@\" <\"$W\" >\"$W\" 2>&1' \"$SLUGPEAK\" watch --from " + port + " --view "
                     + view + " --cue off --log " + log + " <\"$W\"";
-            ProcessBuilder builder = new ProcessBuilder("sh", "-c", line);
+            ProcessBuilder builder = PackagedTool.hearingSignals("sh", "-c", line);
             builder.environment().put("W", window.path());
             builder.environment().put("TERM", "xterm");
             builder.environment().put("SLUGPEAK", System.getProperty("slugpeak.launcher"));

@@ -45,12 +45,14 @@ class FactsTest {
     void aShopsFileWithMistakesIsRefusedWithItsLine() throws IOException {
         Path file = shop("technician = \"M. Ember\"\nphone = \"1\"\nplace = 3\n");
         BadConfiguration refused = assertThrows(BadConfiguration.class, () -> Facts.read(file));
-        assertTrue(refused.getMessage().contains("shop.toml:2") && refused.getMessage().contains("shop.toml:3"));
+        assertTrue(refused.getMessage().contains("shop.toml:2")
+                && refused.getMessage().contains("shop.toml:3"));
     }
 
     @Test
     void aShopsFileThatIsNotThereIsToldInOneLine() {
         BadConfiguration refused = assertThrows(BadConfiguration.class, () -> Facts.read(folder.resolve("none.toml")));
-        assertTrue(refused.getMessage().contains("--shop") && !refused.getMessage().contains("\n"));
+        assertTrue(
+                refused.getMessage().contains("--shop") && !refused.getMessage().contains("\n"));
     }
 }

@@ -78,9 +78,7 @@ public final class PackagedTool implements AutoCloseable {
 
     private static PackagedTool start(Path state, Map<String, String> environment, List<String> command)
             throws IOException {
-        List<String> all = new ArrayList<>(hearingSignals());
-        all.addAll(command);
-        ProcessBuilder builder = new ProcessBuilder(all);
+        ProcessBuilder builder = hearingSignals(command.toArray(String[]::new));
         builder.environment().put("XDG_STATE_HOME", state.toString());
         builder.environment().putAll(environment);
         return new PackagedTool(builder.start());
@@ -90,10 +88,12 @@ public final class PackagedTool implements AutoCloseable {
         return System.getProperty("slugpeak.launcher");
     }
 
-    /** Tests that run in the background of a shell inherit that Ctrl-C is ignored; a user's tool hears it. */
-    private static List<String> hearingSignals() {
+    /** Tests that run in the background of a shell inherit that Ctrl-C is ignored, or HUP by nohup; a user's tool hears them. */
+    public static ProcessBuilder hearingSignals(String... command) {
         boolean gnu = System.getProperty("os.name").equals("Linux");
-        return gnu ? List.of("env", "--default-signal=INT,HUP,TERM") : List.of();
+        List<String> all = new ArrayList<>(gnu ? List.of("env", "--default-signal=INT,HUP,TERM") : List.of());
+        all.addAll(List.of(command));
+        return new ProcessBuilder(all);
     }
 
     /** Runs the tool to its end with nothing on standard input. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -187,6 +188,22 @@ final class WatchIT {
             assertEquals(130, tool.finish().exitCode());
         }
         assertTrue(Files.readString(log).contains("terminal closed"));
+    }
+
+    /** Its output is a pipe that nobody empties, so that it cannot end by itself. */
+    @Test
+    void whoeverAsksAgainDoesNotWait() throws IOException, InterruptedException {
+        try (PackagedTool tool = PackagedTool.start(folder, "watch", "--from", "-", "--json")) {
+            tool.send("1.25\n".repeat(10_000));
+            while (tool.process().getInputStream().available() == 0) {
+                Thread.onSpinWait();
+            }
+            while (!tool.process().waitFor(1500, TimeUnit.MILLISECONDS)) {
+                tool.signal("INT");
+            }
+            assertEquals(130, tool.process().exitValue());
+            assertEquals("", new String(tool.process().getErrorStream().readAllBytes(), UTF_8));
+        }
     }
 
     @Test
