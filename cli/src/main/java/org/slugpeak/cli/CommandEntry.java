@@ -8,6 +8,7 @@ import org.slugpeak.cli.command.AlignCommand;
 import org.slugpeak.cli.command.CheckCommand;
 import org.slugpeak.cli.command.CurveCommand;
 import org.slugpeak.cli.command.DemoCommand;
+import org.slugpeak.cli.command.DoctorCommand;
 import org.slugpeak.cli.command.PortsCommand;
 import org.slugpeak.cli.command.ReplayCommand;
 import org.slugpeak.cli.command.ReportCommand;
@@ -37,7 +38,8 @@ record CommandEntry(String word, Supplier<Object> command) {
             new CommandEntry("scale", ScaleCommand::new),
             new CommandEntry("superhet", SuperhetCommand::new),
             new CommandEntry("ports", PortsCommand::new),
-            new CommandEntry("check", CheckCommand::new));
+            new CommandEntry("check", CheckCommand::new),
+            new CommandEntry("doctor", DoctorCommand::new));
 
     /** Adds all commands to the root: the one asked for with its options, the others for the help only. */
     static void addAll(CommandLine root, String... args) {

@@ -8,7 +8,7 @@ public sealed interface Saying
         permits AskPhrase,
                 BriefPhrase,
                 CheckPhrase,
-                CuePhrase,
+                CuePhrase, DoctorPhrase,
                 CurvePhrase,
                 EndPhrase,
                 EventPhrase,
