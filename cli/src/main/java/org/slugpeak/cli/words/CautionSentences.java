@@ -115,6 +115,7 @@ final class CautionSentences implements Caution.Matcher<String> {
             case LOADING -> Phrase.LOADING_CAUSE.of();
             case REGENERATION -> Phrase.REGENERATION_CAUSE.of();
             case HUM -> Phrase.HUM_CAUSE.of();
+            case LIMITER -> Phrase.LIMITER_CAUSE.of();
         };
     }
 
@@ -131,6 +132,7 @@ final class CautionSentences implements Caution.Matcher<String> {
             case LOADING -> SafeHands.at(Phrase.LOADING_NEXT.of());
             case REGENERATION -> SafeHands.leaveOff(Phrase.REGENERATION_NEXT.of());
             case HUM -> SafeHands.leaveOff(Phrase.HUM_NEXT.of());
+            case LIMITER -> Phrase.LIMITER_NEXT.of();
         };
     }
 }

@@ -30,6 +30,8 @@ public enum Phrase implements Saying {
     NO_LONGER_SUSPECTED,
     TOO_STRONG_CAUSE,
     TOO_STRONG_NEXT,
+    LIMITER_CAUSE,
+    LIMITER_NEXT,
     WRONG_IF_CAUSE,
     WRONG_IF_NEXT,
     IMAGE_CAUSE,

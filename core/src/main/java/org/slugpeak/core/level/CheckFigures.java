@@ -20,6 +20,12 @@ public record CheckFigures(double figure, double upDb, double downDb, double ski
     /** A level that follows the generator by less than this ratio of decibels is believed in nothing. */
     public static final double REFUSE_SLOPE = 0.5;
 
+    /**
+     * One that follows it by less is held by a limiter: gain control leaves about a third of each decibel (from memory), a limiter whose peak
+     * shows a tenth of a decibel for each one leaves a tenth.
+     */
+    private static final double LIMITED_SLOPE = 0.2;
+
     /** One that follows it by more than this ratio of decibels is too weak, or meets the square law of the detector. */
     public static final double WEAK_SLOPE = 1.3;
 
@@ -35,6 +41,16 @@ public record CheckFigures(double figure, double upDb, double downDb, double ski
      */
     public CheckFigures(double figure, double upDb, double downDb) {
         this(figure, upDb, downDb, Double.NaN);
+    }
+
+    /**
+     * Whether a limiter holds the reading.
+     *
+     * @param slope decibels of the reading over decibels of the generator, ratio
+     * @return true where it follows by next to nothing
+     */
+    public static boolean isLimited(double slope) {
+        return slope < LIMITED_SLOPE;
     }
 
     /**

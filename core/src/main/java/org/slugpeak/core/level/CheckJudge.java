@@ -36,12 +36,24 @@ final class CheckJudge {
         double slope = halvings.slope();
         if (halvings.isCompressed()) {
             listener.flattening(tNanos, slope);
-            standing.raise(tNanos, Suspicion.TOO_STRONG, slope);
+            boolean limited = CheckFigures.isLimited(slope);
+            standing.raise(tNanos, limited ? Suspicion.LIMITER : Suspicion.TOO_STRONG, slope);
             return slope < CheckFigures.REFUSE_SLOPE ? Following.REFUSED : Following.DOUBTFUL;
         }
-        standing.clear(tNanos, Suspicion.TOO_STRONG);
+        follows(tNanos);
         found(tNanos, CheckKind.LEVEL, CheckFigures.of(slope));
         return Following.GOOD;
+    }
+
+    /** Whatever held the reading does so no longer. */
+    void follows(long tNanos) {
+        standing.clear(tNanos, Suspicion.TOO_STRONG);
+        standing.clear(tNanos, Suspicion.LIMITER);
+    }
+
+    /** A halving was asked for, and nothing changed: either it was not made, or it does not show. */
+    void unmoved(long tNanos) {
+        standing.raise(tNanos, Suspicion.LIMITER, Double.NaN);
     }
 
     void rest(long tNanos, Level before, Level rest) {

@@ -81,7 +81,7 @@ public final class LevelWatch {
         } else {
             if (wasStepping && following == Following.REFUSED) {
                 following = Following.GOOD;
-                standing.clear(tNanos, Suspicion.TOO_STRONG);
+                judge.follows(tNanos);
                 listener.cleared(tNanos);
             }
             watchPassively(tNanos, Math.abs(meter.straight(value)));
@@ -324,6 +324,9 @@ public final class LevelWatch {
         @Override
         public void dropped(long tNanos, double waitedSeconds) {
             listener.checkDropped(tNanos, waitedSeconds);
+            if (kind == CheckKind.LEVEL) {
+                judge.unmoved(tNanos);
+            }
         }
 
         @Override

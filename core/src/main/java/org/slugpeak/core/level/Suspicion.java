@@ -28,7 +28,9 @@ public enum Suspicion {
     /** The response is narrower than the circuits can be. */
     REGENERATION,
     /** The reading wobbles without a signal. */
-    HUM;
+    HUM,
+    /** The reading hardly changes with the generator, or not at all. */
+    LIMITER;
 
     /**
      * The word for it.

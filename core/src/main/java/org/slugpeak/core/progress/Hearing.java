@@ -41,8 +41,9 @@ record Hearing(Job job, PlanPhase phase) implements Families<PlanPhase>, Finding
 
     @Override
     public PlanPhase caution(Caution it) {
-        boolean flattened = it instanceof Overload overload && overload.cause() == Overload.Cause.FLATTENING;
-        return flattened ? phase.flattened() : phase;
+        return it instanceof Overload overload && overload.cause() == Overload.Cause.FLATTENING
+                ? phase.flattened(overload.slope())
+                : phase;
     }
 
     @Override

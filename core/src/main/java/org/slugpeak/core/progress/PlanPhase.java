@@ -57,8 +57,8 @@ sealed interface PlanPhase
         return this;
     }
 
-    /** The reading does not follow the generator. */
-    default PlanPhase flattened() {
+    /** The reading follows the generator by so little, in decibels of one over decibels of the other. */
+    default PlanPhase flattened(double slope) {
         return this;
     }
 

@@ -158,6 +158,23 @@ class PreliminariesTest {
             assertEquals(List.of(HALVE, new Instruction.Level(LevelCommand.cancel())), session.orders());
             assertEquals(List.of("T2"), session.begun());
         }
+
+        @Test
+        void whatALimiterHoldsIsHalvedUntilItFollowsAndNoClampIsAskedFor() {
+            Session session = session(1).limited().limited().limited();
+            assertEquals(List.of(HALVE, HALVE, HALVE, HALVE), session.orders());
+            assertEquals(List.of(), session.said(Guard.ClampGainControl.class));
+            assertEquals(List.of("T2"), session.checkOver().stand(0.2, 2).begun());
+        }
+
+        @Test
+        void aLimiterThatNothingHelpsAgainstDoesNotHoldTheWorkUpForEver() {
+            Session session = session(1);
+            for (int i = 0; i < 9; i++) {
+                session.limited();
+            }
+            assertEquals(1, session.stand(1, 2).begun().size());
+        }
     }
 
     @Nested

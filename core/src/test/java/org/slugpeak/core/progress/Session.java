@@ -116,7 +116,16 @@ final class Session implements Order.Matcher {
 
     /** The check that is under way finds that the reading does not follow, and is over. */
     Session flattened() {
-        give(new Overload(now(), Overload.Cause.FLATTENING, 0.7));
+        return followingBy(0.7);
+    }
+
+    /** The same where next to nothing changes. */
+    Session limited() {
+        return followingBy(0.05);
+    }
+
+    private Session followingBy(double slope) {
+        give(new Overload(now(), Overload.Cause.FLATTENING, slope));
         return checkOver();
     }
 
