@@ -28,7 +28,8 @@ import org.slugpeak.core.word.Refused;
 public final class CurveFile {
 
     private static final String HEADING = "frequency_kHz,level,dB";
-    private static final String LOG = ".jsonl";
+    /** How the name of a session log ends. */
+    public static final String LOG = ".jsonl";
 
     private CurveFile() {}
 

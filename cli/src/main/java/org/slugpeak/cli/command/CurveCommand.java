@@ -35,6 +35,7 @@ import org.slugpeak.core.curve.CurveTiming;
 import org.slugpeak.core.curve.ResponseCurve;
 import org.slugpeak.core.curve.ResponsePoint;
 import org.slugpeak.core.curve.SignedCurve;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.word.Refused;
@@ -60,6 +61,9 @@ public final class CurveCommand implements Callable<Integer> {
 
     @Option(names = "--points", paramLabel = "FILE")
     private Optional<Path> points = Optional.empty();
+
+    @Option(names = "--attenuation")
+    private boolean attenuation;
 
     @Option(names = "--span", paramLabel = "F..F", converter = FrequencySpan.Converter.class)
     private Optional<FrequencySpan> span = Optional.empty();
@@ -118,14 +122,26 @@ public final class CurveCommand implements Callable<Integer> {
         List<ResponsePoint> before =
                 compare.isPresent() ? CurveFile.read(compare.get(), sourceOptions.decimalComma()) : List.of();
         if (points.isPresent()) {
-            show(CurveFile.read(points.get(), sourceOptions.decimalComma()), before);
+            List<ResponsePoint> written = CurveFile.read(points.get(), sourceOptions.decimalComma());
+            show(attenuation ? atConstantOutput(written) : written, before);
             return 0;
         }
         return measure(before);
     }
 
+    /** What the attenuator has to take off for one and the same reading is the response, whatever the detector makes of its signal. */
+    private static List<ResponsePoint> atConstantOutput(List<ResponsePoint> attenuationsDb) {
+        return attenuationsDb.stream()
+                .map(point -> new ResponsePoint(point.hz(), Decibels.ratio(point.level())))
+                .toList();
+    }
+
     private void refuseWrongUsage() {
         require(from.isPresent() != points.isPresent(), "say where readings come from (--from), or --points FILE");
+        boolean text = points.isPresent() && !points.get().toString().endsWith(CurveFile.LOG);
+        require(
+                !attenuation || (text && !discriminator),
+                "--attenuation goes with a text of --points: frequency in kHz, attenuation in dB");
         require(from.isEmpty() || span.isPresent(), "say from where to where: --span 440..470");
         require(
                 !(law && (discriminator || from.isEmpty())),

@@ -58,6 +58,33 @@ class CurveCommandTest {
         assertTrue(out.matches("(?s).*Q 70\\.\\d+ \\+- 0\\.\\d.*coupling 1\\.0\\d+ \\+- 0\\.0.*"), out);
     }
 
+    /** The attenuator in steps of a tenth of a decibel, one and the same reading: the widths of R1 in shared/reference/rehearsal, 0.2 %. */
+    @Test
+    void atConstantOutputTheAttenuatorTellsTheResponse() throws IOException {
+        Tank tank = Tank.tuned(455e3, 110e-12, 70);
+        CoupledPair pair = new CoupledPair(tank, tank, 0.95 / 70);
+        double top = pair.transimpedance(455e3).abs();
+        StringBuilder text = new StringBuilder("frequency_kHz,dB\n");
+        for (int step = 0; step <= 80; step++) {
+            double hz = 445e3 + step * 250;
+            double db = 60 + 2 * 20 * Math.log10(pair.transimpedance(hz).abs() / top);
+            text.append(String.format(Locale.ROOT, "%.2f,%.1f%n", hz / 1e3, db));
+        }
+        Path file = Files.writeString(folder.resolve("attenuator.csv"), text);
+        CommandRun run = ask("--attenuation --points " + file);
+        assertEquals(0, run.exitCode(), run.err());
+        assertEquals(8.724, width(squeezed(run), "-6 dB"), 0.01 * 8.724);
+        assertEquals(15.384, width(squeezed(run), "-20 dB"), 0.02 * 15.384);
+    }
+
+    @Test
+    void attenuationIsOfATextOfPointsOnly() {
+        CommandRun run = ask("--attenuation --from sim:aligned --span 440..470");
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("--attenuation goes with a text of --points"), run.err());
+        assertEquals(2, ask("--attenuation --points before.jsonl").exitCode());
+    }
+
     @Test
     void warnsOfAnOverCoupledPair() throws IOException {
         CommandRun run = ask("--points " + pair("over.csv", 2) + " --transformers 1");
