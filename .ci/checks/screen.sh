@@ -40,7 +40,7 @@ see 'mark 1'
 type_in r
 see 'adjuster 2'
 see 'NO NEW READINGS: no reading for'
-tmux -L "$server" capture-pane -p -e | grep -q '38;5;63' || fail "no blue where colours are known"
+tmux -L "$server" capture-pane -p -e | grep -q '48;5;208' || fail "no coloured panel where colours are known"
 type_in q
 # The pipe is closed only when the session has ended, so that it cannot be the pipe that ends it.
 for _ in $(seq 300); do

@@ -6,11 +6,16 @@ import org.slugpeak.bridge.source.SourceListener;
 import org.slugpeak.core.receiver.Part;
 import org.slugpeak.core.receiver.SimulatedReceiver;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.SessionRecord;
 
 /** Sets one adjuster, with the simulated hand or with the user's, and notes what came of it. One thread at a time. */
 final class AdjusterChore implements Chore {
 
     private static final long TOOL_NANOS = 300_000_000L;
+
+    /** Long enough to read that it is held; chosen. */
+    private static final long AFTER_HELD_NANOS = 1_500_000_000L;
 
     private final SimulatedReceiver receiver;
     private final Part part;
@@ -19,6 +24,7 @@ final class AdjusterChore implements Chore {
     private double lossBeforeDb;
     private long toolInNanos;
     private boolean begun;
+    private Optional<Long> heldNanos = Optional.empty();
 
     /** Turns a part and says when it has done. */
     interface Turner {
@@ -26,6 +32,9 @@ final class AdjusterChore implements Chore {
         void begin(Adjustable part, Bench bench);
 
         boolean isFinished();
+
+        /** A while after the adjuster was held: whoever does not see to that goes on by it. */
+        default void afterHeld() {}
     }
 
     AdjusterChore(SimulatedReceiver receiver, Part part, Turner turner, List<DemoOutcome.Step> steps) {
@@ -54,11 +63,23 @@ final class AdjusterChore implements Chore {
             }
             return false;
         }
+        if (heldNanos
+                .filter(held -> bench.nowNanos() - held >= AFTER_HELD_NANOS)
+                .isPresent()) {
+            turner.afterHeld();
+        }
         if (!turner.isFinished()) {
             return false;
         }
         note();
         return true;
+    }
+
+    @Override
+    public void hear(SessionRecord record, Bench bench) {
+        if (record instanceof Held) {
+            heldNanos = Optional.of(bench.nowNanos());
+        }
     }
 
     private void note() {

@@ -34,6 +34,11 @@ final class KeyHand implements AdjusterChore.Turner {
     }
 
     @Override
+    public void afterHeld() {
+        next();
+    }
+
+    @Override
     public boolean isFinished() {
         return finished;
     }

@@ -18,6 +18,7 @@ import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.EndReason;
+import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
@@ -119,6 +120,15 @@ class DemoTest {
             while (listening.readings < until) {
                 demo.source().poll(0, listening);
             }
+        }
+
+        @Test
+        void afterHeldTheNextSlugComesByItself() throws Exception {
+            playUntilAdjuster(1);
+            int readings = listening.readings;
+            demo.source().hand().take(new Held(0, 1, 0));
+            playUntilAdjuster(2);
+            assertTrue(listening.readings - readings < 200, "within four seconds at 50 readings a second");
         }
 
         @Test

@@ -107,7 +107,7 @@ public final class AlignCommand implements Callable<Integer> {
         SourceAddress address = new SourceAddress(from);
         List<String> answers = WayIn.of(address).has(WayIn.Trait.SIMULATED)
                 ? List.of(AskPhrase.NOTHING_IS_LIVE.of())
-                : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal());
+                : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal(outputOptions.voice()::say));
         AlignmentProgress progress = beginning(plan);
         progress.resume(logged(plan));
         if (progress.isOver()) {
@@ -126,7 +126,10 @@ public final class AlignCommand implements Callable<Integer> {
                 source -> outputOptions.openLive(KeyAction.PREVIOUS),
                 AnalysisSettings.following(PeakSettings.defaults()),
                 guide));
-        spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile())));
+        String outcome = AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile()));
+        spec.commandLine().getErr().println(outcome);
+        outputOptions.voice().say(outcome);
+        outputOptions.voice().finish();
         if (!progress.isOver()) {
             return code == 0 ? UNFINISHED_CODE : code;
         }

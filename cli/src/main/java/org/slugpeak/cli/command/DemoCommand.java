@@ -19,6 +19,7 @@ import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SinkOutput;
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.DemoNarrator;
 import org.slugpeak.cli.words.DemoTable;
 import org.slugpeak.core.peak.PeakSettings;
@@ -64,13 +65,18 @@ public final class DemoCommand implements Callable<Integer> {
                 "sim",
                 () -> new OpenedSource(
                         demo.source(), List.of(new SinkOutput(demo.source().hand()))),
-                source -> outputOptions.openLive(more, keys(demo)),
+                source -> outputOptions.openLive(more, keys(demo), first()),
                 AnalysisSettings.following(PeakSettings.defaults()),
                 NumberedAdjusters.toldBySource()));
         PrintStream table = outputOptions.isJson() ? System.err : System.out;
         table.println();
         DemoTable.lines(demo.outcome()).forEach(table::println);
         return exitCode;
+    }
+
+    /** Whoever turns the slugs is told who turns the generator. */
+    private Optional<String> first() {
+        return turner == DemoSettings.Turner.KEYS ? Optional.of(AskPhrase.YOUR_HAND.of()) : Optional.empty();
     }
 
     private Map<KeyAction, Runnable> keys(Demo demo) {

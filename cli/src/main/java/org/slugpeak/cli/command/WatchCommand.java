@@ -81,7 +81,9 @@ public final class WatchCommand implements Callable<Integer> {
         if (way.has(Trait.RECORDED)) {
             return outputOptions.open();
         }
-        return stepped ? outputOptions.openLive(Set.of(), Map.of()) : outputOptions.openLive(KeyAction.AGAIN);
+        return stepped
+                ? outputOptions.openLive(Set.of(), Map.of(), Optional.empty())
+                : outputOptions.openLive(KeyAction.AGAIN);
     }
 
     private Guide guide(WayIn way, boolean stepped) {

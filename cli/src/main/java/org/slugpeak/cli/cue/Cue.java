@@ -81,6 +81,15 @@ public final class Cue implements RecordSink, AutoCloseable {
         setVolume();
     }
 
+    /**
+     * Is silent while something is spoken, so that neither drowns the other.
+     *
+     * @param speaks whether it is being spoken now
+     */
+    public void giveWay(boolean speaks) {
+        speaker.ifPresent(it -> it.giveWay(speaks));
+    }
+
     private void setVolume() {
         double amplitude = muted ? 0 : amplitude(step);
         speaker.ifPresent(it -> it.volume(amplitude));

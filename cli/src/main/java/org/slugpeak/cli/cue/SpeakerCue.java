@@ -33,6 +33,7 @@ final class SpeakerCue implements RecordSink, AutoCloseable {
 
     private volatile boolean closed;
     private volatile double volume;
+    private volatile boolean giving;
     private volatile Optional<Speaker> open = Optional.empty();
 
     private Aim lastAim = Aim.SILENCE;
@@ -88,6 +89,11 @@ final class SpeakerCue implements RecordSink, AutoCloseable {
         volume = newVolume;
     }
 
+    /** Is silent while somebody else is heard. */
+    void giveWay(boolean now) {
+        giving = now;
+    }
+
     private void run() {
         boolean told = false;
         try {
@@ -124,7 +130,7 @@ final class SpeakerCue implements RecordSink, AutoCloseable {
         float[] block = new float[speaker.blockFrames()];
         boolean alive = true;
         while (alive && !closed) {
-            synth.volume(volume);
+            synth.volume(giving ? 0 : volume);
             for (Order order = orders.poll(); order != null; order = orders.poll()) {
                 obey(order, synth);
             }

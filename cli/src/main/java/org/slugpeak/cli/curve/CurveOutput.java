@@ -20,8 +20,8 @@ import org.slugpeak.core.session.SessionRecord;
  */
 public final class CurveOutput implements SessionOutput {
 
-    private static final Set<KeyAction> KEYS =
-            EnumSet.of(KeyAction.NEXT, KeyAction.DONE, KeyAction.PREVIOUS, KeyAction.SKIP, KeyAction.QUIT);
+    private static final Set<KeyAction> KEYS = EnumSet.of(
+            KeyAction.NEXT, KeyAction.DONE, KeyAction.PREVIOUS, KeyAction.SKIP, KeyAction.KEYS, KeyAction.QUIT);
 
     private final Showing showing;
 
@@ -49,7 +49,7 @@ public final class CurveOutput implements SessionOutput {
     public void serve(SessionControl control) {
         KeyLoop.serve(showing, control, key -> {
             switch (key) {
-                case NEXT -> control.nextAdjuster();
+                case GO, NEXT -> control.nextAdjuster();
                 case AGAIN, PREVIOUS -> control.previousAdjuster();
                 case SKIP -> control.skipAdjuster();
                 case DONE -> control.command(new Instruction.Level(LevelCommand.done()));

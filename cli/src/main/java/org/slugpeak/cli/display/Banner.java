@@ -2,7 +2,6 @@ package org.slugpeak.cli.display;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentWords;
 
@@ -15,9 +14,6 @@ import org.slugpeak.cli.moment.MomentWords;
  */
 record Banner(List<Row> rows, int needed) {
 
-    /** So ends the phrase of the key that answers a warning. */
-    private static final String ANSWER = " " + KeyAction.REPAIRED.word();
-
     /** One row. */
     private record Row(String text, Grid.Style style) {}
 
@@ -26,10 +22,10 @@ record Banner(List<Row> rows, int needed) {
      *
      * @param moment what is seen
      * @param told something that comes from no record; may be empty
-     * @param keys what the keys do, one phrase each
+     * @param keys what the keys do
      * @param columns for a row
      */
-    static Banner of(Moment moment, String told, List<String> keys, int columns) {
+    static Banner of(Moment moment, String told, List<KeyHint> keys, int columns) {
         List<Row> rows = new ArrayList<>();
         String alarm = MomentWords.alarm(moment);
         add(rows, alarm, Grid.Style.ALERT, columns);
@@ -50,10 +46,17 @@ record Banner(List<Row> rows, int needed) {
         }
     }
 
-    private static String answer(List<String> keys) {
-        Optional<String> key =
-                keys.stream().filter(phrase -> phrase.endsWith(ANSWER)).findFirst();
-        return key.map(phrase -> " (" + phrase + ")").orElse("");
+    private static String answer(List<KeyHint> keys) {
+        return keys.stream()
+                .filter(hint -> hint.action() == KeyAction.REPAIRED)
+                .findFirst()
+                .map(hint -> " (" + hint.phrase() + ")")
+                .orElse("");
+    }
+
+    /** How many rows are not empty. */
+    int used() {
+        return rows.size();
     }
 
     void draw(Grid grid, int top, int room, int left) {

@@ -30,13 +30,17 @@ public final class Console implements AutoCloseable {
     private final Attributes before;
     private final Keys keys;
     private final Thread reader;
+    private volatile Suspension suspension = Suspension.OF_LINES;
     private volatile boolean closed;
 
     Console(Terminal terminal, KeyBindings bindings, Keys keys) {
         this.terminal = terminal;
         this.keys = keys;
         this.before = terminal.enterRawMode();
-        withoutSuspending();
+        takeControlKeys();
+        if (bindings.useMouse()) {
+            terminal.trackMouse(Terminal.MouseTracking.Normal);
+        }
         terminal.handle(Terminal.Signal.INT, signal -> keys.put(KeyAction.INTERRUPT));
         NonBlockingReader characters = terminal.reader();
         reader = new Thread(() -> read(characters, bindings), "keys");
@@ -45,14 +49,34 @@ public final class Console implements AutoCloseable {
     }
 
     /**
-     * A measurement cannot be suspended, and a stopped program would leave the terminal raw. To quit by signal would print the state
-     * of the virtual machine between the records.
+     * Ctrl-Z comes as a key, so that the terminal can be given back before the program stops. To quit by signal would print the state of the
+     * virtual machine between the records.
      */
-    private void withoutSuspending() {
+    private void takeControlKeys() {
         Attributes raw = terminal.getAttributes();
         raw.setControlChar(Attributes.ControlChar.VSUSP, 0);
         raw.setControlChar(Attributes.ControlChar.VQUIT, 0);
         terminal.setAttributes(raw);
+    }
+
+    /** What is done before the program stops, and when it goes on. */
+    void onSuspending(Runnable giveBack, Runnable takeAgain) {
+        suspension = new Suspension(giveBack, takeAgain);
+    }
+
+    /** Stops the program and whatever belongs to its job, as the terminal would have done; comes back when it goes on. */
+    private void suspend() {
+        Attributes raw = terminal.getAttributes();
+        suspension.giveBack().run();
+        terminal.setAttributes(before);
+        try {
+            Suspension.stopJob();
+        } catch (IOException noJobs) {
+            // A system without jobs: there the key is as unknown as any other.
+            terminal.flush();
+        }
+        terminal.setAttributes(raw);
+        suspension.takeAgain().run();
     }
 
     /**
@@ -156,6 +180,9 @@ public final class Console implements AutoCloseable {
                 Optional<String> key = character == NonBlockingReader.READ_EXPIRED
                         ? decoder.pause()
                         : decoder.accept((char) character);
+                if (key.equals(Optional.of(KeyDecoder.SUSPEND))) {
+                    suspend();
+                }
                 key.flatMap(bindings::action).ifPresent(keys::put);
             } catch (IOException | IOError | IllegalStateException gone) {
                 if (!closed) {

@@ -21,11 +21,11 @@ final class CurvePage {
     private static final int CHARACTERS = 6;
 
     private final Symbols symbols;
-    private final List<String> keys;
+    private final List<KeyHint> keys;
     private final BlockLetters letters = BlockLetters.load();
     private final Board board;
 
-    CurvePage(Symbols symbols, List<String> keys) {
+    CurvePage(Symbols symbols, List<KeyHint> keys) {
         this.symbols = symbols;
         this.keys = List.copyOf(keys);
         board = new Board(symbols, letters);
@@ -33,7 +33,12 @@ final class CurvePage {
 
     Grid draw(CurveMoment moment, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
-        List<String> keyRows = KeyRows.fitting(keys, grid.width() - 2 * MARGIN, grid.height());
+        if (aside.keys()) {
+            KeysPage.draw(grid, keys);
+            return grid;
+        }
+        List<String> phrases = keys.stream().map(KeyHint::phrase).toList();
+        List<String> keyRows = Foot.fitting(phrases, grid.width() - 2 * MARGIN, grid.height());
         int end = grid.height() - keyRows.size();
         header(grid, moment);
         banner(grid, moment, aside.told());

@@ -33,6 +33,9 @@ public final class DisplayOptions {
     @Option(names = "--plain")
     private boolean plain;
 
+    @Option(names = "--ascii")
+    private boolean ascii;
+
     @Option(names = "--key", paramLabel = "ACTION=KEY", converter = BindingConverter.class)
     private List<KeyBinding> bindings = List.of();
 
@@ -58,9 +61,10 @@ public final class DisplayOptions {
         boolean usesTerminal = chosen == View.SCREEN || chosen == View.PLAIN;
         Optional<Console> console = usesTerminal ? Console.open(keyBindings, keys) : Optional.empty();
         if (chosen == View.SCREEN && console.isPresent() && console.get().canDraw()) {
-            return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful), keys, err);
+            return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful, ascii), keys, err);
         }
-        Showing showing = Showing.inLines(lines(chosen, out), console, keys, err);
+        Showing showing =
+                Showing.inLines(lines(chosen, out), console, keys, err).withKeys(keyBindings.hints(useful));
         return chosen == View.LINES
                 ? showing.endingWith(new TerminalLife(Console::isOutputTerminal, Ticker.system()))
                 : showing;
@@ -93,11 +97,11 @@ public final class DisplayOptions {
     }
 
     private KeyBindings bindings() {
-        KeyBindings result = KeyBindings.usual();
-        for (KeyBinding binding : bindings) {
-            result = result.with(binding);
+        try {
+            return KeyBindings.usual().with(bindings);
+        } catch (Refused twoMeanings) {
+            throw new TypeConversionException(twoMeanings.reason());
         }
-        return result;
     }
 
     private static View suitable(boolean carriesJson) {

@@ -21,8 +21,18 @@ final class Grid {
         STRONG,
         /** The reading, on its way to the best. */
         READING,
+        /** The hand goes the wrong way. */
+        TURN_ROUND,
+        /** The hand is to rest. */
+        REST,
+        /** It is recorded. */
+        DONE,
+        /** Something is asked. */
+        ASK,
         /** Something is wrong. */
-        ALERT
+        ALERT,
+        /** Something has just happened. */
+        FLASH
     }
 
     Grid(int width, int height) {

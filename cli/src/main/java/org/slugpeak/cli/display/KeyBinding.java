@@ -29,8 +29,9 @@ record KeyBinding(KeyAction action, List<String> keys) {
         KeyAction action = KeyAction.ofWord(text.substring(0, equals));
         for (String key : parts(list)) {
             if (!KeyDecoder.isKeyName(key.toLowerCase(Locale.ROOT))) {
-                throw new Refused("no key is called '" + key
-                        + "'; use a character, or space, enter, left, pagedown, f1 to f12 and the like");
+                throw new Refused(
+                        "no key is called '" + key
+                                + "'; use a character, or space, enter, left, pagedown, f1 to f24, mouse1 to mouse9 and the like");
             }
         }
         return new KeyBinding(action, names(list));

@@ -1,11 +1,13 @@
 package org.slugpeak.cli.display;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.slugpeak.core.word.Refused;
 
 /** Which key asks for what. Immutable; any thread may use it. */
 public final class KeyBindings {
@@ -31,8 +33,33 @@ public final class KeyBindings {
         return new KeyBindings(actions);
     }
 
-    /** The same with other keys for one action; a key that meant something else is taken from it. */
-    KeyBindings with(KeyBinding binding) {
+    /**
+     * The same with other keys; a key that usually means something else is taken from it.
+     *
+     * @throws Refused where one key would have two meanings
+     */
+    KeyBindings with(List<KeyBinding> chosen) throws Refused {
+        Map<String, KeyAction> meanings = new HashMap<>();
+        KeyBindings result = this;
+        for (KeyBinding binding : chosen) {
+            for (String key : binding.keys()) {
+                KeyAction other = meanings.put(key, binding.action());
+                if (other != null && other != binding.action()) {
+                    throw new Refused("the key " + key + " cannot mean both " + other.word() + " and "
+                            + binding.action().word() + ": choose another for one of them");
+                }
+            }
+            result = result.with(binding);
+        }
+        return result;
+    }
+
+    /** Whether any of them is a button of the mouse, which then belongs to the program. */
+    boolean useMouse() {
+        return actions.keySet().stream().anyMatch(KeyDecoder::isMouse);
+    }
+
+    private KeyBindings with(KeyBinding binding) {
         Map<String, KeyAction> changed = new LinkedHashMap<>(actions);
         changed.values().removeIf(binding.action()::equals);
         for (String key : binding.keys()) {
@@ -46,15 +73,15 @@ public final class KeyBindings {
         return Optional.ofNullable(actions.get(key));
     }
 
-    /** What the keys do, one phrase an action, for the actions that are of use. */
-    List<String> phrases(Set<KeyAction> useful) {
-        List<String> phrases = new ArrayList<>();
+    /** The first key of each action that is of use, in their order. */
+    List<KeyHint> hints(Set<KeyAction> useful) {
+        List<KeyHint> hints = new ArrayList<>();
         for (KeyAction action : KeyAction.values()) {
             if (useful.contains(action)) {
-                firstKey(action).ifPresent(key -> phrases.add(key + " " + action.word()));
+                firstKey(action).ifPresent(key -> hints.add(new KeyHint(action, key)));
             }
         }
-        return phrases;
+        return List.copyOf(hints);
     }
 
     private Optional<String> firstKey(KeyAction action) {

@@ -40,7 +40,6 @@ record Layout(
     private static final int TALLEST_BAR = 5;
     private static final int TALLEST_BANNER = 4;
     private static final int SMALL_ROWS = 12;
-    private static final int ROOMY_ROWS = 22;
 
     /** The rows for an alarm or a note: two at all times, so that a longer one does not move the rest, and more if need be. */
     static int bannerRows(int height, int needed) {
@@ -48,7 +47,7 @@ record Layout(
     }
 
     static int mostKeyRows(int height) {
-        return height < TICKS_FROM_ROWS ? 1 : height < ROOMY_ROWS ? 2 : 3;
+        return height < TICKS_FROM_ROWS ? 1 : 2;
     }
 
     static Layout of(int width, int height, int bannerRows, int keyRows, Symbols symbols) {
@@ -85,20 +84,19 @@ record Layout(
      */
     private record Sizes(int digits, int call) {
 
-        /** The reading comes first, then the verdict as large as the rest allows, but never larger than the reading. */
+        /** What the hand is to do is always large; then the reading as large as the rest allows, and the word with it. */
         static Sizes largest(int columns, int rows, Symbols symbols) {
             int widest = columns / BlockLetters.columns("0".repeat(READING_CHARACTERS), 1);
-            int widestCall = columns / BlockLetters.columns("0".repeat(CALL_CHARACTERS), 1);
-            for (int digits = widest; digits > 0; digits--) {
-                for (int call = Math.min(digits, widestCall); call >= Math.min(1, widestCall); call--) {
+            int widestCall = Math.max(1, columns / BlockLetters.columns("0".repeat(CALL_CHARACTERS), 1));
+            for (int digits = widest; digits >= 0; digits--) {
+                for (int call = Math.max(1, Math.min(digits, widestCall)); call >= 1; call--) {
                     Sizes sizes = new Sizes(digits, call);
                     if (sizes.rows(symbols) <= rows) {
                         return sizes;
                     }
                 }
             }
-            boolean digitsAlone = widest > 0 && new Sizes(1, 0).rows(symbols) <= rows;
-            return new Sizes(digitsAlone ? 1 : 0, 0);
+            return new Sizes(0, 0);
         }
 
         int digitRows(Symbols symbols) {

@@ -1,73 +1,96 @@
 package org.slugpeak.cli.display;
 
 import java.util.List;
+import org.slugpeak.cli.moment.Act;
 import org.slugpeak.cli.moment.Figures;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentWords;
-import org.slugpeak.core.peak.Trend;
 
 /** Draws a moment on a grid of any size. One thread at a time. */
 final class Page {
 
     private static final int MARGIN = 1;
     private static final int ROWS_FOR_WORDS_BELOW = 12;
+    private static final int ROWS_FOR_LARGE_READING_BELOW = 20;
 
     private final Symbols symbols;
-    private final List<String> keys;
+    private final List<KeyHint> keys;
     private final BlockLetters letters = BlockLetters.load();
     private final Board board;
+    private final WordPanel panel;
 
     /**
      * A page.
      *
      * @param symbols what the terminal can show
-     * @param keys what the keys do, one short phrase each
+     * @param keys what the keys do
      */
-    Page(Symbols symbols, List<String> keys) {
+    Page(Symbols symbols, List<KeyHint> keys) {
         this.symbols = symbols;
         this.keys = List.copyOf(keys);
         board = new Board(symbols, letters);
+        panel = new WordPanel(symbols, letters);
     }
 
     Grid draw(Moment moment, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
-        List<String> keyRows = KeyRows.fitting(keys, grid.width() - 2 * MARGIN, grid.height());
+        if (aside.keys()) {
+            KeysPage.draw(grid, keys);
+            return grid;
+        }
+        List<String> foot = Foot.fitting(Foot.phrases(keys, moment), grid.width() - 2 * MARGIN, grid.height());
         Banner banner = Banner.of(moment, aside.told(), keys, grid.width() - 2 * MARGIN);
         int room = Layout.bannerRows(grid.height(), banner.needed());
-        Layout layout = Layout.of(grid.width(), grid.height(), room, keyRows.size(), symbols);
+        Layout layout = Layout.of(grid.width(), grid.height(), room, foot.size(), symbols);
         header(grid, moment, aside.status());
         banner.draw(grid, layout.banner(), room, MARGIN);
-        boolean asks = moment.toDo().isPresent() && MomentWords.alarm(moment).isEmpty();
-        if (asks) {
-            request(grid, moment, layout.banner() + room, grid.height() - keyRows.size());
+        if (moment.act() == Act.DO || moment.act() == Act.HANDS_OFF || isNewToTurn(moment)) {
+            request(
+                    grid,
+                    moment,
+                    aside.flashes(),
+                    layout.banner() + Math.min(room, banner.used()),
+                    grid.height() - foot.size());
         } else {
-            level(grid, layout, moment);
+            level(grid, layout, moment, aside.flashes());
         }
-        for (int i = 0; i < keyRows.size(); i++) {
-            grid.write(layout.keys() + i, MARGIN, keyRows.get(i), Grid.Style.PLAIN);
+        for (int i = 0; i < foot.size(); i++) {
+            grid.write(layout.keys() + i, MARGIN, foot.get(i), Grid.Style.PLAIN);
         }
         return grid;
     }
 
-    private void level(Grid grid, Layout layout, Moment moment) {
-        digits(grid, layout, moment);
-        facts(grid, layout, moment);
-        Bar.draw(grid, layout, moment, symbols);
-        call(grid, layout, moment);
-        grid.write(layout.sentence(), MARGIN, MomentWords.sentence(moment), Grid.Style.STRONG);
+    /** Which adjuster is to be turned now is as large as any other request, until somebody turns. */
+    private static boolean isNewToTurn(Moment moment) {
+        return moment.act() == Act.TURN && moment.toDo().isPresent();
     }
 
-    /** What the user is asked to do takes the place of the large reading, which needs no attention meanwhile. */
-    private void request(Grid grid, Moment moment, int top, int end) {
+    private void level(Grid grid, Layout layout, Moment moment, boolean flashes) {
+        Figures.Figure reading = MomentWords.reading(moment);
+        digits(grid, layout.digits(), layout.digitScale(), reading);
+        if (moment.link().isEmpty()) {
+            facts(grid, layout, moment);
+            Bar.draw(grid, layout, moment, symbols);
+        }
+        panel.draw(grid, layout.call(), layout.sentence() - layout.call(), layout.callScale(), moment, flashes);
+        if (MomentWords.alarm(moment).isEmpty()) {
+            grid.write(layout.sentence(), MARGIN, MomentWords.sentence(moment), Grid.Style.STRONG);
+        }
+    }
+
+    /** What the user is asked to do takes the middle of the page; the reading stays below it, and what was asked in full. */
+    private void request(Grid grid, Moment moment, boolean flashes, int top, int end) {
         String text = MomentWords.sentence(moment);
         List<String> words = Wrapped.text(text, grid.width() - 2 * MARGIN);
         boolean roomy = end - top >= ROWS_FOR_WORDS_BELOW;
-        int readingRow = end - 1 - (roomy ? words.size() : 0);
-        board.draw(grid, top, readingRow - top, MARGIN, text);
-        String reading = MomentWords.reading(moment) + "  " + arrow(moment) + " " + MomentWords.trend(moment);
-        grid.write(readingRow, MARGIN, reading, Grid.Style.STRONG);
+        int scale = end - top >= ROWS_FOR_LARGE_READING_BELOW ? 1 : 0;
+        int readingRows = scale == 0 ? 1 : BlockLetters.rows(scale, symbols);
+        int readingRow = end - readingRows - (roomy ? words.size() : 0);
+        board.draw(grid, top, readingRow - top, moment, flashes, roomy);
+        digits(grid, readingRow, scale, MomentWords.reading(moment));
+        trend(grid, readingRow + readingRows - 1, moment);
         for (int i = 0; roomy && i < words.size(); i++) {
-            grid.write(readingRow + 1 + i, MARGIN, words.get(i), Grid.Style.PLAIN);
+            grid.write(readingRow + readingRows + i, MARGIN, words.get(i), Grid.Style.STRONG);
         }
     }
 
@@ -82,17 +105,16 @@ final class Page {
         }
     }
 
-    private void digits(Grid grid, Layout layout, Moment moment) {
-        Figures.Figure figure = MomentWords.reading(moment);
-        int room = layout.digitScale() == 0 ? 0 : (grid.width() - MARGIN) / (layout.digitScale() * BlockLetters.PITCH);
+    private void digits(Grid grid, int row, int scale, Figures.Figure figure) {
+        int room = scale == 0 ? 0 : (grid.width() - MARGIN) / (scale * BlockLetters.PITCH);
         String text = figure.digits().indexOf('.') < 0 ? figure.digits() : cut(figure.digits(), room);
-        if (layout.digitScale() == 0 || text.length() > room) {
-            grid.write(layout.digits(), MARGIN, figure.toString(), Grid.Style.STRONG);
+        if (scale == 0 || text.length() > room) {
+            grid.write(row, MARGIN, figure.toString(), Grid.Style.STRONG);
             return;
         }
-        letters.draw(grid, layout.digits(), MARGIN, text, layout.digitScale(), symbols, Grid.Style.READING);
-        int end = MARGIN + BlockLetters.columns(text, layout.digitScale()) + 1;
-        int bottom = layout.digits() + BlockLetters.rows(layout.digitScale(), symbols) - 1;
+        letters.draw(grid, row, MARGIN, text, scale, symbols, Grid.Style.READING);
+        int end = MARGIN + BlockLetters.columns(text, scale) + 1;
+        int bottom = row + BlockLetters.rows(scale, symbols) - 1;
         grid.write(bottom, end, figure.unit(), Grid.Style.STRONG);
     }
 
@@ -102,47 +124,30 @@ final class Page {
 
     private void facts(Grid grid, Layout layout, Moment moment) {
         String facts = MomentWords.facts(moment);
+        int room = grid.width() - 2 * MARGIN - trend(moment).length() - MARGIN;
         grid.write(layout.facts(), MARGIN, facts, Grid.Style.PLAIN);
-        String trend = arrow(moment) + " " + MomentWords.trend(moment);
-        int column = grid.width() - MARGIN - trend.length();
-        if (layout.callScale() > 0 && column > facts.length() + 2 * MARGIN) {
-            grid.write(layout.facts(), column, trend, Grid.Style.STRONG);
+        if (facts.length() <= room) {
+            trend(grid, layout.facts(), moment);
+        } else if (layout.digitScale() == 0) {
+            trend(grid, layout.digits(), moment);
         }
     }
 
-    private void call(Grid grid, Layout layout, Moment moment) {
-        boolean alarm = !MomentWords.alarm(moment).isEmpty();
-        Grid.Style style = alarm ? Grid.Style.ALERT : Grid.Style.STRONG;
-        String call = MomentWords.word(moment);
-        int rows = layout.sentence() - layout.call();
-        for (int row = 0; alarm && row < rows; row++) {
-            grid.fill(layout.call() + row, style);
-        }
-        int room = grid.width() - 2 * MARGIN;
-        String withArrow = blockArrow(moment) + " " + call;
-        String line = alarm || BlockLetters.columns(withArrow, 1) > room ? call : withArrow;
-        int scale = layout.callScale();
-        while (scale > 0 && BlockLetters.columns(line, scale) > room) {
-            scale--;
-        }
-        if (scale > 0) {
-            letters.draw(grid, layout.call(), MARGIN, line, scale, symbols, style);
-        } else {
-            String words = arrow(moment) + " " + MomentWords.trend(moment) + "   " + call;
-            grid.write(layout.call(), MARGIN, words, style);
-        }
+    /** Which way the reading goes has a small place of its own: it is no order to the hand. */
+    private void trend(Grid grid, int row, Moment moment) {
+        String trend = trend(moment);
+        grid.write(row, grid.width() - MARGIN - trend.length(), trend, Grid.Style.PLAIN);
     }
 
-    private char arrow(Moment moment) {
-        return switch (moment.level().trend()) {
+    private String trend(Moment moment) {
+        if (!MomentWords.alarm(moment).isEmpty()) {
+            return "";
+        }
+        char arrow = switch (moment.level().trend()) {
             case RISING -> symbols.up();
             case FALLING -> symbols.down();
             case STEADY -> symbols.level();
         };
-    }
-
-    private static char blockArrow(Moment moment) {
-        Trend trend = moment.level().trend();
-        return trend == Trend.RISING ? '^' : trend == Trend.FALLING ? 'v' : '=';
+        return arrow + " " + MomentWords.trend(moment);
     }
 }

@@ -17,8 +17,8 @@ import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * Lines for a screen reader: what changes, as one short sentence each, and while something is turned every
- * {@value #EVERY_MILLIS} ms of reading time how far the reading is from the best. A verdict that keeps changing, as hum or a bad
+ * Lines for a screen reader: what changes, as one short sentence each, and while something is turned, at
+ * most every {@value #EVERY_MILLIS} ms of reading time, how far the reading is from the best, where that has changed since it was said. A verdict that keeps changing, as hum or a bad
  * contact makes it, is said at most so often, and less and less. Nothing is drawn. One thread at a time.
  */
 public final class PlainLines implements RecordSink {
@@ -30,6 +30,7 @@ public final class PlainLines implements RecordSink {
 
     private final PrintStream out;
     private final MomentKeeper keeper = new MomentKeeper();
+    private final ToldWay way = new ToldWay();
     private final Calm calm = new Calm(EVERY_NANOS);
     private Act saidAct = Act.WAIT;
     private long saidAtNanos;
@@ -59,7 +60,7 @@ public final class PlainLines implements RecordSink {
         if (record instanceof Adjuster) {
             calm.forget();
         }
-        Act act = keeper.moment().act();
+        Act act = keeper.moment().verdict().act();
         if (record.manner() == Manner.VERDICT) {
             verdict(record.tNanos(), act, sentence);
         } else if (isDue(record)) {
@@ -93,17 +94,19 @@ public final class PlainLines implements RecordSink {
     /** What was not said when it was decided is said when it still holds after the pause. */
     private void reading(ReadingTaken taken) {
         Moment moment = keeper.moment();
-        Act act = moment.act();
+        Act act = moment.verdict().act();
         boolean turning =
                 moment.level().trend() != Trend.STEADY && moment.level().hasBest();
         boolean said = act != saidAct && verdict(taken.tNanos(), act, MomentWords.verdict(moment));
-        if (!said && turning && taken.tNanos() - saidAtNanos >= EVERY_NANOS) {
+        if (!said && turning && taken.tNanos() - saidAtNanos >= EVERY_NANOS && way.isNews(moment)) {
             say(taken.tNanos(), MomentWords.distance(moment) + ", " + MomentWords.trend(moment));
+            way.told(moment);
         }
     }
 
     private void say(long tNanos, String line) {
         saidAtNanos = tNanos;
+        way.forget();
         out.println(SafeText.line(line));
         out.flush();
     }

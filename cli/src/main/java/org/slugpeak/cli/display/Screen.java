@@ -28,6 +28,10 @@ public final class Screen implements RecordSink, AutoCloseable {
     static final int REDRAWS_PER_SECOND = 30;
 
     private static final long TOLD_NANOS = 10_000_000_000L;
+
+    /** Long enough to be seen in the corner of an eye; one at a time is far from the three a second that may harm (WCAG 2.2, 2.3.1). */
+    private static final long FLASH_NANOS = 400_000_000L;
+
     private static final long CLOSING_MILLIS = 1000;
 
     private final Terminal terminal;
@@ -40,6 +44,9 @@ public final class Screen implements RecordSink, AutoCloseable {
     private Aside aside = Aside.NONE;
     private final Ticker ticker;
     private long toldUntilNanos;
+    private long flashUntilNanos;
+    private long calls;
+    private volatile boolean paused;
     private Optional<Drawn> drawn = Optional.empty();
 
     /** What the window shows now. */
@@ -60,38 +67,69 @@ public final class Screen implements RecordSink, AutoCloseable {
      * @param console the user's terminal; stays the caller's to close, after this screen
      * @param bindings which key asks for what, for the key map on the screen
      * @param useful the actions that the command sees to
+     * @param ascii whether to do without block characters
      */
-    public Screen(Console console, KeyBindings bindings, Set<KeyAction> useful) {
-        this(console.terminal(), bindings.phrases(useful), Ticker.system());
+    public Screen(Console console, KeyBindings bindings, Set<KeyAction> useful, boolean ascii) {
+        this(console.terminal(), bindings.hints(useful), ascii, Ticker.system());
         begin();
     }
 
-    Screen(Terminal terminal, List<String> keyPhrases, Ticker ticker) {
-        this(terminal, look -> Sheet.ofSession(new Page(look.symbols(), keyPhrases)), ticker);
+    Screen(Terminal terminal, List<KeyHint> keys, boolean ascii, Ticker ticker) {
+        this(terminal, look -> Sheet.ofSession(new Page(look.symbols(), keys)), ascii, ticker);
     }
 
     /** A screen for a response curve; the rest as above. */
     static Screen ofCurve(Console console, KeyBindings bindings, Set<KeyAction> useful, boolean byHand) {
-        List<String> phrases = bindings.phrases(useful);
+        List<KeyHint> keys = bindings.hints(useful);
         Screen screen = new Screen(
                 console.terminal(),
-                look -> Sheet.ofCurve(new CurvePage(look.symbols(), phrases), byHand),
+                look -> Sheet.ofCurve(new CurvePage(look.symbols(), keys), byHand),
+                false,
                 Ticker.system());
         screen.begin();
         return screen;
     }
 
     private void begin() {
-        terminal.puts(Capability.enter_ca_mode);
-        terminal.puts(Capability.cursor_invisible);
+        enter();
         painter.start();
     }
 
-    private Screen(Terminal terminal, Function<Look, Sheet> sheets, Ticker ticker) {
+    private void enter() {
+        terminal.puts(Capability.enter_ca_mode);
+        terminal.puts(Capability.cursor_invisible);
+    }
+
+    private void leave() {
+        terminal.puts(Capability.cursor_normal);
+        terminal.puts(Capability.exit_ca_mode);
+        terminal.flush();
+    }
+
+    /** Gives the terminal back for a while. */
+    synchronized void pause() {
+        paused = true;
+        leave();
+    }
+
+    /** Takes the terminal over again, and draws all of it. */
+    synchronized void resume() {
+        enter();
+        drawn = Optional.empty();
+        paused = false;
+    }
+
+    /** Tells of all keys, or of the session again. */
+    synchronized void toggleKeys() {
+        aside = aside.withKeys(!aside.keys());
+    }
+
+    private Screen(Terminal terminal, Function<Look, Sheet> sheets, boolean ascii, Ticker ticker) {
         this.ticker = ticker;
         toldUntilNanos = ticker.nowNanos();
+        flashUntilNanos = toldUntilNanos;
         this.terminal = terminal;
-        look = Look.of(terminal, System.getenv());
+        look = Look.of(terminal, System.getenv(), ascii);
         sheet = sheets.apply(look);
         display = new Display(terminal, true);
         painter = new Thread(this::paint, "screen");
@@ -139,19 +177,31 @@ public final class Screen implements RecordSink, AutoCloseable {
     void redraw() {
         Sheet.Sight sight = sheet.sight();
         Sized size = terminal.getSize();
-        Aside beside = aside();
+        Aside beside = aside(sight.calls());
         boolean visible = size.getColumns() > 0 && size.getRows() > 0;
+        if (visible) {
+            drawNews(sight, beside, size);
+        }
+    }
+
+    private synchronized void drawNews(Sheet.Sight sight, Aside beside, Sized size) {
         boolean stands =
                 drawn.map(it -> it.fills(size) && it.shows(sight, beside)).orElse(false);
-        if (visible && !stands) {
+        if (!stands && !paused) {
             draw(sight, beside, size);
         }
     }
 
-    private synchronized Aside aside() {
-        if (ticker.nowNanos() - toldUntilNanos > 0) {
+    private synchronized Aside aside(long newCalls) {
+        long nowNanos = ticker.nowNanos();
+        if (nowNanos - toldUntilNanos > 0) {
             aside = aside.withTold("");
         }
+        if (newCalls > calls) {
+            calls = newCalls;
+            flashUntilNanos = nowNanos + FLASH_NANOS;
+        }
+        aside = aside.withFlash(nowNanos - flashUntilNanos < 0);
         return aside;
     }
 
@@ -190,8 +240,6 @@ public final class Screen implements RecordSink, AutoCloseable {
         } catch (InterruptedException stop) {
             Thread.currentThread().interrupt();
         }
-        terminal.puts(Capability.cursor_normal);
-        terminal.puts(Capability.exit_ca_mode);
-        terminal.flush();
+        leave();
     }
 }

@@ -1,6 +1,8 @@
 package org.slugpeak.cli.display;
 
 import java.util.function.Supplier;
+import org.slugpeak.cli.moment.Call;
+import org.slugpeak.cli.moment.Called;
 import org.slugpeak.cli.moment.CurveMoment;
 import org.slugpeak.cli.moment.CurveMomentKeeper;
 import org.slugpeak.cli.moment.Moment;
@@ -14,6 +16,9 @@ interface Sheet extends RecordSink {
     /** Everything that can be seen at one moment; two that are equal look the same. */
     interface Sight {
         Grid draw(Aside beside, int width, int height);
+
+        /** How many times attention was called for so far. */
+        long calls();
     }
 
     /** As it is now; immutable. */
@@ -51,6 +56,14 @@ interface Sheet extends RecordSink {
         public Grid draw(Aside beside, int width, int height) {
             return page.draw(moment, beside, width, height);
         }
+
+        @Override
+        public long calls() {
+            return moment.called()
+                    .filter(it -> it.call() != Call.BEGIN)
+                    .map(Called::number)
+                    .orElse(0L);
+        }
     }
 
     /** A moment of a curve on its page. */
@@ -58,6 +71,11 @@ interface Sheet extends RecordSink {
         @Override
         public Grid draw(Aside beside, int width, int height) {
             return page.draw(moment, beside, width, height);
+        }
+
+        @Override
+        public long calls() {
+            return 0;
         }
     }
 }

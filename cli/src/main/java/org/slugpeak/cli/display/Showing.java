@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
@@ -23,6 +24,7 @@ public final class Showing implements RecordSink, AutoCloseable {
     private final Queue<String> toldOnScreen = new ConcurrentLinkedQueue<>();
     private final TurningSpeed speed = new TurningSpeed();
     private Optional<TerminalLife> life = Optional.empty();
+    private List<KeyHint> hints = List.of();
 
     private Showing(RecordSink sink, Keys keys, Optional<Console> console, Optional<Screen> screen, PrintStream err) {
         this.sink = sink;
@@ -50,15 +52,31 @@ public final class Showing implements RecordSink, AutoCloseable {
         if (!plain && console.isPresent() && console.get().canDraw()) {
             return onScreen(console.get(), Screen.ofCurve(console.get(), bindings, useful, byHand), keys, err);
         }
-        return inLines(lines, console, keys, err);
+        return inLines(lines, console, keys, err).withKeys(bindings.hints(useful));
     }
 
     static Showing onScreen(Console console, Screen screen, Keys keys, PrintStream err) {
+        console.onSuspending(screen::pause, screen::resume);
         return new Showing(screen, keys, Optional.of(console), Optional.of(screen), err);
     }
 
     static Showing inLines(RecordSink lines, Optional<Console> console, Keys keys, PrintStream err) {
         return new Showing(lines, keys, console, Optional.empty(), err);
+    }
+
+    /** The keys that are of use, for who asks. */
+    Showing withKeys(List<KeyHint> keysOfUse) {
+        hints = List.copyOf(keysOfUse);
+        return this;
+    }
+
+    /** Tells what every key does: on the screen until it is asked again, or else in lines. */
+    public void tellKeys() {
+        if (screen.isPresent()) {
+            screen.get().toggleKeys();
+        } else {
+            hints.forEach(hint -> tell(hint.explained()));
+        }
     }
 
     /** Lines that end with the terminal they are written to, though no keys are read from it. */

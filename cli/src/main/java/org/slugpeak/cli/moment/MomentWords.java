@@ -76,16 +76,14 @@ public final class MomentWords {
     }
 
     /**
-     * What is asked for; else the verdict.
+     * What is wrong; else what is asked for; else the verdict.
      *
      * @param moment as it is
      * @return one line
      */
     public static String sentence(Moment moment) {
-        if (moment.toDo().isPresent()) {
-            return moment.toDo().get().text();
-        }
-        return verdict(moment);
+        String alarm = alarm(moment);
+        return alarm.isEmpty() ? moment.toDo().map(ToDo::text).orElseGet(() -> verdict(moment)) : alarm;
     }
 
     /**

@@ -19,6 +19,8 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
     public enum Stays {
         /** A record tells that it was done, or is no longer wanted. */
         UNTIL_ANSWERED(Act.DO),
+        /** The work goes on when the person says so. */
+        UNTIL_SET_UP(Act.DO),
         /** The reading tells by itself whether it was done. */
         FOR_A_WHILE(Act.DO),
         /** It is done as soon as somebody turns. */
@@ -53,7 +55,7 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
 
     /** Whether it outlasts what the finder says after it. */
     boolean outlastsVerdicts() {
-        return stays == Stays.UNTIL_ANSWERED || stays == Stays.UNTIL_LET_GO;
+        return stays != Stays.FOR_A_WHILE && stays != Stays.UNTIL_TURNED;
     }
 
     /** Whether it is still to be shown when a reading comes. */
@@ -62,7 +64,7 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
         return switch (stays) {
             case FOR_A_WHILE -> age < WHILE_NANOS;
             case UNTIL_TURNED -> age < READ_NANOS || trend == Trend.STEADY;
-            case UNTIL_ANSWERED, UNTIL_LET_GO -> true;
+            case UNTIL_ANSWERED, UNTIL_SET_UP, UNTIL_LET_GO -> true;
         };
     }
 
@@ -101,12 +103,12 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
 
         @Override
         public Stays setUp(Request.SetUp it) {
-            return Stays.UNTIL_ANSWERED;
+            return Stays.UNTIL_SET_UP;
         }
 
         @Override
         public Stays undamp(Request.Undamp it) {
-            return Stays.UNTIL_ANSWERED;
+            return Stays.UNTIL_SET_UP;
         }
 
         @Override

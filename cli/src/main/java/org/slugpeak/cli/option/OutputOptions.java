@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.cue.CueOptions;
 import org.slugpeak.cli.display.DisplayOptions;
@@ -20,6 +21,8 @@ import org.slugpeak.cli.run.Notices;
 import org.slugpeak.cli.run.Prompt;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.ShowingOutput;
+import org.slugpeak.cli.run.VoiceOutput;
+import org.slugpeak.cli.voice.SystemVoice;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -32,6 +35,14 @@ public final class OutputOptions {
     @Option(names = "--log", paramLabel = "FILE")
     private Optional<Path> log = Optional.empty();
 
+    @Option(names = "--speak")
+    private boolean speak;
+
+    private Optional<SystemVoice> voice = Optional.empty();
+
+    /** Who tells of the voice's troubles: standard error, until there is a screen. */
+    private Consumer<String> teller = System.err::println;
+
     @Mixin
     private DisplayOptions display = new DisplayOptions();
 
@@ -41,6 +52,14 @@ public final class OutputOptions {
     /** Whether standard output belongs to records for another program. */
     public boolean isJson() {
         return json;
+    }
+
+    /** The voice that was asked for, found when it is asked for first. */
+    public SystemVoice voice() {
+        SystemVoice found =
+                voice.orElseGet(() -> speak ? SystemVoice.open(words -> teller.accept(words)) : SystemVoice.silent());
+        voice = Optional.of(found);
+        return found;
     }
 
     /** Where the session is kept; empty where it is not. */
@@ -60,11 +79,12 @@ public final class OutputOptions {
         return open(keys, Map.of(), true);
     }
 
-    /** Opens everything that was asked for, for readings of a simulated set with keys of its own. */
-    public List<SessionOutput> openLive(Set<KeyAction> more, Map<KeyAction, Runnable> keys) throws BridgeException {
+    /** Opens everything that was asked for, for readings of a simulated set with keys of its own, and what is told first. */
+    public List<SessionOutput> openLive(Set<KeyAction> more, Map<KeyAction, Runnable> keys, Optional<String> first)
+            throws BridgeException {
         Set<KeyAction> useful = EnumSet.of(KeyAction.AGAIN);
         useful.addAll(more);
-        return open(useful, keys, true);
+        return open(useful, keys, true, first);
     }
 
     /** Opens everything that was asked for, for values that are typed at a prompt. */
@@ -85,10 +105,17 @@ public final class OutputOptions {
      */
     private List<SessionOutput> open(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live)
             throws BridgeException {
+        return open(more, keys, live, Optional.empty());
+    }
+
+    private List<SessionOutput> open(
+            Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live, Optional<String> first)
+            throws BridgeException {
         return opened(outputs -> {
             Showing showing = display.open(StandardOutput.text(), System.err, json, useful(more, keys, live));
             ShowingOutput shown = new ShowingOutput(showing);
             keys.forEach(shown::onKey);
+            first.ifPresent(showing::tell);
             show(outputs, showing, shown, live);
         });
     }
@@ -124,8 +151,14 @@ public final class OutputOptions {
 
     private void show(List<SessionOutput> outputs, Showing showing, ShowingOutput shown, boolean live)
             throws BridgeException {
+        teller = showing::tell;
         outputs.add(shown);
-        outputs.add(hear(showing, shown, live));
+        CueOutput heard = hear(showing, shown, live);
+        outputs.add(heard);
+        if (speak) {
+            boolean withTone = live && cueOptions.isHeard();
+            outputs.add(new VoiceOutput(voice(), voice().ofSession(withTone, heard::giveWay)));
+        }
         if (!showing.isScreen() && !display.isPlain()) {
             outputs.add(new Notices(System.err));
         }

@@ -37,6 +37,15 @@ public final class CueOutput implements SessionOutput {
         shown.onKey(KeyAction.SOFTER, cue::softer);
     }
 
+    /**
+     * Is silent while something is spoken.
+     *
+     * @param speaks whether it is being spoken now
+     */
+    public void giveWay(boolean speaks) {
+        cue.giveWay(speaks);
+    }
+
     @Override
     public void take(SessionRecord record) {
         cue.take(record);

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.Obvious;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
@@ -24,6 +26,7 @@ public final class ShowingOutput implements SessionOutput {
     private final List<SessionRecord> held = new ArrayList<>();
     private final Map<KeyAction, Runnable> extra = new EnumMap<>(KeyAction.class);
     private final LevelKeys levelKeys = new LevelKeys();
+    private final MomentKeeper keeper = new MomentKeeper();
     private int marks;
 
     /**
@@ -37,7 +40,7 @@ public final class ShowingOutput implements SessionOutput {
 
     /** The keys that every session sees to. */
     public static final Set<KeyAction> USUAL_KEYS =
-            Set.of(KeyAction.MARK, KeyAction.NEXT, KeyAction.SKIP, KeyAction.QUIT);
+            Set.of(KeyAction.GO, KeyAction.MARK, KeyAction.NEXT, KeyAction.SKIP, KeyAction.KEYS, KeyAction.QUIT);
 
     /** The keys that every session on a real set sees to: the level checks. */
     public static final Set<KeyAction> LEVEL_KEYS = Set.of(
@@ -62,6 +65,7 @@ public final class ShowingOutput implements SessionOutput {
     @Override
     public void take(SessionRecord record) {
         held.add(record);
+        keeper.take(record);
     }
 
     @Override
@@ -87,6 +91,7 @@ public final class ShowingOutput implements SessionOutput {
             return;
         }
         switch (action) {
+            case GO -> Obvious.next(keeper.moment()).ifPresent(obvious -> serve(obvious, control));
             case MARK -> control.note(AskPhrase.MARK.of(++marks));
             case NEXT -> control.nextAdjuster();
             case AGAIN -> control.sameAdjuster();

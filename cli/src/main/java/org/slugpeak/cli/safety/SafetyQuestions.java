@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.cli.display.Console;
+import org.slugpeak.cli.display.Wrapped;
 import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.SafetyWords;
 import org.slugpeak.core.plan.Chassis;
@@ -36,43 +38,55 @@ public final class SafetyQuestions {
             Chassis.UNKNOWN);
 
     private final BufferedReader in;
-    private final PrintWriter out;
+    /** No word of a question is broken at the edge of a window of the usual width. */
+    private static final int COLUMNS = 79;
 
-    SafetyQuestions(BufferedReader in, PrintWriter out) {
+    private final PrintWriter out;
+    private final Consumer<String> voice;
+
+    SafetyQuestions(BufferedReader in, PrintWriter out, Consumer<String> voice) {
+        this.voice = voice;
         this.in = in;
         this.out = out;
     }
 
-    /** Empty where nobody sits at a terminal. */
-    public static Optional<SafetyQuestions> atTerminal() {
+    /**
+     * Empty where nobody sits at a terminal.
+     *
+     * @param voice speaks each question, too
+     */
+    public static Optional<SafetyQuestions> atTerminal(Consumer<String> voice) {
         if (!Console.isDialogue()) {
             return Optional.empty();
         }
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
-        return Optional.of(new SafetyQuestions(in, new PrintWriter(System.err, true, Charset.defaultCharset())));
+        return Optional.of(new SafetyQuestions(in, new PrintWriter(System.err, true, Charset.defaultCharset()), voice));
     }
 
     /** The lines for the record; refused where danger remains and the user gives no reason to go on. */
     List<String> ask() throws BadConfiguration {
         out.println(AskPhrase.FOUR_QUESTIONS.of());
         SafetyAnswers answers = new SafetyAnswers(
-                ask(AskPhrase.CHASSIS, CHASSIS),
-                ask(AskPhrase.ISOLATED, YES_NO),
-                ask(AskPhrase.EARTHED, YES_NO),
-                ask(AskPhrase.BLOCKING, YES_NO));
+                ask(AskPhrase.FOUR_QUESTIONS.of() + " ", AskPhrase.CHASSIS, CHASSIS),
+                ask("", AskPhrase.ISOLATED, YES_NO),
+                ask("", AskPhrase.EARTHED, YES_NO),
+                ask("", AskPhrase.BLOCKING, YES_NO));
         if (answers.dangers().isEmpty()) {
             return lines(answers, Optional.empty());
         }
-        SafetyWords.dangers(answers).forEach(danger -> out.println(AskPhrase.DANGER.of(danger)));
-        String reason = line(AskPhrase.GO_ON);
+        List<String> dangers = SafetyWords.dangers(answers).stream()
+                .map(danger -> AskPhrase.DANGER.of(danger))
+                .toList();
+        dangers.forEach(out::println);
+        String reason = line(String.join("; ", dangers) + "; ", AskPhrase.GO_ON);
         if (reason.isEmpty()) {
             throw new BadConfiguration("not begun: " + String.join("; ", SafetyWords.dangers(answers)));
         }
         return lines(answers, Optional.of(reason));
     }
 
-    private <T> T ask(AskPhrase question, Map<String, T> choices) throws BadConfiguration {
-        for (String said = line(question); ; said = line(question)) {
+    private <T> T ask(String heardFirst, AskPhrase question, Map<String, T> choices) throws BadConfiguration {
+        for (String said = line(heardFirst, question); ; said = line("", question)) {
             Optional<T> choice = Optional.ofNullable(choices.get(said.toLowerCase(Locale.ROOT)));
             if (choice.isPresent()) {
                 return choice.get();
@@ -80,8 +94,9 @@ public final class SafetyQuestions {
         }
     }
 
-    private String line(AskPhrase question) throws BadConfiguration {
-        out.print(question.of());
+    private String line(String heardFirst, AskPhrase question) throws BadConfiguration {
+        voice.accept(heardFirst + question.of());
+        out.print(String.join(System.lineSeparator(), Wrapped.text(question.of(), COLUMNS)) + " ");
         out.flush();
         try {
             String line = in.readLine();

@@ -31,7 +31,8 @@ public enum AskPhrase implements Saying {
     NO_RECORD,
     RESUME,
     THROUGH_ALREADY,
-    OUTCOME;
+    OUTCOME,
+    YOUR_HAND;
 
     @Override
     public String kind() {

@@ -13,6 +13,7 @@ public sealed interface Saying
                 EndPhrase,
                 EventPhrase,
                 FormulaPhrase,
+                KeyPhrase,
                 Phrase,
                 ReportFact,
                 ReportPhrase,
@@ -21,7 +22,8 @@ public sealed interface Saying
                 ScreenPhrase,
                 SeekPhrase,
                 SourcePhrase,
-                SuperhetPhrase {
+                SuperhetPhrase,
+                VoicePhrase {
 
     /**
      * What its key begins with.

@@ -24,8 +24,8 @@ import org.slugpeak.core.session.SessionRecord;
 
 class CurvePageTest {
 
-    private static final List<String> KEYS = KeyBindings.usual()
-            .phrases(EnumSet.of(KeyAction.NEXT, KeyAction.DONE, KeyAction.PREVIOUS, KeyAction.SKIP, KeyAction.QUIT));
+    private static final List<KeyHint> KEYS = KeyBindings.usual()
+            .hints(EnumSet.of(KeyAction.NEXT, KeyAction.DONE, KeyAction.PREVIOUS, KeyAction.SKIP, KeyAction.QUIT));
 
     private final CurvePage page = new CurvePage(Symbols.BLOCKS, KEYS);
 

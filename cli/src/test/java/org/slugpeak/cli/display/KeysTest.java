@@ -1,6 +1,7 @@
 package org.slugpeak.cli.display;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -26,6 +27,12 @@ class KeysTest {
         return keys;
     }
 
+    private static List<String> phrases(KeyBindings bindings, KeyAction... useful) {
+        return bindings.hints(EnumSet.copyOf(List.of(useful))).stream()
+                .map(KeyHint::phrase)
+                .toList();
+    }
+
     @Nested
     class WhatATerminalSends {
 
@@ -47,6 +54,16 @@ class KeysTest {
             "'\u001bOP',f1",
             "'\u001b[15~',f5",
             "'\u001b[24~',f12",
+            "'\u001b[[A',f1",
+            "'\u001b[1;2P',f13",
+            "'\u001b[25~',f13",
+            "'\u001b[15;2~',f17",
+            "'\u001b[34~',f20",
+            "'\u001b[24;2~',f24",
+            "'\u001b[<0;12;3M',mouse1",
+            "'\u001b[<2;12;3M',mouse3",
+            "'\u001b[<64;1;1M',mouse4",
+            "'\u001b[<128;1;1M',mouse8",
             "'\u001b',escape"
         })
         void isAKeyWithAName(String sent, String name) {
@@ -75,6 +92,20 @@ class KeysTest {
         void anUnknownSequenceIsNoKey() {
             assertEquals(List.of(), decode("\u001b[1;5A\u001b[200~"));
         }
+
+        @ParameterizedTest
+        @ValueSource(
+                strings = {
+                    "\u001br",
+                    "\u001b]11;rgb:0000/1111/2222\u0007",
+                    "\u001bP1$r0m\u001b\\",
+                    "\u001b[[Q",
+                    "\u001b[<0;12;3m",
+                    "\u001b[<35;12;3M"
+                })
+        void whatATerminalSaysByItselfIsNoKeyEither(String sent) {
+            assertEquals(List.of(), decode(sent));
+        }
     }
 
     @Nested
@@ -84,14 +115,16 @@ class KeysTest {
         void isShownAsKeyAndWord() {
             assertEquals(
                     List.of("r next", "space mark", "q quit"),
-                    KeyBindings.usual().phrases(EnumSet.of(KeyAction.QUIT, KeyAction.NEXT, KeyAction.MARK)));
+                    phrases(KeyBindings.usual(), KeyAction.QUIT, KeyAction.NEXT, KeyAction.MARK));
         }
 
         @ParameterizedTest
         @CsvSource({
             "r,NEXT",
             "n,NEXT",
-            "enter,NEXT",
+            "enter,GO",
+            "f13,GO",
+            "?,KEYS",
             "pagedown,NEXT",
             "b,AGAIN",
             "pageup,AGAIN",
@@ -113,18 +146,35 @@ class KeysTest {
 
         @Test
         void canBeAPedalThatPosesAsAKey() throws Refused {
-            KeyBindings bindings = KeyBindings.usual().with(KeyBinding.parse("next=f12,b"));
+            KeyBindings bindings = KeyBindings.usual().with(List.of(KeyBinding.parse("next=f12,b")));
             assertEquals(Optional.of(KeyAction.NEXT), bindings.action("f12"));
             assertEquals(Optional.of(KeyAction.NEXT), bindings.action("b"));
             assertEquals(Optional.empty(), bindings.action("n"), "the usual key is given up");
-            assertTrue(bindings.phrases(EnumSet.of(KeyAction.NEXT)).contains("f12 next"));
+            assertTrue(phrases(bindings, KeyAction.NEXT).contains("f12 next"));
         }
 
         @Test
         void isTakenFromAnotherAction() throws Refused {
-            KeyBindings bindings = KeyBindings.usual().with(KeyBinding.parse("mark=q"));
+            KeyBindings bindings = KeyBindings.usual().with(List.of(KeyBinding.parse("mark=q")));
             assertEquals(Optional.of(KeyAction.MARK), bindings.action("q"));
-            assertEquals(List.of("q mark"), bindings.phrases(EnumSet.of(KeyAction.MARK, KeyAction.QUIT)));
+            assertEquals(List.of("q mark"), phrases(bindings, KeyAction.MARK, KeyAction.QUIT));
+        }
+
+        @Test
+        void isRefusedWhereItWouldMeanTwoThings() throws Refused {
+            List<KeyBinding> both = List.of(KeyBinding.parse("next=f13"), KeyBinding.parse("mark=f13,space"));
+            Refused refused =
+                    assertThrows(Refused.class, () -> KeyBindings.usual().with(both));
+            assertEquals(
+                    "the key f13 cannot mean both next and mark: choose another for one of them", refused.reason());
+        }
+
+        @Test
+        void mayBeAButtonOfTheMouseWhichIsTakenOnlyThen() throws Refused {
+            KeyBindings bindings = KeyBindings.usual().with(List.of(KeyBinding.parse("go=mouse1")));
+            assertEquals(Optional.of(KeyAction.GO), bindings.action("mouse1"));
+            assertTrue(bindings.useMouse());
+            assertFalse(KeyBindings.usual().useMouse());
         }
 
         @ParameterizedTest

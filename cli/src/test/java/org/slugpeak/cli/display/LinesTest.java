@@ -79,19 +79,32 @@ class LinesTest {
         private final RecordSink lines = new PlainLines(out);
 
         @Test
-        void whileTurningTheDistanceComesEveryOneAndAHalfSeconds() {
+        void whileTurningTheDistanceIsSaidOnceUntilItIsAnother() {
             lines.take(Sessions.start(Seek.PEAK));
-            for (int i = 0; i <= 100; i++) {
-                lines.take(reading(i * 0.05, 0.5, 1.0, Trend.FALLING));
+            for (int i = 0; i <= 200; i++) {
+                lines.take(reading(i * 0.05, i < 100 ? 0.5 : 0.25, 1.0, Trend.FALLING));
             }
             List<String> said = said();
-            assertEquals(
-                    3,
-                    said.stream()
-                            .filter("6.02 dB below best, falling: further"::equals)
-                            .count());
             assertEquals("turn slowly, looking for the peak", said.get(1));
-            assertEquals(5, said.size());
+            assertEquals(
+                    List.of("6.02 dB below best, falling: further", "12.04 dB below best, falling: further"),
+                    said.subList(2, said.size()));
+        }
+
+        @Test
+        void aClimbIsSaidOnceAndNoiseIsNotSaidAtAll() {
+            lines.take(Sessions.start(Seek.PEAK));
+            for (int i = 0; i <= 400; i++) {
+                double value = 0.5 + 0.001 * i;
+                lines.take(reading(i * 0.05, value, value, Trend.RISING));
+            }
+            for (int i = 0; i <= 400; i++) {
+                boolean up = i / 40 % 2 == 0;
+                lines.take(reading(20 + i * 0.05, up ? 0.9 : 0.895, 0.9, up ? Trend.RISING : Trend.FALLING));
+            }
+            assertEquals(
+                    1, said().stream().filter(line -> line.endsWith("closer")).count(), said().toString());
+            assertEquals(3, said().size(), said().toString());
         }
 
         @Test

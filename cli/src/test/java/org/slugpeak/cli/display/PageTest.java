@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.slugpeak.cli.moment.Act;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.words.RecordSentences;
@@ -45,8 +47,8 @@ class PageTest {
 
     private static final RecordSentences WORDS = new RecordSentences();
 
-    private static final List<String> KEYS = KeyBindings.usual()
-            .phrases(EnumSet.of(
+    private static final List<KeyHint> KEYS = KeyBindings.usual()
+            .hints(EnumSet.of(
                     KeyAction.MARK,
                     KeyAction.NEXT,
                     KeyAction.AGAIN,
@@ -75,19 +77,28 @@ class PageTest {
 
     private String text(Moment moment, int width, int height) {
         return String.join(
-                "\n", page.draw(moment, new Aside("sound 5", ""), width, height).lines());
+                "\n",
+                page.draw(moment, Aside.NONE.withStatus("sound 5"), width, height)
+                        .lines());
     }
 
     @ParameterizedTest
-    @CsvSource({"40,12,1,0", "60,18,1,1", "80,24,2,1", "100,30,2,1", "120,40,3,2", "160,50,4,2", "200,60,5,3"})
-    void readingAndVerdictGrowWithTheWindow(int width, int height, int digitScale, int callScale) {
+    @CsvSource({
+        "40,12,0,1,BACK",
+        "60,18,1,1,BACK 0.6",
+        "80,24,2,1,BACK 0.6",
+        "100,30,2,1,BACK 0.6",
+        "120,40,3,2,BACK 0.6",
+        "160,50,4,2,BACK 0.6",
+        "200,60,5,3,BACK 0.6"
+    })
+    void readingAndVerdictGrowWithTheWindow(int width, int height, int digitScale, int callScale, String word) {
         Grid grid = page.draw(past(), Aside.NONE, width, height);
-        assertTrue(BlockText.stands(grid, "0.812", digitScale), () -> String.join("\n", grid.lines()));
-        if (callScale > 0) {
-            assertTrue(BlockText.stands(grid, "BACK 0.6", callScale), () -> String.join("\n", grid.lines()));
-        } else {
-            assertTrue(String.join("\n", grid.lines()).contains("BACK 0.6"));
-        }
+        Supplier<String> drawn = () -> String.join("\n", grid.lines());
+        assertTrue(digitScale == 0 || BlockText.stands(grid, "0.812", digitScale), drawn);
+        assertTrue(digitScale > 0 || drawn.get().contains("0.812 V"), drawn);
+        assertTrue(BlockText.stands(grid, word, callScale), drawn);
+        assertTrue(BlockText.stands(grid, String.valueOf(Signs.shape(Act.BACK)), callScale), drawn);
     }
 
     @ParameterizedTest
@@ -110,7 +121,7 @@ class PageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"40,12,1", "80,24,2", "200,60,5"})
+    @CsvSource({"60,18,1", "80,24,2", "200,60,5"})
     void aSourceThatFellSilentNeverLeavesAnOldNumberLookingLive(int width, int height, int digitScale) {
         Link silent =
                 new Link.Changed(Sessions.seconds(3), Link.State.STALE, new LinkDetail.Told("no reading for 2.0 s"));
@@ -204,7 +215,7 @@ class PageTest {
         Request asked = new Request.SetUp(Sessions.seconds(2), knobs);
         Grid grid = page.draw(moment(Seek.PEAK, reading(1, 0.870, 0.870, Trend.RISING), asked), Aside.NONE, 80, 24);
         assertTrue(
-                BlockText.stands(grid, "GENERATOR 455", 1) && BlockText.stands(grid, "KHZ", 1),
+                BlockText.stands(grid, "GENERATOR", 1) && BlockText.stands(grid, "455 KHZ", 1),
                 () -> String.join("\n", grid.lines()));
         String text = String.join("\n", grid.lines()).replaceAll("\\s+", " ");
         assertTrue(text.contains(WORDS.of(asked)), text);
@@ -224,7 +235,7 @@ class PageTest {
     void inASmallWindowAQuestionIsWhole() {
         String move = WORDS.of(new Request.Asked(0, CheckKind.LOADING, 0));
         String text = words(page.draw(asked(CheckKind.LOADING), Aside.NONE, 40, 12));
-        assertTrue(text.contains(move), text);
+        assertTrue(text.replace("?", "").replaceAll(" +", " ").contains(move), text);
         assertTrue(text.contains("q quit"), text);
     }
 
@@ -251,7 +262,7 @@ class PageTest {
 
     @Test
     void theWayOutIsShownHoweverManyKeysThereAre() {
-        Page full = new Page(Symbols.BLOCKS, KeyBindings.usual().phrases(EnumSet.allOf(KeyAction.class)));
+        Page full = new Page(Symbols.BLOCKS, KeyBindings.usual().hints(EnumSet.allOf(KeyAction.class)));
         for (int[] size : new int[][] {{40, 12}, {60, 18}, {80, 24}, {200, 60}}) {
             Grid grid = full.draw(past(), Aside.NONE, size[0], size[1]);
             String text = String.join("\n", grid.lines());
@@ -329,7 +340,7 @@ class PageTest {
         for (int[] size : new int[][] {{40, 12}, {80, 24}, {200, 60}}) {
             String text = String.join(
                     "\n",
-                    ascii.draw(past(), new Aside("sound 5", ""), size[0], size[1])
+                    ascii.draw(past(), Aside.NONE.withStatus("sound 5"), size[0], size[1])
                             .lines());
             assertTrue(text.chars().allMatch(c -> c == '\n' || (c >= ' ' && c < 127)), text);
             assertTrue(text.contains("past it: back, 0.6 dB"));
@@ -343,7 +354,7 @@ class PageTest {
         for (int i = 0; i < 500; i++) {
             int width = random.nextInt(0, 260);
             int height = random.nextInt(0, 90);
-            Grid grid = page.draw(moment, new Aside("sound 5", ""), width, height);
+            Grid grid = page.draw(moment, Aside.NONE.withStatus("sound 5"), width, height);
             assertEquals(Math.max(1, width), grid.width());
             assertEquals(Math.max(1, height), grid.height());
         }
@@ -361,7 +372,7 @@ class PageTest {
     }
 
     private static Page pageWithRepaired() {
-        return new Page(Symbols.BLOCKS, KeyBindings.usual().phrases(EnumSet.of(KeyAction.REPAIRED, KeyAction.QUIT)));
+        return new Page(Symbols.BLOCKS, KeyBindings.usual().hints(EnumSet.of(KeyAction.REPAIRED, KeyAction.QUIT)));
     }
 
     private static String flat(Page page, Moment moment, int width, int height) {

@@ -27,7 +27,8 @@ import org.slugpeak.core.peak.Trend;
 /** The screen on a terminal that exists in memory only. */
 class ScreenTest {
 
-    private static final List<String> KEYS = List.of("space mark", "q quit");
+    private static final List<KeyHint> KEYS =
+            List.of(new KeyHint(KeyAction.MARK, "space"), new KeyHint(KeyAction.QUIT, "q"));
 
     private final ScreenTerminal window = new ScreenTerminal(80, 24);
     private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
@@ -61,7 +62,7 @@ class ScreenTest {
             }
         };
         terminal.setSize(Size.of(80, 24));
-        screen = new Screen(terminal, KEYS, () -> nowNanos);
+        screen = new Screen(terminal, KEYS, false, () -> nowNanos);
         screen.take(Sessions.start(Seek.PEAK));
     }
 

@@ -98,6 +98,7 @@ final class ArchitectureTest {
                     "org.slugpeak.cli.moment",
                     "org.slugpeak.cli.display",
                     "org.slugpeak.cli.cue",
+                    "org.slugpeak.cli.voice",
                     "org.slugpeak.cli.report")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()

@@ -19,7 +19,7 @@ class OtherLanguageInQuestionsTest {
     void theQuestionsAreAskedInIt() throws BadConfiguration {
         StringWriter shown = new StringWriter();
         BufferedReader in = new BufferedReader(new StringReader("transformer\nyes\nno\nyes\n"));
-        new SafetyQuestions(in, new PrintWriter(shown)).ask();
+        new SafetyQuestions(in, new PrintWriter(shown), spoken -> {}).ask();
         String asked = shown.toString();
         assertTrue(
                 asked.startsWith("Radio mortigas. Kvar demandoj:\nTransformilo? (transformer, live, unknown) "), asked);

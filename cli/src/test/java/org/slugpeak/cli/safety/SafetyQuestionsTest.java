@@ -18,7 +18,7 @@ class SafetyQuestionsTest {
 
     private List<String> answer(String... lines) throws BadConfiguration {
         BufferedReader in = new BufferedReader(new StringReader(String.join("\n", lines) + "\n"));
-        return new SafetyQuestions(in, new PrintWriter(shown)).ask();
+        return new SafetyQuestions(in, new PrintWriter(shown), spoken -> {}).ask();
     }
 
     @Test

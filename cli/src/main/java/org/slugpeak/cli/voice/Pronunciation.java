@@ -1,0 +1,65 @@
+package org.slugpeak.cli.voice;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.slugpeak.cli.moment.Level;
+import org.slugpeak.cli.words.VoicePhrase;
+
+/** Turns what is written into what a voice can say: units in full, and decibels as people count them. All methods are pure. */
+final class Pronunciation {
+
+    private static final Map<String, VoicePhrase> UNITS = Map.of(
+            "dB", VoicePhrase.UNIT_DB,
+            "kHz", VoicePhrase.UNIT_KHZ,
+            "Hz", VoicePhrase.UNIT_HZ,
+            "MHz", VoicePhrase.UNIT_MHZ,
+            "V", VoicePhrase.UNIT_V,
+            "mV", VoicePhrase.UNIT_MV,
+            "kohm", VoicePhrase.UNIT_KOHM,
+            "Mohm", VoicePhrase.UNIT_MOHM,
+            "s", VoicePhrase.UNIT_S);
+
+    /** A unit stands behind a number and a blank. */
+    private static final Pattern UNIT = Pattern.compile("(?<=\\d )(dB|kHz|Hz|MHz|V|mV|kohm|Mohm|s)\\b");
+
+    private static final double TENTH_DB = 0.1;
+
+    private Pronunciation() {}
+
+    static String of(String written) {
+        String said = UNIT.matcher(written).replaceAll(unit -> Matcher.quoteReplacement(spoken(unit.group())));
+        return said.replace("+-", " " + VoicePhrase.PLUS_MINUS.of() + " ")
+                .replace('(', ',')
+                .replace(")", "")
+                .replace(';', '.')
+                .replaceAll(" +", " ");
+    }
+
+    private static String spoken(String unit) {
+        VoicePhrase phrase = UNITS.get(unit);
+        return phrase == null ? unit : phrase.of();
+    }
+
+    /** How far back, in tenths of a decibel below one, else in decibels. */
+    static String back(double distanceDb) {
+        if (!(distanceDb < Level.FARTHEST_DB)) {
+            return VoicePhrase.BACK_FAR.of();
+        }
+        return VoicePhrase.BACK.of(decibels(distanceDb));
+    }
+
+    private static String decibels(double distanceDb) {
+        long tenths = Math.round(distanceDb / TENTH_DB);
+        if (tenths == 0) {
+            return VoicePhrase.LESS_THAN_A_TENTH.of();
+        }
+        if (tenths == 1) {
+            return VoicePhrase.ONE_TENTH.of();
+        }
+        return tenths < 10
+                ? VoicePhrase.TENTHS.of(tenths)
+                : VoicePhrase.DECIBELS.of(String.format(Locale.ROOT, "%.1f", distanceDb));
+    }
+}

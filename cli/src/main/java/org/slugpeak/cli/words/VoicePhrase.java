@@ -1,0 +1,27 @@
+package org.slugpeak.cli.words;
+
+/** What is spoken, and how written units are pronounced. Immutable; any thread may use it. */
+public enum VoicePhrase implements Saying {
+    BACK,
+    BACK_FAR,
+    LESS_THAN_A_TENTH,
+    ONE_TENTH,
+    TENTHS,
+    DECIBELS,
+    NO_VOICE,
+    UNIT_DB,
+    UNIT_KHZ,
+    UNIT_HZ,
+    UNIT_MHZ,
+    UNIT_V,
+    UNIT_MV,
+    UNIT_KOHM,
+    UNIT_MOHM,
+    UNIT_S,
+    PLUS_MINUS;
+
+    @Override
+    public String kind() {
+        return "voice";
+    }
+}
