@@ -78,11 +78,14 @@ public final class PdfPrinter {
                 delete(room);
             }
         } catch (IOException e) {
-            throw failed(page, String.valueOf(e.getMessage()), e);
+            throw new BadInput(
+                    "no PDF (" + browser + ": " + e.getMessage() + "): " + page
+                            + " is there; open it in a browser and print it to a file",
+                    e);
         }
     }
 
-    private void run(Path page, Path printed, Path room) throws IOException, BadInput {
+    private void run(Path page, Path printed, Path room) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 browser.toString(),
                 "--headless",
@@ -104,16 +107,16 @@ public final class PdfPrinter {
                 .start();
         try {
             if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-                throw failed(page, "the browser did not end in " + PATIENCE_SECONDS + " s", null);
+                throw new IOException("the browser did not end in " + PATIENCE_SECONDS + " s");
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw failed(page, "interrupted", e);
+            throw new IOException("interrupted", e);
         } finally {
             process.destroyForcibly();
         }
         if (!Files.exists(printed)) {
-            throw failed(page, "the browser ended with " + process.exitValue() + " and printed nothing", null);
+            throw new IOException("the browser ended with " + process.exitValue() + " and printed nothing");
         }
     }
 
@@ -132,12 +135,5 @@ public final class PdfPrinter {
                 Files.deleteIfExists(each);
             }
         }
-    }
-
-    private BadInput failed(Path page, String why, Exception cause) {
-        return new BadInput(
-                "no PDF (" + browser + ": " + why + "): " + page
-                        + " is there; open it in a browser and print it to a file",
-                cause);
     }
 }
