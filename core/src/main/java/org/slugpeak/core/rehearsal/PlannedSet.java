@@ -64,6 +64,7 @@ public final class PlannedSet implements SetOnBench {
     private double dialHz;
     private boolean on = true;
     private boolean clamped;
+    private GainControl control = CONTROL;
     private long lastNanos;
     private boolean stepped;
     private double controlVolts;
@@ -247,6 +248,15 @@ public final class PlannedSet implements SetOnBench {
         reception.forget();
     }
 
+    /**
+     * Fits another gain control than that of the demonstration set.
+     *
+     * @param newControl acts from the next step on
+     */
+    void fit(GainControl newControl) {
+        control = newControl;
+    }
+
     /** Holds the gain control line, until a step is arranged for that says otherwise. */
     public void clampGainControl() {
         clamped = true;
@@ -300,13 +310,13 @@ public final class PlannedSet implements SetOnBench {
             generator = generator.withFrequency(circuits.fedHz(scene));
         }
         reception.follow(scene, generator.frequencyHz(), dialHz);
-        double gain = isFm() || clamped ? 1 : CONTROL.gain(controlVolts);
+        double gain = isFm() || clamped ? 1 : control.gain(controlVolts);
         double carrier = generator.volts() * reception.gain() * Math.sqrt(2) * GAIN * gain;
         NoiseBand band = band();
         NoisyCarrier shown = scene.point() == MeterPoint.LIMITER_GRID ? grids : rises;
         double rise = shown.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds);
         peakVolts = isFm() ? peaks.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds) : carrier;
-        controlVolts += (CONTROL.targetVolts(rise) - controlVolts) * share(seconds);
+        controlVolts += (control.targetVolts(rise) - controlVolts) * share(seconds);
         Discriminator.Halves halves = reception.halves(carrier, band.outputVolts() * gain);
         pointVolts = on ? Detection.directVolts(scene.point(), rise, peakVolts, halves, limits) : 0;
         slowVolts += (pointVolts - slowVolts) * share(seconds);
@@ -316,8 +326,8 @@ public final class PlannedSet implements SetOnBench {
         return Objects.requireNonNull(noises.get(circuits.strip(scene)));
     }
 
-    private static double share(double seconds) {
-        return -Math.expm1(-seconds / CONTROL.timeConstantSeconds());
+    private double share(double seconds) {
+        return -Math.expm1(-seconds / control.timeConstantSeconds());
     }
 
     private boolean isFm() {
