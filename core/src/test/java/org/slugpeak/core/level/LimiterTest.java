@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -22,9 +23,9 @@ import org.slugpeak.core.decibel.Decibels;
 class LimiterTest {
 
     /** Readings above rest by the signal, at the grid of the first or the second limiter. */
-    private static TreeMap<Double, Double> readings(String limiter, int column) throws IOException {
+    private static NavigableMap<Double, Double> readings(String limiter, int column) throws IOException {
         Path table = Path.of(System.getProperty("slugpeak.shared"), "reference", "fm", "limiter.csv");
-        TreeMap<Double, Double> readings = new TreeMap<>();
+        NavigableMap<Double, Double> readings = new TreeMap<>();
         try (Stream<String> lines = Files.lines(table)) {
             lines.map(line -> line.split(","))
                     .filter(cells -> cells[0].equals(limiter))
@@ -34,7 +35,7 @@ class LimiterTest {
         return readings;
     }
 
-    private static double at(TreeMap<Double, Double> readings, double signalVolts) {
+    private static double at(NavigableMap<Double, Double> readings, double signalVolts) {
         double low = readings.floorKey(signalVolts);
         double high = readings.ceilingKey(signalVolts);
         double share = low == high ? 0 : Math.log(signalVolts / low) / Math.log(high / low);
@@ -55,7 +56,7 @@ class LimiterTest {
     @CsvSource({"grid-leak, 5, 15", "grid-leak, 8, 10", "saturating, 5, 15", "saturating, 8, 10"})
     void whatAHalvingHardlyChangesIsHeldByALimiterAndWhatFollowsIsNot(String limiter, int column, int fewest)
             throws IOException {
-        TreeMap<Double, Double> readings = readings(limiter, column);
+        NavigableMap<Double, Double> readings = readings(limiter, column);
         int told = 0;
         int clean = 0;
         for (double signal : readings.tailMap(4 * readings.firstKey()).keySet()) {
