@@ -1,8 +1,11 @@
 open module org.slugpeak.cli {
     requires ch.qos.logback.classic;
     requires ch.qos.logback.core;
+    requires com.fasterxml.jackson.core;
     requires info.picocli;
+    requires io.nayuki.qrcodegen;
     requires java.desktop;
+    requires jdk.httpserver;
     requires org.jline.terminal;
     requires org.jline.terminal.jni;
     requires org.jspecify;

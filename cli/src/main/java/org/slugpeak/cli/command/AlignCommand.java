@@ -21,6 +21,7 @@ import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.page.PageOptions;
 import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.safety.SafetyOptions;
 import org.slugpeak.cli.safety.SafetyQuestions;
@@ -92,6 +93,9 @@ public final class AlignCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions outputOptions = new OutputOptions();
 
+    @Mixin
+    private PageOptions page = new PageOptions();
+
     @Override
     public Integer call() throws BridgeException {
         OptionalDouble given = intermediateHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
@@ -123,7 +127,7 @@ public final class AlignCommand implements Callable<Integer> {
         int code = SessionRunner.run(new SessionParts(
                 address.text(),
                 () -> WayIn.of(address).open(address, sourceOptions),
-                source -> outputOptions.openLive(KeyAction.PREVIOUS),
+                source -> outputOptions.openLive(page, KeyAction.PREVIOUS),
                 AnalysisSettings.following(PeakSettings.defaults()),
                 guide));
         String outcome = AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile()));

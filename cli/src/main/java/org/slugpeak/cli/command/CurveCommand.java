@@ -25,6 +25,8 @@ import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.page.PageOptions;
+import org.slugpeak.cli.page.SecondScreen;
 import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.quantity.FrequencySpan;
 import org.slugpeak.cli.run.LogOutput;
@@ -112,6 +114,9 @@ public final class CurveCommand implements Callable<Integer> {
 
     @Option(names = "--log", paramLabel = "FILE")
     private Optional<Path> log = Optional.empty();
+
+    @Mixin
+    private PageOptions page = new PageOptions();
 
     @Mixin
     private SourceOptions sourceOptions = new SourceOptions();
@@ -214,9 +219,19 @@ public final class CurveCommand implements Callable<Integer> {
         if (log.isPresent()) {
             outputs.add(LogOutput.create(log.get(), System.err));
         }
-        String unit = source.source().measurand().unit();
-        outputs.add(new CurveOutput(System.err, unit, plain, generatorPort.isEmpty()));
-        return outputs;
+        boolean byHand = generatorPort.isEmpty();
+        boolean complete = false;
+        try {
+            Optional<SecondScreen> second =
+                    page.openCurve(byHand, CurveOutput.KEYS, System.err);
+            outputs.add(new CurveOutput(System.err, source.source().measurand().unit(), plain, byHand, second));
+            complete = true;
+            return outputs;
+        } finally {
+            if (!complete) {
+                SessionOutput.closeAll(outputs);
+            }
+        }
     }
 
     private void show(List<ResponsePoint> measured, List<ResponsePoint> before) throws BadInput {

@@ -17,6 +17,7 @@ import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
+import org.slugpeak.cli.page.PageOptions;
 import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SinkOutput;
 import org.slugpeak.cli.words.AskPhrase;
@@ -53,6 +54,9 @@ public final class DemoCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions outputOptions = new OutputOptions();
 
+    @Mixin
+    private PageOptions page = new PageOptions();
+
     @Override
     public Integer call() throws BridgeException {
         if (!(speed > 0 && speed <= FASTEST)) {
@@ -65,7 +69,7 @@ public final class DemoCommand implements Callable<Integer> {
                 "sim",
                 () -> new OpenedSource(
                         demo.source(), List.of(new SinkOutput(demo.source().hand()))),
-                source -> outputOptions.openLive(more, keys(demo), first()),
+                source -> outputOptions.openLive(page, more, keys(demo), first()),
                 AnalysisSettings.following(PeakSettings.defaults()),
                 NumberedAdjusters.toldBySource()));
         PrintStream table = outputOptions.isJson() ? System.err : System.out;

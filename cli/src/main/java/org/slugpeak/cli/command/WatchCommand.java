@@ -17,6 +17,7 @@ import org.slugpeak.cli.option.AnalysisOptions;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
+import org.slugpeak.cli.page.PageOptions;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SessionOutput;
@@ -46,6 +47,9 @@ public final class WatchCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions outputOptions = new OutputOptions();
 
+    @Mixin
+    private PageOptions page = new PageOptions();
+
     @Option(names = "--stay")
     private boolean stay;
 
@@ -66,7 +70,7 @@ public final class WatchCommand implements Callable<Integer> {
         return SessionRunner.run(new SessionParts(
                 address.text(),
                 () -> way.open(address, sourceOptions),
-                source -> typed ? outputOptions.openTyped() : outputs(way, settings.stepped()),
+                source -> typed ? outputOptions.openTyped(page) : outputs(way, settings.stepped()),
                 settings,
                 guide(way, settings.stepped()),
                 opening()));
@@ -82,8 +86,8 @@ public final class WatchCommand implements Callable<Integer> {
             return outputOptions.open();
         }
         return stepped
-                ? outputOptions.openLive(Set.of(), Map.of(), Optional.empty())
-                : outputOptions.openLive(KeyAction.AGAIN);
+                ? outputOptions.openLive(page, Set.of(), Map.of(), Optional.empty())
+                : outputOptions.openLive(page, KeyAction.AGAIN);
     }
 
     private Guide guide(WayIn way, boolean stepped) {

@@ -19,6 +19,14 @@ enum Gate {
         this.openSeconds = openSeconds;
     }
 
+    double periodSeconds() {
+        return periodSeconds;
+    }
+
+    double openSeconds() {
+        return openSeconds;
+    }
+
     boolean isOpenAt(double seconds) {
         return seconds % periodSeconds < openSeconds;
     }

@@ -1,10 +1,13 @@
 package org.slugpeak.cli.curve;
 
 import java.io.PrintStream;
+import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.page.SecondScreen;
 import org.slugpeak.cli.run.KeyLoop;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.cli.run.SessionOutput;
@@ -20,10 +23,12 @@ import org.slugpeak.core.session.SessionRecord;
  */
 public final class CurveOutput implements SessionOutput {
 
-    private static final Set<KeyAction> KEYS = EnumSet.of(
-            KeyAction.NEXT, KeyAction.DONE, KeyAction.PREVIOUS, KeyAction.SKIP, KeyAction.KEYS, KeyAction.QUIT);
+    /** The keys that are seen to. */
+    public static final Set<KeyAction> KEYS = Collections.unmodifiableSet(EnumSet.of(
+            KeyAction.NEXT, KeyAction.DONE, KeyAction.PREVIOUS, KeyAction.SKIP, KeyAction.KEYS, KeyAction.QUIT));
 
     private final Showing showing;
+    private final Optional<SecondScreen> second;
 
     /**
      * Takes over the terminal, where there is one.
@@ -32,9 +37,12 @@ public final class CurveOutput implements SessionOutput {
      * @param unit of the readings
      * @param plain whether lines are wanted even on a terminal
      * @param byHand whether the user sets the generator
+     * @param second shows the same; closed with this
      */
-    public CurveOutput(PrintStream error, String unit, boolean plain, boolean byHand) {
+    public CurveOutput(PrintStream error, String unit, boolean plain, boolean byHand, Optional<SecondScreen> second) {
         showing = Showing.ofCurve(new CurveLines(error, unit), plain, byHand, KEYS, error);
+        this.second = second;
+        second.ifPresent(it -> it.join(showing));
     }
 
     @Override
@@ -60,6 +68,10 @@ public final class CurveOutput implements SessionOutput {
 
     @Override
     public void close() {
-        showing.close();
+        try {
+            showing.close();
+        } finally {
+            second.ifPresent(SecondScreen::close);
+        }
     }
 }

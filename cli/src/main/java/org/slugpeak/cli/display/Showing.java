@@ -25,6 +25,7 @@ public final class Showing implements RecordSink, AutoCloseable {
     private final TurningSpeed speed = new TurningSpeed();
     private Optional<TerminalLife> life = Optional.empty();
     private List<KeyHint> hints = List.of();
+    private Optional<RecordSink> other = Optional.empty();
 
     private Showing(RecordSink sink, Keys keys, Optional<Console> console, Optional<Screen> screen, PrintStream err) {
         this.sink = sink;
@@ -86,12 +87,22 @@ public final class Showing implements RecordSink, AutoCloseable {
     }
 
     /**
+     * Shows the same on another display.
+     *
+     * @param display takes every record right after this, in the same thread; not closed with this
+     */
+    public void alsoTo(RecordSink display) {
+        other = Optional.of(display);
+    }
+
+    /**
      * Shows a record of a session in which nothing is turned.
      *
      * @param record of the session
      */
     public void show(SessionRecord record) {
         sink.take(record);
+        other.ifPresent(it -> it.take(record));
     }
 
     @Override

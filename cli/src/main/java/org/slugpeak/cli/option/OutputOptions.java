@@ -14,10 +14,13 @@ import org.slugpeak.cli.display.DisplayOptions;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
 import org.slugpeak.cli.outlet.StandardOutput;
+import org.slugpeak.cli.page.PageOptions;
+import org.slugpeak.cli.page.SecondScreen;
 import org.slugpeak.cli.run.CueOutput;
 import org.slugpeak.cli.run.JsonOutput;
 import org.slugpeak.cli.run.LogOutput;
 import org.slugpeak.cli.run.Notices;
+import org.slugpeak.cli.run.PageOutput;
 import org.slugpeak.cli.run.Prompt;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.ShowingOutput;
@@ -69,28 +72,31 @@ public final class OutputOptions {
 
     /** Opens everything that was asked for, for readings that come faster than they can be heard. */
     public List<SessionOutput> open() throws BridgeException {
-        return open(Set.of(KeyAction.AGAIN), Map.of(), false);
+        return open(new PageOptions(), Set.of(KeyAction.AGAIN), Map.of(), false, Optional.empty());
     }
 
     /** Opens everything that was asked for, for readings of a real set that come as they happen. */
-    public List<SessionOutput> openLive(KeyAction goBack) throws BridgeException {
+    public List<SessionOutput> openLive(PageOptions page, KeyAction goBack) throws BridgeException {
         Set<KeyAction> keys = EnumSet.copyOf(ShowingOutput.LEVEL_KEYS);
         keys.add(goBack);
-        return open(keys, Map.of(), true);
+        return open(page, keys, Map.of(), true, Optional.empty());
     }
 
     /** Opens everything that was asked for, for readings of a simulated set with keys of its own, and what is told first. */
-    public List<SessionOutput> openLive(Set<KeyAction> more, Map<KeyAction, Runnable> keys, Optional<String> first)
+    public List<SessionOutput> openLive(
+            PageOptions page, Set<KeyAction> more, Map<KeyAction, Runnable> keys, Optional<String> first)
             throws BridgeException {
         Set<KeyAction> useful = EnumSet.of(KeyAction.AGAIN);
         useful.addAll(more);
-        return open(useful, keys, true, first);
+        return open(page, useful, keys, true, first);
     }
 
     /** Opens everything that was asked for, for values that are typed at a prompt. */
-    public List<SessionOutput> openTyped() throws BridgeException {
+    public List<SessionOutput> openTyped(PageOptions page) throws BridgeException {
         return opened(outputs -> {
+            Optional<SecondScreen> second = second(page, ShowingOutput.USUAL_KEYS, outputs);
             Showing showing = display.openTyped(StandardOutput.text(), System.err, json);
+            second.ifPresent(it -> it.join(showing));
             show(outputs, showing, new ShowingOutput(showing), true);
             outputs.add(new Prompt(System.err));
         });
@@ -99,25 +105,37 @@ public final class OutputOptions {
     /**
      * Opens everything that was asked for, the log first, since it may be refused; then what was open before is closed again.
      *
+     * @param page for a browser
      * @param more keys that are of use beside the usual ones
      * @param keys keys that the command sees to itself
      * @param live whether the readings come as they happen
+     * @param first what is told before anything else
      */
-    private List<SessionOutput> open(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live)
-            throws BridgeException {
-        return open(more, keys, live, Optional.empty());
-    }
-
     private List<SessionOutput> open(
-            Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live, Optional<String> first)
+            PageOptions page,
+            Set<KeyAction> more,
+            Map<KeyAction, Runnable> keys,
+            boolean live,
+            Optional<String> first)
             throws BridgeException {
         return opened(outputs -> {
-            Showing showing = display.open(StandardOutput.text(), System.err, json, useful(more, keys, live));
+            Set<KeyAction> useful = useful(more, keys, live);
+            Optional<SecondScreen> second = second(page, useful, outputs);
+            Showing showing = display.open(StandardOutput.text(), System.err, json, useful);
+            second.ifPresent(it -> it.join(showing));
             ShowingOutput shown = new ShowingOutput(showing);
             keys.forEach(shown::onKey);
             first.ifPresent(showing::tell);
             show(outputs, showing, shown, live);
         });
+    }
+
+    /** The page is told of before a screen is drawn over it. */
+    private static Optional<SecondScreen> second(PageOptions page, Set<KeyAction> useful, List<SessionOutput> outputs)
+            throws BridgeException {
+        Optional<SecondScreen> second = page.openSession(useful, System.err);
+        second.ifPresent(it -> outputs.add(new PageOutput(it)));
+        return second;
     }
 
     @FunctionalInterface

@@ -3,12 +3,12 @@ package org.slugpeak.cli.report;
 import org.slugpeak.bridge.text.SafeText;
 
 /** Text within HTML and SVG. */
-final class Html {
+public final class Html {
 
     private Html() {}
 
     /** Makes any text harmless: as content and within double quotes. Characters that are obeyed instead of shown become question marks. */
-    static String escape(String text) {
+    public static String escape(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(point -> {
             switch (point) {

@@ -14,6 +14,7 @@ public sealed interface Saying
                 EventPhrase,
                 FormulaPhrase,
                 KeyPhrase,
+                PagePhrase,
                 Phrase,
                 ReportFact,
                 ReportPhrase,

@@ -99,6 +99,7 @@ final class ArchitectureTest {
                     "org.slugpeak.cli.display",
                     "org.slugpeak.cli.cue",
                     "org.slugpeak.cli.voice",
+                    "org.slugpeak.cli.page",
                     "org.slugpeak.cli.report")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()
@@ -144,8 +145,11 @@ final class ArchitectureTest {
             .dependOnClassesThat()
             .areAssignableTo(LockSupport.class);
 
+    /** But for what must not be guessed. */
     @ArchTest
     static final ArchRule chanceIsSeeded = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("org.slugpeak.cli.page.PageToken")
             .should()
             .callConstructor(Random.class)
             .orShould()
@@ -175,9 +179,9 @@ final class ArchitectureTest {
             .dependOnClassesThat(resideInAPackage("com.fazecast.."));
 
     @ArchTest
-    static final ArchRule jsonStaysInBridgeAndReport = noClasses()
+    static final ArchRule jsonStaysInBridgeReportAndPage = noClasses()
             .that()
-            .resideOutsideOfPackages("org.slugpeak.bridge..", "org.slugpeak.cli.report..")
+            .resideOutsideOfPackages("org.slugpeak.bridge..", "org.slugpeak.cli.report..", "org.slugpeak.cli.page..")
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.jackson.."));
 
