@@ -27,7 +27,9 @@ public record Surroundings(Map<String, String> environment, Properties system, P
      */
     public List<String> lines(boolean toScreen) {
         return List.of(
-                line(DoctorPhrase.SYSTEM, property("os.name") + " " + property("os.version") + " " + property("os.arch")),
+                line(
+                        DoctorPhrase.SYSTEM,
+                        property("os.name") + " " + property("os.version") + " " + property("os.arch")),
                 line(DoctorPhrase.JAVA, java(property("java.version"), property("java.vendor"))),
                 line(DoctorPhrase.TERMINAL, terminal(environment.getOrDefault("TERM", "-"), toScreen)),
                 line(DoctorPhrase.LANGUAGE, language()),
@@ -79,8 +81,9 @@ public record Surroundings(Map<String, String> environment, Properties system, P
             return DoctorPhrase.PORT_YOURS.of();
         }
         try {
-            return DoctorPhrase.PORT_OF_GROUP.of(
-                    Files.readAttributes(port, PosixFileAttributes.class).group().getName());
+            return DoctorPhrase.PORT_OF_GROUP.of(Files.readAttributes(port, PosixFileAttributes.class)
+                    .group()
+                    .getName());
         } catch (IOException | UnsupportedOperationException e) {
             return DoctorPhrase.PORT_NOT_YOURS.of();
         }

@@ -222,8 +222,7 @@ public final class CurveCommand implements Callable<Integer> {
         boolean byHand = generatorPort.isEmpty();
         boolean complete = false;
         try {
-            Optional<SecondScreen> second =
-                    page.openCurve(byHand, CurveOutput.KEYS, System.err);
+            Optional<SecondScreen> second = page.openCurve(byHand, CurveOutput.KEYS, System.err);
             outputs.add(new CurveOutput(System.err, source.source().measurand().unit(), plain, byHand, second));
             complete = true;
             return outputs;

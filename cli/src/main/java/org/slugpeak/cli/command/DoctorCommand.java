@@ -55,7 +55,8 @@ public final class DoctorCommand implements Callable<Integer> {
     }
 
     private static String port(PortInfo port) {
-        return String.format(Locale.ROOT, "%-14s %s; %s", port.path(), port.description(), Surroundings.right(Path.of(port.path())));
+        return String.format(
+                Locale.ROOT, "%-14s %s; %s", port.path(), port.description(), Surroundings.right(Path.of(port.path())));
     }
 
     private static List<String> inputs() {

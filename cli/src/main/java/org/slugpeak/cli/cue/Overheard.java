@@ -26,12 +26,7 @@ public final class Overheard implements RecordSink {
      * @param referenceGate how that is let through
      */
     public record Tone(
-            long number,
-            String event,
-            double liveHertz,
-            String liveGate,
-            double referenceHertz,
-            String referenceGate) {
+            long number, String event, double liveHertz, String liveGate, double referenceHertz, String referenceGate) {
 
         /**
          * No steady tone; each point of a curve calls.

@@ -29,14 +29,20 @@ public final class ScoreSheet {
     public static Map<String, List<Played>> events() {
         Map<String, List<Played>> events = new LinkedHashMap<>();
         for (Event event : Event.values()) {
-            events.put(event.name(), Score.of(event).stream().map(ScoreSheet::played).collect(Collectors.toList()));
+            events.put(
+                    event.name(),
+                    Score.of(event).stream().map(ScoreSheet::played).collect(Collectors.toList()));
         }
         return events;
     }
 
     private static Played played(Note note) {
         return new Played(
-                note.startSeconds(), note.durationSeconds(), note.hertz(), note.timbre().name(), note.gain());
+                note.startSeconds(),
+                note.durationSeconds(),
+                note.hertz(),
+                note.timbre().name(),
+                note.gain());
     }
 
     /**

@@ -112,11 +112,7 @@ public final class OutputOptions {
      * @param first what is told before anything else
      */
     private List<SessionOutput> open(
-            PageOptions page,
-            Set<KeyAction> more,
-            Map<KeyAction, Runnable> keys,
-            boolean live,
-            Optional<String> first)
+            PageOptions page, Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live, Optional<String> first)
             throws BridgeException {
         return opened(outputs -> {
             Set<KeyAction> useful = useful(more, keys, live);

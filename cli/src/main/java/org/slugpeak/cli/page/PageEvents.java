@@ -86,7 +86,8 @@ final class PageEvents {
             json.writeNumberField("t", sight.spot().tNanos() / 1e9);
             numberField(json, "value", sight.spot().height());
             numberField(json, "best", face.best());
-            json.writeNumberField("calls", sight.told().called().map(Called::number).orElse(0L));
+            json.writeNumberField(
+                    "calls", sight.told().called().map(Called::number).orElse(0L));
             text(json, "call", sight.told().called().map(it -> it.call().name()).orElse(""));
             tone(json, sight.told().tone());
             json.writeEndObject();

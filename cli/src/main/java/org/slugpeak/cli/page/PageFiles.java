@@ -36,9 +36,7 @@ final class PageFiles {
     /** Reads them all; the page gets its words, and a button for each action. */
     PageFiles(Set<KeyAction> actions) {
         TYPES.forEach((name, type) -> files.put(name, new Served(type, read(name))));
-        files.put(
-                "score.json",
-                new Served("application/json", PageEvents.score()));
+        files.put("score.json", new Served("application/json", PageEvents.score()));
         page = new Served("text/html; charset=utf-8", PageWords.fill(read(PAGE), actions));
     }
 

@@ -40,7 +40,8 @@ record PagePlace(InetAddress address, String name, int port) {
             }
             return new PagePlace(address.get(), host, port);
         } catch (SocketException failed) {
-            throw new BadConfiguration("the addresses of this computer cannot be found out: leave --page-host out", failed);
+            throw new BadConfiguration(
+                    "the addresses of this computer cannot be found out: leave --page-host out", failed);
         }
     }
 

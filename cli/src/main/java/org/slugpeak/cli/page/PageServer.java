@@ -110,7 +110,8 @@ final class PageServer implements AutoCloseable {
      * @throws IOException where the port is taken
      */
     static HttpServer bind(InetSocketAddress at) throws IOException {
-        // Read once by the JDK, when the first server is made: small answers go out at once; who does not finish a request is let go.
+        // Read once by the JDK, when the first server is made: small answers go out at once; who does not finish a
+        // request is let go.
         System.setProperty("sun.net.httpserver.nodelay", "true");
         System.setProperty("sun.net.httpserver.maxReqTime", "10");
         System.setProperty("jdk.httpserver.maxConnections", "64");

@@ -24,7 +24,6 @@ record PageToken(String text) {
 
     /** Whether it is this one; how long that takes does not tell how much of it is right. */
     boolean is(String other) {
-        return MessageDigest.isEqual(
-                text.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(text.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
     }
 }

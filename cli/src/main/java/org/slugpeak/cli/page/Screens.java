@@ -83,7 +83,8 @@ final class Screens implements AutoCloseable {
     void dropStuck() {
         long now = ticker.nowNanos();
         lookers.stream()
-                .filter(looker -> looker.writing && now - looker.sinceNanos > TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS))
+                .filter(looker ->
+                        looker.writing && now - looker.sinceNanos > TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS))
                 .forEach(looker -> looker.thread.interrupt());
     }
 

@@ -63,7 +63,11 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
         Told told = keeping.told();
         Optional<Sight.Spot> spot = spot(record, told);
         spot.ifPresent(minute::add);
-        sight = new Sight(sight.number() + 1, told, spot.orElse(sight.spot()), sight.work().with(record));
+        sight = new Sight(
+                sight.number() + 1,
+                told,
+                spot.orElse(sight.spot()),
+                sight.work().with(record));
         screens.show(sight);
     }
 

@@ -44,10 +44,11 @@ final class Turnstile {
             hangUp.run();
             return;
         }
-        CompletableFuture.delayedExecutor(DELAY_SECONDS, TimeUnit.SECONDS, refusing).execute(() -> {
-            waiting.decrementAndGet();
-            refuse.run();
-        });
+        CompletableFuture.delayedExecutor(DELAY_SECONDS, TimeUnit.SECONDS, refusing)
+                .execute(() -> {
+                    waiting.decrementAndGet();
+                    refuse.run();
+                });
     }
 
     /** The first, then 2, 4, 8, ...: whoever tries a million addresses cannot fill a screen with it. */

@@ -18,8 +18,7 @@ class SentencesTest {
     private static final Set<String> ERRORS = Set.of("Failures", "StandardOutput", "OptionScope");
 
     /** Markup, which nobody reads. */
-    private static final Set<String> MARKUP =
-            Set.of("Svg", "HtmlReport", "MarkdownReport", "PdfPrinter", "PageWords");
+    private static final Set<String> MARKUP = Set.of("Svg", "HtmlReport", "MarkdownReport", "PdfPrinter", "PageWords");
 
     private static final Set<String> IN_CLI = Set.of(
             // A source and what it measures: words of the log's format.

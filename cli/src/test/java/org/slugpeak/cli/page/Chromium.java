@@ -90,11 +90,12 @@ final class Chromium implements AutoCloseable {
 
     /** Waits in the browser, which looks again and again. */
     void awaitTrue(String condition) {
-        Object outcome = runAsync("const done = arguments[arguments.length - 1]; const endMs = performance.now() + 10000;"
-                + "(function look() {"
-                + " if (" + condition + ") { done(''); }"
-                + " else if (performance.now() > endMs) { done('in vain: ' + document.body.innerText); }"
-                + " else { setTimeout(look, 20); } })();");
+        Object outcome =
+                runAsync("const done = arguments[arguments.length - 1]; const endMs = performance.now() + 10000;"
+                        + "(function look() {"
+                        + " if (" + condition + ") { done(''); }"
+                        + " else if (performance.now() > endMs) { done('in vain: ' + document.body.innerText); }"
+                        + " else { setTimeout(look, 20); } })();");
         if (!outcome.equals("")) {
             throw new AssertionError(condition + " awaited " + outcome);
         }

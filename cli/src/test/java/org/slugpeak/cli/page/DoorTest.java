@@ -69,7 +69,13 @@ class DoorTest {
             String type,
             Door.Entry entry) {
         Asked asked = new Asked(
-                method, path, there(host), there(origin), there(site), there(destination), there(type).orElse(""));
+                method,
+                path,
+                there(host),
+                there(origin),
+                there(site),
+                there(destination),
+                there(type).orElse(""));
         assertEquals(entry, DOOR.entry(asked));
     }
 

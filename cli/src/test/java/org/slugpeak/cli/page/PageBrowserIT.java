@@ -48,7 +48,8 @@ class PageBrowserIT {
 
     @BeforeAll
     void openBrowser() {
-        Assumptions.assumeTrue(Chromium.isInstalled(), "the page is NOT LOOKED AT: chromium and chromium-driver are missing");
+        Assumptions.assumeTrue(
+                Chromium.isInstalled(), "the page is NOT LOOKED AT: chromium and chromium-driver are missing");
         browser = new Chromium();
     }
 
@@ -89,7 +90,8 @@ class PageBrowserIT {
             case HANDS_OFF -> new Request.HandsOff(now, false);
             case DO -> new Request.Asked(now, CheckKind.LEVEL, 0);
             case OVERLOAD -> new Overload(now, Overload.Cause.CLIPPING, Double.NaN);
-            case NO_LINK -> new Link.Changed(now, Link.State.LOST, new LinkDetail.Told("the port has gone: put the plug back"));
+            case NO_LINK ->
+                new Link.Changed(now, Link.State.LOST, new LinkDetail.Told("the port has gone: put the plug back"));
             case END -> new SessionEnd(now, 500, EndReason.Known.QUIT);
         };
     }
@@ -170,7 +172,8 @@ class PageBrowserIT {
                     new Link.Changed(Sessions.seconds(51), Link.State.LOST, new LinkDetail.Told(name)));
             browser.awaitText("title", name);
             browser.awaitText("source", name);
-            browser.awaitTrue("document.querySelector('td').textContent === document.getElementById('title').textContent");
+            browser.awaitTrue(
+                    "document.querySelector('td').textContent === document.getElementById('title').textContent");
             browser.awaitTrue("document.getElementById('alarm').textContent.includes('<script>')");
             assertEquals(0L, browser.run("return document.querySelectorAll('img').length"));
             assertEquals(1L, browser.run("return document.querySelectorAll('script').length"));
@@ -186,9 +189,11 @@ class PageBrowserIT {
             browser.awaitText("word", "TURN");
             assertEquals(
                     "TypeError",
-                    browser.run("try { document.body.innerHTML += '<b>'; return 'taken'; } catch (e) { return e.name; }"));
-            browser.run("try { const it = document.createElement('button'); it.setAttribute('onclick', \"document.title = 'caught'\");"
-                    + "document.body.append(it); it.click(); } catch (refused) { return 'refused'; }");
+                    browser.run(
+                            "try { document.body.innerHTML += '<b>'; return 'taken'; } catch (e) { return e.name; }"));
+            browser.run(
+                    "try { const it = document.createElement('button'); it.setAttribute('onclick', \"document.title = 'caught'\");"
+                            + "document.body.append(it); it.click(); } catch (refused) { return 'refused'; }");
             assertEquals(true, browser.run("return document.title !== 'caught'"));
         }
     }
@@ -201,7 +206,9 @@ class PageBrowserIT {
         bench.screen.breakOff();
         browser.awaitTrue("!document.getElementById('lost').hidden");
         keep("LOST-412x915");
-        assertEquals(true, browser.run("return parseFloat(getComputedStyle(document.querySelector('.large')).fontSize) > 40"));
+        assertEquals(
+                true,
+                browser.run("return parseFloat(getComputedStyle(document.querySelector('.large')).fontSize) > 40"));
         assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth"));
         assertEquals(false, browser.run("return document.getElementById('digits').checkVisibility()"));
         assertEquals("", browser.violations());
@@ -276,7 +283,8 @@ class PageBrowserIT {
             assertEquals("31 of 31", browser.text("title"));
             assertEquals(
                     30L,
-                    browser.run("return document.querySelector('#curve .trace').getAttribute('d').split(/[ML]/).length - 1"));
+                    browser.run(
+                            "return document.querySelector('#curve .trace').getAttribute('d').split(/[ML]/).length - 1"));
             browser.settle();
             keep("CURVE-412x915");
             browser.sized(915, 412).settle();
@@ -292,9 +300,10 @@ class PageBrowserIT {
         try (PageBench bench = showing(Act.TURN)) {
             browser.sized(412, 915).open(bench.url());
             browser.awaitText("word", "TURN");
-            browser.run("window.seen = {}; new MutationObserver(() => { const name = document.getElementById('title').textContent;"
-                    + " requestAnimationFrame(() => setTimeout(() => { window.seen[name] = Date.now(); })); })"
-                    + ".observe(document.getElementById('title'), {childList: true, characterData: true, subtree: true})");
+            browser.run(
+                    "window.seen = {}; new MutationObserver(() => { const name = document.getElementById('title').textContent;"
+                            + " requestAnimationFrame(() => setTimeout(() => { window.seen[name] = Date.now(); })); })"
+                            + ".observe(document.getElementById('title'), {childList: true, characterData: true, subtree: true})");
             long[] sentMillis = new long[tries];
             for (int i = 0; i < tries; i++) {
                 sentMillis[i] = System.currentTimeMillis();

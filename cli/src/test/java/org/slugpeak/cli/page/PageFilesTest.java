@@ -24,8 +24,10 @@ class PageFilesTest {
     /** No address that anybody fetches. */
     private static final String NAME_OF_SVG = "http://www.w3.org/2000/svg";
 
-    private static final Pattern INLINE = Pattern.compile("<script(?![^>]*\\bsrc=)|<style|\\bstyle=|\\son[a-z]+=|javascript:");
-    private static final Pattern MARKUP = Pattern.compile("innerHTML|outerHTML|insertAdjacentHTML|document\\.write|\\beval\\(|new Function");
+    private static final Pattern INLINE =
+            Pattern.compile("<script(?![^>]*\\bsrc=)|<style|\\bstyle=|\\son[a-z]+=|javascript:");
+    private static final Pattern MARKUP =
+            Pattern.compile("innerHTML|outerHTML|insertAdjacentHTML|document\\.write|\\beval\\(|new Function");
 
     private static final PageFiles FILES = new PageFiles(Set.of(KeyAction.values()));
 

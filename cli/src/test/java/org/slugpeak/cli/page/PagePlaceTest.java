@@ -28,7 +28,9 @@ class PagePlaceTest {
     void whatIsNotOneAddressOfThisComputerIsRefusedWithThoseThatAre(String host) {
         BadConfiguration refused = assertThrows(BadConfiguration.class, () -> PagePlace.at(host, 8455));
         String message = String.valueOf(refused.getMessage());
-        assertTrue(message.startsWith(host + " is no single address of this computer: --page-host takes one of "), message);
+        assertTrue(
+                message.startsWith(host + " is no single address of this computer: --page-host takes one of "),
+                message);
         assertTrue(message.contains("127.0.0.1"), message);
     }
 

@@ -144,7 +144,8 @@ class PageServerTest {
             })
     void nothingIsServedButTheFilesOfThePage(String name) throws Exception {
         try (PageBench bench = PageBench.toLookAt()) {
-            String answer = raw(bench, "GET /" + bench.token.text() + "/" + name + " HTTP/1.1", "127.0.0.1:" + bench.port);
+            String answer =
+                    raw(bench, "GET /" + bench.token.text() + "/" + name + " HTTP/1.1", "127.0.0.1:" + bench.port);
             assertTrue(answer.matches("HTTP/1.1 40[04] .*"), answer);
         }
     }
@@ -156,11 +157,15 @@ class PageServerTest {
             HttpResponse<String> answer = get(bench.url() + name);
             assertEquals(200, answer.statusCode());
             assertFalse(answer.body().isEmpty());
-            String policy = answer.headers().firstValue("Content-Security-Policy").orElse("");
+            String policy =
+                    answer.headers().firstValue("Content-Security-Policy").orElse("");
             assertTrue(policy.startsWith("default-src 'none'; script-src 'self';"), policy);
             assertFalse(policy.contains("unsafe"), policy);
-            assertEquals("nosniff", answer.headers().firstValue("X-Content-Type-Options").orElse(""));
-            assertEquals("no-store", answer.headers().firstValue("Cache-Control").orElse(""));
+            assertEquals(
+                    "nosniff",
+                    answer.headers().firstValue("X-Content-Type-Options").orElse(""));
+            assertEquals(
+                    "no-store", answer.headers().firstValue("Cache-Control").orElse(""));
             assertEquals(Optional.empty(), answer.headers().firstValue("Access-Control-Allow-Origin"));
         }
     }
@@ -176,7 +181,8 @@ class PageServerTest {
     @Test
     void aWrongAddressIsAnsweredLateAndToldWithTheTokenOfNobody() throws Exception {
         try (PageBench bench = PageBench.toLookAt()) {
-            assertEquals(404, get("http://127.0.0.1:" + bench.port + "/guess/events").statusCode());
+            assertEquals(
+                    404, get("http://127.0.0.1:" + bench.port + "/guess/events").statusCode());
             assertEquals(
                     "second screen: 127.0.0.1 asked for an address that is not that of the page (1 times in all)\n",
                     bench.said());
@@ -206,8 +212,7 @@ class PageServerTest {
 
     private static Socket ask(PageBench bench, String line, String host) throws IOException {
         Socket socket = new Socket(InetAddress.getLoopbackAddress(), bench.port);
-        socket.getOutputStream()
-                .write((line + "\r\nHost: " + host + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+        socket.getOutputStream().write((line + "\r\nHost: " + host + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
         return socket;
     }
 }

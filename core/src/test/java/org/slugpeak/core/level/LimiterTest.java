@@ -81,12 +81,13 @@ class LimiterTest {
     /** Nobody says done, since nothing has changed: the check is given up, and why it may be is said. */
     @Test
     void aHalvingThatNothingComesOfIsNotPassedOver() {
-        Meter meter = new Meter(1, 0.001)
-                .command(LevelCommand.check(CheckKind.LEVEL))
-                .read(30, 15.29);
+        Meter meter =
+                new Meter(1, 0.001).command(LevelCommand.check(CheckKind.LEVEL)).read(30, 15.29);
         assertEquals(
                 List.of("ask", "check-dropped", "possible-limiter", "check-over"),
-                meter.told.topics().stream().filter(topic -> !topic.equals("drift")).toList());
+                meter.told.topics().stream()
+                        .filter(topic -> !topic.equals("drift"))
+                        .toList());
     }
 
     @Test
