@@ -74,7 +74,7 @@ see 'go on'
 volts -1.02 2
 
 echo "level-keys: h announces that the generator is halved: the best goes on"
-press h 'now change the generator to 0.5 times'
+press h 'now the generator goes to 0.5000 times'
 volts -0.62 3
 see 'the reading followed the generator by -6.0 dB: the best goes on'
 

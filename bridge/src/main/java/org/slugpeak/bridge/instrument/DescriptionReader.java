@@ -1,7 +1,6 @@
 package org.slugpeak.bridge.instrument;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.slugpeak.bridge.source.BadConfiguration;
@@ -12,8 +11,6 @@ import org.slugpeak.bridge.toml.TomlFile;
 /** Reads one description and finds every mistake in it. Immutable; any thread may use it. */
 final class DescriptionReader {
 
-    private static final int SLOWEST_BAUD = 50;
-    private static final int FASTEST_BAUD = 4_000_000;
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]*");
 
     private final Map<String, DecoderProvider> providers;
@@ -34,7 +31,7 @@ final class DescriptionReader {
         String title = top.text("title").orElse(name);
         LinkSettings link;
         try (Section section = top.tableOrEmpty("link")) {
-            link = link(section);
+            link = LinkTable.read(section);
         }
         LinkBounds bounds;
         try (Section section = top.tableOrEmpty("bounds")) {
@@ -67,28 +64,6 @@ final class DescriptionReader {
         try (Section section = top.tableOrEmpty(language)) {
             return provider.read(section);
         }
-    }
-
-    private static LinkSettings link(Section section) {
-        LinkSettings usual = LinkSettings.USUAL;
-        return new LinkSettings(
-                section.whole("baud", SLOWEST_BAUD, FASTEST_BAUD, usual.baud()),
-                section.whole("data-bits", 7, 8, usual.dataBits()),
-                section.choice(
-                        "parity",
-                        Map.of(
-                                "none", LinkSettings.Parity.NONE,
-                                "even", LinkSettings.Parity.EVEN,
-                                "odd", LinkSettings.Parity.ODD),
-                        usual.parity()),
-                section.whole("stop-bits", 1, 2, usual.stopBits()),
-                section.flag("reset-on-open", usual.resetOnOpen()),
-                line(section, "dtr"),
-                line(section, "rts"));
-    }
-
-    private static Optional<Boolean> line(Section section, String key) {
-        return section.has(key) ? Optional.of(section.flag(key, true)) : Optional.empty();
     }
 
     private static LinkBounds bounds(Section section) {

@@ -1,19 +1,12 @@
 package org.slugpeak.bridge.instrument;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
-import org.slugpeak.bridge.disk.SmallFile;
 import org.slugpeak.bridge.source.BadConfiguration;
-import org.slugpeak.bridge.toml.Suggestion;
 
 /** The described instruments: those that come with the tool, and the user's own files. Immutable; any thread may use it. */
 public final class Instruments {
@@ -39,8 +32,8 @@ public final class Instruments {
             "qm1578",
             "template");
 
-    private static final String FOLDER = "/org/slugpeak/shared/instruments/";
-    private static final String SUFFIX = ".toml";
+    private static final DescriptionFiles FILES =
+            new DescriptionFiles("instrument", "/org/slugpeak/shared/instruments/", SHIPPED);
     private static final String FRAMES = "frame";
 
     /** A meter that says nothing before it is asked with a letter that means nothing to others. */
@@ -103,32 +96,6 @@ public final class Instruments {
      * @throws BadConfiguration with one line for each mistake, where it cannot be used
      */
     public InstrumentDescription find(String nameOrFile) throws BadConfiguration {
-        return nameOrFile.endsWith(SUFFIX) ? fromFile(Path.of(nameOrFile)) : shipped(nameOrFile);
-    }
-
-    private InstrumentDescription shipped(String name) throws BadConfiguration {
-        if (!SHIPPED.contains(name)) {
-            throw new BadConfiguration("no instrument is called '" + name + "'" + Suggestion.didYouMean(name, SHIPPED)
-                    + " (or name a file that ends in .toml)");
-        }
-        try (InputStream in = Instruments.class.getResourceAsStream(FOLDER + name + SUFFIX)) {
-            if (in == null) {
-                throw new BadConfiguration("the description of '" + name + "' is missing: install slugpeak anew");
-            }
-            return reader.read(name + SUFFIX, new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new BadConfiguration("the description of '" + name + "' cannot be read: install slugpeak anew", e);
-        }
-    }
-
-    private InstrumentDescription fromFile(Path file) throws BadConfiguration {
-        try {
-            return reader.read(file.toString(), SmallFile.read(file));
-        } catch (NoSuchFileException e) {
-            throw new BadConfiguration("there is no instrument description " + file + ": is the name right?", e);
-        } catch (IOException e) {
-            throw new BadConfiguration(
-                    file + " cannot be read (" + e.getMessage() + "): give a text file in UTF-8 that you may read", e);
-        }
+        return FILES.find(nameOrFile, reader::read);
     }
 }

@@ -58,6 +58,9 @@ final class AdviceTopics {
     final AdviceTopic<Request.Turn> turn;
     final AdviceTopic<Request.HandsOff> handsOff;
     final AdviceTopic<Request.SetGenerator> setGenerator;
+    final AdviceTopic<Request.GeneratorStands> generatorStands;
+    final AdviceTopic<Request.GeneratorFails> generatorGone;
+    final AdviceTopic<Request.GeneratorFails> generatorFails;
 
     final AdviceTopic<Work.PlanBegun> planBegun;
     final AdviceTopic<Work.PathBegun> pathBegun;
@@ -169,6 +172,20 @@ final class AdviceTopics {
         turn = said("turn", AdviceTopics::none, Unit.NONE, as(Logged.Topic.TURN));
         handsOff = said("hands-off", AdviceTopics::none, Unit.NONE, as(Logged.Topic.HANDS_OFF));
         setGenerator = said("set-generator", Request.SetGenerator::hz, Unit.HERTZ, as(Logged.Topic.SET_GENERATOR));
+        generatorStands = add(new AdviceTopic<>(
+                "generator-stands",
+                Request.GeneratorStands::emfVolts,
+                Unit.VOLTS_EMF,
+                it -> String.format(Locale.ROOT, "%.3f", it.hz()),
+                it -> figure(it, hz -> new Request.GeneratorStands(it.tNanos(), hz, it.amount()))));
+        generatorGone = kept(
+                "generator-gone",
+                Request.GeneratorFails::detail,
+                it -> new Request.GeneratorFails(it.tNanos(), true, it.text()));
+        generatorFails = kept(
+                "generator-fails",
+                Request.GeneratorFails::detail,
+                it -> new Request.GeneratorFails(it.tNanos(), false, it.text()));
 
         planBegun = kept("plan", Work.PlanBegun::name, it -> new Work.PlanBegun(it.tNanos(), it.text()));
         pathBegun = kept("path", Work.PathBegun::path, it -> new Work.PathBegun(it.tNanos(), it.text()));

@@ -127,6 +127,16 @@ abstract class CourseWriter
     }
 
     @Override
+    public LineWriter generatorStands(Request.GeneratorStands it) {
+        return advise(topics.generatorStands, it);
+    }
+
+    @Override
+    public LineWriter generatorFails(Request.GeneratorFails it) {
+        return advise(it.gone() ? topics.generatorGone : topics.generatorFails, it);
+    }
+
+    @Override
     public LineWriter stillShort(Guard.StillShort it) {
         return advise(topics.stillShort, it);
     }

@@ -102,8 +102,8 @@ record MarkLine(long tNanos, String text) {
             return switch (verb) {
                 case POINT -> MeterPoint.ofCode(detail).code().equals(detail);
                 case CHECK -> Coded.find(CheckKind.class, detail).isPresent();
-                case CUT, SKIRTS_AT, IMAGE_AT, WINDOW -> Double.parseDouble(detail) > 0;
-                case DONE, CANCEL, REPAIRED -> detail.isEmpty();
+                case CUT, TURNED, SKIRTS_AT, IMAGE_AT, WINDOW -> Double.parseDouble(detail) > 0;
+                case DONE, CANCEL, REPAIRED, AWAY -> detail.isEmpty();
             };
         } catch (Refused | NumberFormatException e) {
             return false;

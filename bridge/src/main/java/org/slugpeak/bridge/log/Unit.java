@@ -14,6 +14,7 @@ enum Unit {
     KILOHERTZ("kHz"),
     OHM("ohm"),
     MILLIWATTS("mW"),
+    VOLTS_EMF("V EMF"),
     COUNT("count"),
     /** In what another field names. */
     OTHER_FIELD("`unit`"),

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.slugpeak.bridge.instrument.CarrierProvider;
+import org.slugpeak.bridge.instrument.Carriers;
 import org.slugpeak.bridge.instrument.InstrumentDescription;
 import org.slugpeak.bridge.instrument.Instruments;
 import org.slugpeak.bridge.instrument.LinkSettings;

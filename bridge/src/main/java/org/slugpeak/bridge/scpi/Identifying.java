@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
+import org.slugpeak.bridge.instrument.Identity;
 import org.slugpeak.bridge.source.MeterField;
 import org.slugpeak.bridge.source.Outlet;
 

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.scpi;
 
 import java.util.OptionalLong;
+import org.slugpeak.bridge.instrument.Identity;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.Garble;

@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
+import org.slugpeak.bridge.instrument.Identity;
 import org.slugpeak.bridge.source.Outlet;
 
 /**

@@ -1,6 +1,7 @@
 package org.slugpeak.bridge.scpi;
 
 import java.util.Optional;
+import org.slugpeak.bridge.instrument.Identity;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.source.Outlet;
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
+import org.slugpeak.bridge.instrument.Identity;
 import org.slugpeak.bridge.source.Garble;
 import org.slugpeak.bridge.source.Outlet;
 import org.slugpeak.core.reading.Condition;

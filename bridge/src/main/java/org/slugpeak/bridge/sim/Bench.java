@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.core.generator.GeneratorSetting;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.SetOnBench;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.RecordSink;
@@ -28,6 +31,7 @@ final class Bench implements RecordSink {
     private final OtherHand other;
     private final Deque<Chore> chores;
     private final List<Caution.Suspected> suspicions = new ArrayList<>();
+    private Optional<Supplier<GeneratorSetting>> fed = Optional.empty();
     private Optional<Chore> present = Optional.empty();
     private long nowNanos;
 
@@ -38,6 +42,20 @@ final class Bench implements RecordSink {
         this.other = other;
         this.chores = new ArrayDeque<>(chores);
         set.load(meter.totalOhm());
+    }
+
+    /** From now on another generator is connected, whatever the hand does to its own. */
+    void feedFrom(Supplier<GeneratorSetting> generator) {
+        fed = Optional.of(generator);
+    }
+
+    private void feed(GeneratorSetting it) {
+        Generator own = set.generator();
+        set.feed(new Generator(
+                it.frequencyHz(),
+                it.on() ? it.emfVolts() : 0,
+                it.modulation().isOn(),
+                own.lead()));
     }
 
     SetOnBench set() {
@@ -82,6 +100,7 @@ final class Bench implements RecordSink {
         work(listener);
         hand.step(nowNanos);
         other.step(nowNanos);
+        fed.ifPresent(generator -> feed(generator.get()));
         set.step(nowNanos);
         Optional<Reading> reading = meter.step(nowNanos, set);
         reading.ifPresent(listener::reading);

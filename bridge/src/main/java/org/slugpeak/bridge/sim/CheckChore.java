@@ -3,7 +3,6 @@ package org.slugpeak.bridge.sim;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.receiver.Generator;
@@ -85,17 +84,14 @@ final class CheckChore implements Chore {
             bench.seriesResistor(0);
             return;
         }
-        boolean first = move == 0;
+        kind.generatorMove(move, skirtHz)
+                .ifPresent(it -> set.feed(
+                        before.times(it.levelFactor()).withFrequency(before.frequencyHz() + it.offsetHz())));
         switch (kind) {
-            case REST -> set.feed(before.withVolts(0));
-            case LEVEL -> set.feed(before.times(first ? 0.5 : 0.25));
             case LOADING -> bench.seriesResistor(SERIES_OHM);
             case EFFECT -> part.turnTo(turnsBefore + HALF_A_TURN);
-            case SKIRTS -> set.feed(before.withFrequency(before.frequencyHz() + (first ? skirtHz : -skirtHz)));
-            case OTHER_IF -> set.feed(before.withFrequency(before.frequencyHz() + (first ? -10e3 : 10e3)));
-            case HARMONIC -> set.feed(before.withFrequency(before.frequencyHz() + (first ? 2e3 : -2e3)));
             case IMAGE -> set.tune(dialBeforeHz - imageHz);
-            case DETECTOR_LAW -> set.feed(before.times(Decibels.ratio(-(move + 1) * CheckKind.LAW_STEP_DB)));
+            default -> {}
         }
     }
 }

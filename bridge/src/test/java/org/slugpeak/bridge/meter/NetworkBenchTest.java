@@ -20,7 +20,6 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.InstrumentSource;
 import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.testkit.BenchPort;
-import org.slugpeak.bridge.testkit.ScpiMeter;
 import org.slugpeak.bridge.testkit.ScpiResponder;
 import org.slugpeak.bridge.testkit.TcpBench;
 import org.slugpeak.bridge.testkit.Transcript;
@@ -97,15 +96,6 @@ class NetworkBenchTest {
         assertEquals(
                 "--baud is for serial ports; tcp:localhost has no speed: leave it out",
                 refusal("tcp:localhost", options));
-    }
-
-    @Test
-    void aGeneratorOnTheNetworkIsReachedTheSameWay() throws BridgeException {
-        ScpiMeter generator = ScpiMeter.identifiedAs("EMBER FELL,SG-2,0,1");
-        try (TcpBench bench = TcpBench.of(ScpiResponder.of(generator));
-                var found = GeneratorPort.open("tcp:localhost:" + bench.port(), 9600, Ticker.system())) {
-            assertEquals("EMBER FELL SG-2, firmware 1", found.identify());
-        }
     }
 
     /** A pseudo-terminal stands for the device: one message a read, as its line discipline gives one line a read. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.cli.words.AskPhrase;
@@ -12,6 +13,7 @@ import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.progress.Order;
@@ -36,6 +38,7 @@ public final class PlanGuide implements Guide {
     private final Plan plan;
     private final List<String> safety;
     private final AlignmentProgress progress;
+    private final Consumer<Setup> feed;
     private final StepWishes wishes = new StepWishes();
     private Optional<Order.End> proving = Optional.empty();
     private boolean proved;
@@ -47,8 +50,10 @@ public final class PlanGuide implements Guide {
      * @param plan that is carried out
      * @param safety safety questions with their answers, for the record
      * @param progress where the work is
+     * @param feed sets the generator as a step wants it, where that is ordered
      */
-    public PlanGuide(Plan plan, List<String> safety, AlignmentProgress progress) {
+    public PlanGuide(Plan plan, List<String> safety, AlignmentProgress progress, Consumer<Setup> feed) {
+        this.feed = feed;
         this.plan = plan;
         this.safety = List.copyOf(safety);
         this.progress = progress;
@@ -192,6 +197,11 @@ public final class PlanGuide implements Guide {
         @Override
         public void level(Order.Level it) {
             command(analysis, wishes.forCheck(it.command()));
+        }
+
+        @Override
+        public void feed(Order.Feed it) {
+            feed.accept(it.setup());
         }
 
         @Override

@@ -156,5 +156,14 @@ final class PlanWalk implements Order.Matcher {
     }
 
     @Override
+    public void feed(Order.Feed it) {
+        stageHead();
+        Request.GeneratorStands stands =
+                new Request.GeneratorStands(nowNanos, it.setup().generatorHz().orElseThrow(), Double.NaN);
+        inStage(ShownPlan.setUp(words.of(stands)));
+        progress.take(stands);
+    }
+
+    @Override
     public void finish(Order.Finish it) {}
 }

@@ -15,10 +15,11 @@ import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.align.PlanGuide;
 import org.slugpeak.cli.align.PlanSheet;
 import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.feed.GeneratorSession;
 import org.slugpeak.cli.open.SessionParts;
-import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.GeneratorOptions;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.page.PageOptions;
@@ -45,6 +46,9 @@ import picocli.CommandLine.Spec;
 /** {@code slugpeak align}: carries a plan out. */
 @Command(name = "align", mixinStandardHelpOptions = true)
 public final class AlignCommand implements Callable<Integer> {
+
+    /** Little for any set; the level comes up from there. Common practice, no source. */
+    private static final double START_EMF_VOLTS = 30e-6;
 
     private static final double WIDEST_LIMIT_DB = 3;
 
@@ -91,6 +95,9 @@ public final class AlignCommand implements Callable<Integer> {
     private SourceOptions sourceOptions = new SourceOptions();
 
     @Mixin
+    private GeneratorOptions generatorOptions = new GeneratorOptions();
+
+    @Mixin
     private OutputOptions outputOptions = new OutputOptions();
 
     @Mixin
@@ -123,13 +130,16 @@ public final class AlignCommand implements Callable<Integer> {
                     .ifPresent(line -> spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(line)));
         }
         sourceOptions.rehearse(plan);
-        PlanGuide guide = new PlanGuide(plan, answers, progress);
-        int code = SessionRunner.run(new SessionParts(
-                address.text(),
-                () -> WayIn.of(address).open(address, sourceOptions),
-                source -> outputOptions.openLive(page, KeyAction.PREVIOUS),
-                AnalysisSettings.following(PeakSettings.defaults()),
-                guide));
+        GeneratorSession generator = new GeneratorSession(generatorOptions, OptionalDouble.of(START_EMF_VOLTS));
+        PlanGuide guide = new PlanGuide(plan, answers, progress, generator::feed);
+        int code = generator.run(
+                new SessionParts(
+                        address.text(),
+                        () -> WayIn.of(address).open(address, sourceOptions),
+                        source -> outputOptions.openLive(page, KeyAction.PREVIOUS),
+                        AnalysisSettings.following(PeakSettings.defaults()),
+                        guide),
+                spec.commandLine().getErr());
         String outcome = AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile()));
         spec.commandLine().getErr().println(outcome);
         outputOptions.voice().say(outcome);
@@ -141,8 +151,12 @@ public final class AlignCommand implements Callable<Integer> {
         return code;
     }
 
-    private AlignmentProgress beginning(Plan plan) {
+    private AlignmentProgress beginning(Plan plan) throws BridgeException {
         AlignmentProgress progress = new AlignmentProgress(plan);
+        generatorOptions.refuseWrongUsage();
+        if (generatorOptions.isGiven()) {
+            progress.withGenerator(generatorOptions.reach());
+        }
         if (!withoutRest) {
             progress.withRest();
         }

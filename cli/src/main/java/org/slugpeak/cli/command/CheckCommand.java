@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.slugpeak.bridge.generator.DescribedGenerator;
 import org.slugpeak.bridge.instrument.Instruments;
 import org.slugpeak.bridge.instrument.LinkBounds;
 import org.slugpeak.bridge.source.BadConfiguration;
@@ -18,6 +19,7 @@ import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.check.GeneratorCheck;
 import org.slugpeak.cli.check.LinkEar;
 import org.slugpeak.cli.check.LinkReportText;
 import org.slugpeak.cli.check.SoundCheck;
@@ -25,12 +27,14 @@ import org.slugpeak.cli.check.SourceText;
 import org.slugpeak.cli.check.UnderstandingText;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.open.WayIn.Trait;
+import org.slugpeak.cli.option.GeneratorOptions;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.run.Interruption;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
@@ -43,7 +47,7 @@ public final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(names = "--from", required = true, paramLabel = "SOURCE")
+    @Option(names = "--from", paramLabel = "SOURCE")
     private String from = "";
 
     @Option(names = "--seconds", paramLabel = "SECONDS")
@@ -58,6 +62,9 @@ public final class CheckCommand implements Callable<Integer> {
     @Mixin
     private SourceOptions sourceOptions = new SourceOptions();
 
+    @Mixin
+    private GeneratorOptions generatorOptions = new GeneratorOptions();
+
     @Override
     public Integer call() throws BridgeException {
         if (!(seconds >= 1 && seconds <= 3600)) {
@@ -67,9 +74,17 @@ public final class CheckCommand implements Callable<Integer> {
             throw new TypeConversionException(
                     "--hum takes the volts of hum on the input, more than 0, not " + hum.get());
         }
+        generatorOptions.refuseWrongUsage();
+        if (from.isEmpty() != generatorOptions.isGiven()) {
+            throw new ParameterException(
+                    spec.commandLine(), "say what is to be checked: --from SOURCE, or --generator ADDRESS");
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        if (generatorOptions.isGiven()) {
+            return checkGenerator(out);
+        }
         SourceAddress address = new SourceAddress(from);
         WayIn way = WayIn.of(address);
-        PrintWriter out = spec.commandLine().getOut();
         if (!Double.isNaN(volts)) {
             if (!way.has(Trait.AUDIO) || way.has(Trait.RECORDED)) {
                 throw new BadConfiguration("--volts calibrates a sound input; " + from + " is none");
@@ -84,6 +99,20 @@ public final class CheckCommand implements Callable<Integer> {
         } finally {
             source.close();
         }
+    }
+
+    private int checkGenerator(PrintWriter out) throws BridgeException {
+        Interruption.takeCare();
+        DescribedGenerator generator = generatorOptions.open();
+        Optional<String> unsure = Optional.empty();
+        try {
+            GeneratorCheck.look(generator, generatorOptions.kind()).forEach(out::println);
+        } finally {
+            unsure = generator.leave();
+        }
+        out.flush();
+        unsure.ifPresent(spec.commandLine().getErr()::println);
+        return Interruption.isRequested() ? Interruption.EXIT_CODE : 0;
     }
 
     private LinkEar listen(ReadingSource source) throws BridgeException {

@@ -8,22 +8,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.curve.CurveFile;
-import org.slugpeak.bridge.meter.GeneratorPort;
-import org.slugpeak.bridge.scpi.ScpiGenerator;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
-import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.curve.CurveGuide;
 import org.slugpeak.cli.curve.CurveOutput;
 import org.slugpeak.cli.curve.CurveText;
-import org.slugpeak.cli.curve.GeneratorControl;
 import org.slugpeak.cli.curve.SignedCurveText;
+import org.slugpeak.cli.feed.GeneratorSession;
 import org.slugpeak.cli.open.OpenedSource;
 import org.slugpeak.cli.open.SessionParts;
-import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.GeneratorOptions;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.page.PageOptions;
 import org.slugpeak.cli.page.SecondScreen;
@@ -73,12 +70,6 @@ public final class CurveCommand implements Callable<Integer> {
     @Option(names = "--step", paramLabel = "F", converter = Frequency.class, defaultValue = "1kHz")
     private double stepHz;
 
-    @Option(names = "--generator", paramLabel = "PORT")
-    private Optional<String> generatorPort = Optional.empty();
-
-    @Option(names = "--generator-baud", paramLabel = "BITS/S", defaultValue = "" + GeneratorPort.USUAL_BAUD)
-    private int generatorBaud;
-
     @Option(names = "--dwell", paramLabel = "S", defaultValue = "6")
     private double dwellSeconds;
 
@@ -121,6 +112,9 @@ public final class CurveCommand implements Callable<Integer> {
     @Mixin
     private SourceOptions sourceOptions = new SourceOptions();
 
+    @Mixin
+    private GeneratorOptions generatorOptions = new GeneratorOptions();
+
     @Override
     public Integer call() throws BridgeException {
         refuseWrongUsage();
@@ -147,6 +141,9 @@ public final class CurveCommand implements Callable<Integer> {
         require(
                 !attenuation || (text && !discriminator),
                 "--attenuation goes with a text of --points: frequency in kHz, attenuation in dB");
+        require(
+                from.isPresent() || !generatorOptions.isGiven(),
+                "--generator goes with readings (--from): points that are written already need none");
         require(from.isEmpty() || span.isPresent(), "say from where to where: --span 440..470");
         require(
                 !(law && (discriminator || from.isEmpty())),
@@ -155,7 +152,7 @@ public final class CurveCommand implements Callable<Integer> {
         require(
                 dwellSeconds >= 0 && dwellSeconds <= LONGEST_DWELL_SECONDS,
                 "--dwell takes 0 to " + (int) LONGEST_DWELL_SECONDS + " seconds");
-        require(generatorBaud > 0, "--generator-baud takes a number above 0");
+        generatorOptions.refuseWrongUsage();
         span.ifPresent(it -> require(
                 (it.highHz() - it.lowHz()) / stepHz < MOST_POINTS,
                 "more than " + MOST_POINTS + " points: widen --step"));
@@ -168,39 +165,38 @@ public final class CurveCommand implements Callable<Integer> {
     }
 
     private int measure(List<ResponsePoint> before) throws BridgeException {
-        if (generatorPort.isEmpty()) {
-            return measure(before, GeneratorControl.BY_HAND, CurveTiming.byHand(dwellSeconds));
-        }
-        try (ScpiGenerator generator = GeneratorPort.open(generatorPort.get(), generatorBaud, Ticker.system())) {
-            return measure(before, generator::frequency, CurveTiming.automatic());
-        }
-    }
-
-    private int measure(List<ResponsePoint> before, GeneratorControl generator, CurveTiming timing)
-            throws BridgeException {
+        CurveTiming timing =
+                generatorOptions.isGiven() ? CurveTiming.automatic() : CurveTiming.byHand(dwellSeconds);
         SourceAddress address = new SourceAddress(from.orElseThrow());
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
         CurveProgress progress = new CurveProgress(frequencies, timing, checksFirst(), discriminator);
         double middle = (span.orElseThrow().lowHz() + span.orElseThrow().highHz()) / 2;
-        CurveGuide guide = new CurveGuide(progress, centreHz.orElse(middle), generator);
-        int exitCode = SessionRunner.run(new SessionParts(
+        GeneratorSession generator = new GeneratorSession(generatorOptions, OptionalDouble.empty());
+        generator.tune(centreHz.orElse(middle));
+        SessionParts parts = new SessionParts(
                 address.text(),
                 () -> WayIn.of(address).open(address, sourceOptions),
                 this::outputs,
                 AnalysisSettings.following(PeakSettings.defaults()),
-                guide));
-        show(progress.points(), before);
-        if (progress.droppedSigns()) {
-            spec.commandLine().getErr().println(CurvePhrase.SIGNS_DROPPED.of());
-        }
-        if (guide.failure().isPresent()) {
-            throw guide.failure().get();
+                new CurveGuide(progress));
+        int exitCode;
+        try {
+            exitCode = generator.run(parts, spec.commandLine().getErr());
+        } finally {
+            show(progress, before);
         }
         if (exitCode == 0 && !progress.isOver()) {
             throw new BadInput("the curve is not complete: " + progress.index() + " of " + frequencies.size()
                     + " points were taken before the session ended");
         }
         return exitCode;
+    }
+
+    private void show(CurveProgress progress, List<ResponsePoint> before) throws BridgeException {
+        show(progress.points(), before);
+        if (progress.droppedSigns()) {
+            spec.commandLine().getErr().println(CurvePhrase.SIGNS_DROPPED.of());
+        }
     }
 
     private List<CheckKind> checksFirst() {
@@ -219,7 +215,7 @@ public final class CurveCommand implements Callable<Integer> {
         if (log.isPresent()) {
             outputs.add(LogOutput.create(log.get(), System.err));
         }
-        boolean byHand = generatorPort.isEmpty();
+        boolean byHand = !generatorOptions.isGiven();
         boolean complete = false;
         try {
             Optional<SecondScreen> second = page.openCurve(byHand, CurveOutput.KEYS, System.err);

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.slugpeak.bridge.generator.Generators;
 import org.slugpeak.bridge.instrument.Instruments;
 import org.slugpeak.bridge.serial.PortInfo;
 import org.slugpeak.bridge.serial.SerialPorts;
@@ -11,6 +12,7 @@ import org.slugpeak.bridge.sim.SimSource;
 import org.slugpeak.bridge.sound.SoundInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.words.CheckPhrase;
+import org.slugpeak.cli.words.GeneratorPhrase;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -41,6 +43,8 @@ public final class PortsCommand implements Callable<Integer> {
         SimSource.names().forEach(name -> out.println("  sim:" + name));
         out.println(CheckPhrase.INSTRUMENTS.of());
         Instruments.SHIPPED.forEach(name -> out.println("  " + name));
+        out.println(GeneratorPhrase.KINDS.of());
+        Generators.SHIPPED.forEach(name -> out.println("  " + name));
         out.flush();
         return 0;
     }

@@ -165,6 +165,16 @@ final class CurveConcerns
     }
 
     @Override
+    public Boolean generatorStands(Request.GeneratorStands it) {
+        return true;
+    }
+
+    @Override
+    public Boolean generatorFails(Request.GeneratorFails it) {
+        return true;
+    }
+
+    @Override
     public Boolean changed(Link.Changed it) {
         return true;
     }

@@ -1,12 +1,9 @@
 package org.slugpeak.cli.curve;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
-import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.curve.CurveProgress;
-import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.CurveWork;
@@ -21,31 +18,15 @@ public final class CurveGuide implements Guide {
     private static final CurveConcerns CONCERNS = new CurveConcerns();
 
     private final CurveProgress progress;
-    private final double lawHz;
-    private final GeneratorControl generator;
-    private Optional<BridgeException> failure = Optional.empty();
     private boolean finished;
 
     /**
      * A guide at the beginning of a curve.
      *
      * @param progress what is to be measured
-     * @param lawHz where the steps of the detector's law are made, Hz
-     * @param generator who sets it
      */
-    public CurveGuide(CurveProgress progress, double lawHz, GeneratorControl generator) {
+    public CurveGuide(CurveProgress progress) {
         this.progress = progress;
-        this.lawHz = lawHz;
-        this.generator = generator;
-    }
-
-    /**
-     * What the generator answered, where the curve ended for its sake.
-     *
-     * @return empty where the generator did as it was told
-     */
-    public Optional<BridgeException> failure() {
-        return failure;
     }
 
     @Override
@@ -66,26 +47,15 @@ public final class CurveGuide implements Guide {
 
     @Override
     public void lead(Analysis analysis, SessionControl control) {
-        progress.takeCheck().ifPresent(check -> begin(check, analysis, control));
+        begin(analysis);
         progress.takeNews().ifPresent(taken -> tell(taken, analysis));
         OptionalDouble hz = progress.toSet();
-        if (hz.isPresent() && failure.isEmpty()) {
-            set(hz.getAsDouble(), analysis, control);
+        if (hz.isPresent()) {
+            set(hz.getAsDouble(), analysis);
         } else if (progress.isOver() && !finished) {
             finished = true;
             analysis.tell(CurveWork.CurveOver::new);
             control.quit(EndReason.Known.CURVE_COMPLETE);
-        }
-    }
-
-    private void begin(CheckKind check, Analysis analysis, SessionControl control) {
-        try {
-            if (check == CheckKind.DETECTOR_LAW) {
-                generator.frequency(lawHz);
-            }
-            analysis.command(new Instruction.Level(LevelCommand.check(check)));
-        } catch (BridgeException refused) {
-            stop(refused, control);
         }
     }
 
@@ -97,20 +67,10 @@ public final class CurveGuide implements Guide {
         }
     }
 
-    private void set(double hz, Analysis analysis, SessionControl control) {
-        try {
-            double real = generator.frequency(hz);
-            int number = progress.index() + 1;
-            progress.set(real);
-            analysis.tell(at -> new Request.SetGenerator(at, real, number, progress.size()));
-        } catch (BridgeException refused) {
-            stop(refused, control);
-        }
-    }
-
-    private void stop(BridgeException refused, SessionControl control) {
-        failure = Optional.of(refused);
-        control.quit(EndReason.Known.GENERATOR_ASTRAY);
+    private void set(double hz, Analysis analysis) {
+        int number = progress.index() + 1;
+        progress.set(hz);
+        analysis.tell(at -> new Request.SetGenerator(at, hz, number, progress.size()));
     }
 
     @Override

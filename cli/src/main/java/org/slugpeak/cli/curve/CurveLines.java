@@ -128,4 +128,14 @@ final class CurveLines implements RecordSink, Families<String>, Request.Matcher<
     public String setGenerator(Request.SetGenerator it) {
         return sentences.of(it);
     }
+
+    @Override
+    public String generatorStands(Request.GeneratorStands it) {
+        return "";
+    }
+
+    @Override
+    public String generatorFails(Request.GeneratorFails it) {
+        return sentences.of(it);
+    }
 }

@@ -262,6 +262,17 @@ public final class CurveMomentKeeper implements RecordSink {
             String todo = (byHand ? ScreenPhrase.SET : ScreenPhrase.IS_SET).of(kHz(it.hz()));
             return moment.withPoint(ScreenPhrase.POINT_OF.of(it.number(), it.points()), it.hz(), todo);
         }
+
+        @Override
+        public CurveMoment generatorStands(Request.GeneratorStands it) {
+            String todo = ScreenPhrase.IS_SET.of(kHz(it.hz()));
+            return moment.asks() ? moment.withPoint(moment.point(), it.hz(), todo) : moment;
+        }
+
+        @Override
+        public CurveMoment generatorFails(Request.GeneratorFails it) {
+            return moment.asking(it.detail());
+        }
     }
 
     /**

@@ -6,6 +6,7 @@ import org.slugpeak.cli.words.DetailWords;
 import org.slugpeak.cli.words.EndWords;
 import org.slugpeak.cli.words.EventPhrase;
 import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Seek;
@@ -314,7 +315,9 @@ final class EventWords
                         case DONE -> EventPhrase.ALL_DONE.of();
                         case CANCEL -> EventPhrase.CHECK_DROPPED.of();
                         case REPAIRED -> EventPhrase.LOOKED_AFTER.of();
-                        case CUT -> EventPhrase.CHANGE_GENERATOR.of(command.detail());
+                        case CUT -> EventPhrase.CHANGE_GENERATOR.of(command.number());
+                        case AWAY -> EventPhrase.GENERATOR_AWAY.of();
+                        case TURNED -> EventPhrase.GENERATOR_TURNED.of(Decibels.of(command.number()));
                         case SKIRTS_AT -> EventPhrase.SKIRTS_AT.of(command.detail());
                         case WINDOW ->
                             Double.isInfinite(Double.parseDouble(command.detail()))

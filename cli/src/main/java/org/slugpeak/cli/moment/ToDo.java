@@ -125,5 +125,15 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
         public Stays setGenerator(Request.SetGenerator it) {
             return Stays.UNTIL_ANSWERED;
         }
+
+        @Override
+        public Stays generatorStands(Request.GeneratorStands it) {
+            return Stays.FOR_A_WHILE;
+        }
+
+        @Override
+        public Stays generatorFails(Request.GeneratorFails it) {
+            return it.gone() ? Stays.UNTIL_ANSWERED : Stays.FOR_A_WHILE;
+        }
     }
 }

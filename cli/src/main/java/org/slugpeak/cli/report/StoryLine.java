@@ -230,6 +230,16 @@ record StoryLine(String text, String present)
     }
 
     @Override
+    public Optional<String> generatorStands(Request.GeneratorStands it) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> generatorFails(Request.GeneratorFails it) {
+        return Optional.of(it.detail());
+    }
+
+    @Override
     public Optional<String> adjuster(Adjuster it) {
         return Optional.empty();
     }

@@ -21,7 +21,8 @@ public enum BriefPhrase implements Saying {
     SET_UP,
     TURN,
     HANDS_OFF,
-    FREQUENCY;
+    FREQUENCY,
+    GENERATOR_FAILS;
 
     @Override
     public String kind() {

@@ -102,4 +102,14 @@ public final class BriefSentences implements Request.Matcher<String> {
     public String setGenerator(Request.SetGenerator it) {
         return BriefPhrase.FREQUENCY.of(Frequencies.kHz(it.hz()));
     }
+
+    @Override
+    public String generatorStands(Request.GeneratorStands it) {
+        return BriefPhrase.FREQUENCY.of(Frequencies.kHz(it.hz()));
+    }
+
+    @Override
+    public String generatorFails(Request.GeneratorFails it) {
+        return BriefPhrase.GENERATOR_FAILS.of();
+    }
 }

@@ -34,6 +34,8 @@ public enum EventPhrase implements Saying {
     CHECK_DROPPED,
     LOOKED_AFTER,
     CHANGE_GENERATOR,
+    GENERATOR_TURNED,
+    GENERATOR_AWAY,
     SKIRTS_AT,
     WINDOW,
     NO_WINDOW,

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.words;
 
+import org.slugpeak.core.generator.LevelUnit;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.session.Request;
 
@@ -70,5 +71,21 @@ final class RequestSentences implements Request.Matcher<String> {
     @Override
     public String setGenerator(Request.SetGenerator it) {
         return Phrase.SET_GENERATOR.of(Frequencies.kHz(it.hz()), it.number(), it.points());
+    }
+
+    @Override
+    public String generatorStands(Request.GeneratorStands it) {
+        if (it.emfVolts() == 0) {
+            return Phrase.GENERATOR_STANDS_OFF.of();
+        }
+        String at = Phrase.GENERATOR_STANDS_AT.of(Frequencies.plain(it.hz()));
+        return Double.isNaN(it.emfVolts())
+                ? at
+                : Phrase.GENERATOR_STANDS_LEVEL.of(at, LevelUnit.MICROVOLTS_EMF.ofEmfVolts(it.emfVolts()));
+    }
+
+    @Override
+    public String generatorFails(Request.GeneratorFails it) {
+        return it.detail();
     }
 }

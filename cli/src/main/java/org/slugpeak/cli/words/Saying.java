@@ -14,6 +14,7 @@ public sealed interface Saying
                 EndPhrase,
                 EventPhrase,
                 FormulaPhrase,
+                GeneratorPhrase,
                 KeyPhrase,
                 PagePhrase,
                 Phrase,

@@ -86,7 +86,7 @@ class PlanGuideTest {
                     List.of(SHORT_WAVE),
                     List.of(stages),
                     List.of());
-            guide = new PlanGuide(plan, List.of(), new AlignmentProgress(plan));
+            guide = new PlanGuide(plan, List.of(), new AlignmentProgress(plan), setup -> {});
             analysis = new Analysis(PeakSettings.defaults(), record -> {
                 guide.take(record);
                 records.add(record);

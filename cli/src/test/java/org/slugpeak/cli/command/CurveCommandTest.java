@@ -202,6 +202,7 @@ class CurveCommandTest {
                 "--from sim --span 440..470 --step 1Hz | widen --step",
                 "--from sim --span 440..470 --dwell -1 | --dwell takes",
                 "--points x.csv --law | --law goes with readings",
+                "--points x.csv --generator tcp:localhost:5025 | --generator goes with readings",
                 "--points x.csv --transformers 0 | --transformers takes"
             })
     void refusesWrongUsageWithALineThatSaysWhy(String commandLine, String why) {

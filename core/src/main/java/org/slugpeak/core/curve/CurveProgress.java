@@ -69,6 +69,7 @@ public final class CurveProgress implements RecordSink {
     private double presentHz;
     private double levelBefore = Double.NaN;
     private boolean confirmed;
+    private boolean standsYet;
     private boolean moved;
     private long sinceNanos;
     private long nowNanos;
@@ -137,6 +138,7 @@ public final class CurveProgress implements RecordSink {
      */
     public void set(double hz) {
         presentHz = hz;
+        standsYet = !timing.byItself();
         phase = Phase.WAITING;
         confirmed = false;
         moved = false;
@@ -236,7 +238,14 @@ public final class CurveProgress implements RecordSink {
 
         @Override
         public void request(Request it) {
-            if (phase == Phase.CHECKING && it instanceof Request.CheckOver) {
+            if (phase == Phase.WAITING && it instanceof Request.GeneratorStands stands && stands.emfVolts() != 0) {
+                presentHz = stands.hz();
+                standsYet = true;
+                sinceNanos = nowNanos;
+                level.forget();
+            } else if (it instanceof Request.GeneratorFails) {
+                standsYet = false;
+            } else if (phase == Phase.CHECKING && it instanceof Request.CheckOver) {
                 checkUnderWay = false;
                 checks.poll();
                 phase = checks.isEmpty() ? Phase.SETTING : Phase.CHECKING;
@@ -245,7 +254,7 @@ public final class CurveProgress implements RecordSink {
     }
 
     private void reading(ReadingTaken it) {
-        if (phase != Phase.WAITING) {
+        if (phase != Phase.WAITING || !standsYet) {
             return;
         }
         if (it.reading().condition().isTrusted()) {

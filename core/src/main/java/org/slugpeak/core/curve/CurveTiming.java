@@ -3,11 +3,12 @@ package org.slugpeak.core.curve;
 /**
  * When a point of a response curve is taken; the reading must stand in any case. Immutable; any thread may use it.
  *
+ * @param byItself whether the generator is set by the tool, and says when it stands
  * @param seesMove whether a reading that has moved and stands again is taken before the dwell is over
  * @param dwellNanos how long after the setting a reading is taken though nothing has moved; {@link Long#MAX_VALUE} where only
  *     the user's key counts
  */
-public record CurveTiming(boolean seesMove, long dwellNanos) {
+public record CurveTiming(boolean byItself, boolean seesMove, long dwellNanos) {
 
     private static final long SETTLE_NANOS = 1_500_000_000L;
 
@@ -17,7 +18,7 @@ public record CurveTiming(boolean seesMove, long dwellNanos) {
      * @return settling, and one second of readings
      */
     public static CurveTiming automatic() {
-        return new CurveTiming(false, SETTLE_NANOS);
+        return new CurveTiming(true, false, SETTLE_NANOS);
     }
 
     /**
@@ -28,6 +29,6 @@ public record CurveTiming(boolean seesMove, long dwellNanos) {
      */
     public static CurveTiming byHand(double dwellSeconds) {
         boolean byKey = dwellSeconds == 0;
-        return new CurveTiming(!byKey, byKey ? Long.MAX_VALUE : (long) (dwellSeconds * 1e9));
+        return new CurveTiming(false, !byKey, byKey ? Long.MAX_VALUE : (long) (dwellSeconds * 1e9));
     }
 }

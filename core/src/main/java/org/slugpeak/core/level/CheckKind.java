@@ -1,6 +1,9 @@
 package org.slugpeak.core.level;
 
 import java.util.Locale;
+import java.util.Optional;
+import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.generator.GeneratorMove;
 import org.slugpeak.core.word.Coded;
 
 /**
@@ -29,6 +32,9 @@ public enum CheckKind implements Coded {
 
     /** Every attenuator has it. */
     public static final double LAW_STEP_DB = 3;
+
+    private static final double OTHER_IF_HZ = 10e3;
+    private static final double HARMONIC_HZ = 2e3;
 
     /** Nobody takes so long for a knob. */
     private static final double PATIENCE_SECONDS = 25;
@@ -65,6 +71,33 @@ public enum CheckKind implements Coded {
      */
     public boolean seesStep() {
         return seesStep;
+    }
+
+    /**
+     * What a move does to the generator.
+     *
+     * @param move which of the moves, counted from 0; as many as there are: things are put back
+     * @param skirtHz how far to either side skirts are compared, Hz
+     * @return empty where the move is not one of the generator
+     */
+    public Optional<GeneratorMove> generatorMove(int move, double skirtHz) {
+        if (move == moves) {
+            return isOfGenerator() ? Optional.of(GeneratorMove.level(1)) : Optional.empty();
+        }
+        double side = move == 0 ? 1 : -1;
+        return switch (this) {
+            case REST -> Optional.of(GeneratorMove.level(0));
+            case LEVEL -> Optional.of(GeneratorMove.level(Math.pow(0.5, move + 1.0)));
+            case DETECTOR_LAW -> Optional.of(GeneratorMove.level(Decibels.ratio(-(move + 1) * LAW_STEP_DB)));
+            case SKIRTS -> Optional.of(GeneratorMove.aside(side * skirtHz));
+            case OTHER_IF -> Optional.of(GeneratorMove.aside(-side * OTHER_IF_HZ));
+            case HARMONIC -> Optional.of(GeneratorMove.aside(side * HARMONIC_HZ));
+            case LOADING, EFFECT, IMAGE -> Optional.empty();
+        };
+    }
+
+    private boolean isOfGenerator() {
+        return this != LOADING && this != EFFECT && this != IMAGE;
     }
 
     @Override

@@ -42,6 +42,8 @@ final class GeneratorWatch {
     private double scale = 1;
     private boolean stepping;
     private boolean announced;
+    private boolean certain;
+    private boolean away;
     private long stepNanos;
     private double levelBefore;
     private boolean movingBefore;
@@ -89,6 +91,27 @@ final class GeneratorWatch {
         beginStep(tNanos);
     }
 
+    /** The generator says that it was changed: by how much is known, and what is read from now on counts. */
+    void turned(long tNanos, double newFactor) {
+        if (!stepping) {
+            announceCut(tNanos, newFactor);
+        }
+        away = false;
+        certain = true;
+        factor = newFactor;
+        stepNanos = tNanos;
+        after.clear();
+    }
+
+    void goesAway(long tNanos) {
+        announceCut(tNanos, 1);
+        away = true;
+    }
+
+    boolean isAway() {
+        return away;
+    }
+
     void accept(long tNanos, double above, double rest) {
         double magnitude = Math.abs(above);
         if (stepping) {
@@ -128,6 +151,10 @@ final class GeneratorWatch {
         }
         after.add(tNanos, magnitude);
         boolean enough = after.size() >= 5 && after.spannedNanos() > 0.25e9;
+        if (certain && movingBefore && enough) {
+            finish(tNanos, true); // a hand that turns on does not come to stand, and the factor is known
+            return;
+        }
         boolean changed = isMeasured() && Math.abs(db(after.median() / levelBefore)) > LEAST_CUT_DB;
         if (enough && after.stands(0.01) && (changed || seconds > GIVE_UP_SECONDS)) {
             finish(tNanos, changed);
@@ -143,6 +170,7 @@ final class GeneratorWatch {
 
     private void finish(long tNanos, boolean changed) {
         stepping = false;
+        certain = false;
         promptedNanos = Long.MIN_VALUE / 2;
         before.clear();
         if (changed) {

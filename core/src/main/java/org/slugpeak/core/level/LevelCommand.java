@@ -24,6 +24,10 @@ public record LevelCommand(Verb verb, String detail) {
         REPAIRED,
         /** The generator is about to be changed by the factor in the detail. */
         CUT,
+        /** The generator, which is set from here, has been changed by the factor in the detail, as it reads back. */
+        TURNED,
+        /** Nobody knows how the generator, which is set from here, stands; until it has turned, nothing that is read counts. */
+        AWAY,
         /** From now on skirts are compared so many hertz to either side as the detail says. */
         SKIRTS_AT,
         /** The signal of the present adjuster is met as an image where on the dial the detail says, Hz. */
@@ -90,6 +94,25 @@ public record LevelCommand(Verb verb, String detail) {
     }
 
     /**
+     * The generator has been changed, as it was announced.
+     *
+     * @param factor of its output, as it says itself; positive
+     * @return the command
+     */
+    public static LevelCommand turned(double factor) {
+        return new LevelCommand(Verb.TURNED, Double.toString(factor));
+    }
+
+    /**
+     * Nobody knows how the generator stands, until it has turned.
+     *
+     * @return the command
+     */
+    public static LevelCommand away() {
+        return new LevelCommand(Verb.AWAY, "");
+    }
+
+    /**
      * From now on skirts are compared elsewhere.
      *
      * @param hz to either side, Hz; positive
@@ -122,10 +145,10 @@ public record LevelCommand(Verb verb, String detail) {
     /**
      * The detail as a number.
      *
-     * @return the factor of a {@link Verb#CUT}, Hz of a {@link Verb#SKIRTS_AT} or {@link Verb#IMAGE_AT}, volts of a
+     * @return the factor of a {@link Verb#CUT} or {@link Verb#TURNED}, Hz of a {@link Verb#SKIRTS_AT} or {@link Verb#IMAGE_AT}, volts of a
      *     {@link Verb#WINDOW}
      */
-    double number() {
+    public double number() {
         return Double.parseDouble(detail);
     }
 }

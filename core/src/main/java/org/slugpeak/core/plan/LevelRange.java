@@ -21,9 +21,18 @@ public record LevelRange(double low, double high, String unit) {
 
     /** Volts and millivolts are understood; of anything else nobody knows how many volts it is: infinite. */
     double highVolts() {
+        return volts(high);
+    }
+
+    /** As {@link #highVolts}, of the lower end. */
+    double lowVolts() {
+        return volts(low);
+    }
+
+    private double volts(double end) {
         return switch (unit) {
-            case VOLTS -> high;
-            case "mV" -> high / 1e3;
+            case VOLTS -> end;
+            case "mV" -> end / 1e3;
             default -> Double.POSITIVE_INFINITY;
         };
     }

@@ -2,6 +2,8 @@ package org.slugpeak.core.plan;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.slugpeak.core.generator.GeneratorReach;
+import org.slugpeak.core.generator.Modulation;
 import org.slugpeak.core.level.MeterPoint;
 
 /**
@@ -117,6 +119,37 @@ public record Setup(
     public double highVolts() {
         double ofPoint = particulars.point().map(MeterPoint::highVolts).orElse(Double.POSITIVE_INFINITY);
         return level.map(LevelRange::highVolts).orElse(ofPoint);
+    }
+
+    /**
+     * Below this the reading leaves its window, as {@link #highVolts} says of the other end.
+     *
+     * @return volts above rest, as a magnitude; infinite where nobody knows
+     */
+    public double lowVolts() {
+        double ofPoint = particulars.point().map(MeterPoint::lowVolts).orElse(Double.POSITIVE_INFINITY);
+        return level.map(LevelRange::lowVolts).orElse(ofPoint);
+    }
+
+    /**
+     * What is left to a hand where the generator is set by the tool.
+     *
+     * @param reach what of it is
+     * @return a copy without the frequency, without the level where that is set, and without a modulation that can be
+     */
+    public Setup withoutGenerator(GeneratorReach reach) {
+        boolean modulated = reach.modulates() && Modulation.of(modulation).isPresent();
+        return new Setup(
+                OptionalDouble.empty(),
+                modulated ? "" : modulation,
+                injection,
+                dummyAntenna,
+                dialHz,
+                dial,
+                meterPoint,
+                reach.setsLevel() ? Optional.empty() : level,
+                highTension,
+                particulars);
     }
 
     /**

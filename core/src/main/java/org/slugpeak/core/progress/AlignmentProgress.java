@@ -2,6 +2,7 @@ package org.slugpeak.core.progress;
 
 import java.util.List;
 import java.util.Optional;
+import org.slugpeak.core.generator.GeneratorReach;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Position;
 import org.slugpeak.core.session.Guard;
@@ -23,6 +24,8 @@ import org.slugpeak.core.session.Work;
  *   first where a resistor is fitted; then the next stage, or Over
  *   before Turning, where {@link #withRest}, {@link #withHalvings} and {@link #withLaw} were called: Checking (resting reading) at a new
  *   meter point, Halving at the beginning of a stage, with AwaitingHand where gain control has to be held, and Checking (detector's law)
+ *   with {@link #withGenerator} the generator is fed before Settling, which waits until it stands; after the rest Levelling brings the reading into its
+ *   window, and while an adjuster is turned it is held there
  *   Resuming stands for all of it while a log is heard
  * </pre>
  *
@@ -78,6 +81,15 @@ public final class AlignmentProgress implements RecordSink {
      */
     public void withLaw() {
         job.preliminaries().wantLaw();
+    }
+
+    /**
+     * The generator is set from here: it is ordered where it can do what a step wants; to be called before the first record.
+     *
+     * @param reach what it can do
+     */
+    public void withGenerator(GeneratorReach reach) {
+        job.feeding().by(reach);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.slugpeak.core.progress;
 
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Work;
 
@@ -18,6 +19,23 @@ sealed interface AtAdjuster extends PlanPhase permits InHand, Choosing, HandsOff
         job.order(new Order.Begin(step.adjuster(), step.goal().seek()));
         job.say(at -> new Request.Turn(at, step));
         return step.rock() ? Rocking.begin(job) : Turning.begin(job);
+    }
+
+    @Override
+    default boolean isLevelled() {
+        return true;
+    }
+
+    @Override
+    default PlanPhase generatorBack() {
+        job().say(Guard.BegunAgain::new);
+        return Settling.again(job());
+    }
+
+    /** Its best so far counts no more. */
+    default PlanPhase beginAgain() {
+        job().say(Guard.BegunAgain::new);
+        return begin(job());
     }
 
     @Override

@@ -2,7 +2,6 @@ package org.slugpeak.core.progress;
 
 import java.util.Optional;
 import org.slugpeak.core.plan.Damping;
-import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.Setup;
 
@@ -21,23 +20,22 @@ final class Connections {
         fitted = Optional.empty();
     }
 
-    /** Whether the set-up of a step differs from the one that stands. */
-    boolean changesFor(PlanStep step) {
-        return setUp.isPresent() && !setUp.get().equals(step.setup());
+    /** Whether a set-up differs from the one that stands. */
+    boolean changesFor(Setup wanted) {
+        return setUp.isPresent() && !setUp.get().equals(wanted);
     }
 
     /** Everything for a step. From here on it counts as done. */
-    Preparation goTo(PlanStep step) {
-        Setup wanted = step.setup();
+    Preparation goTo(Setup wanted, Optional<Damping> damping) {
         boolean sameSetUp = setUp.equals(Optional.of(wanted));
-        boolean dampingChanges = !fitted.equals(step.damping());
+        boolean dampingChanges = !fitted.equals(damping);
         boolean leadsMove = wanted.hasLeads()
                 && setUp.map(before -> !wanted.hasLeadsOf(before)).orElse(dampingChanges);
         boolean first = setUp.isEmpty() && !dampingChanges;
         Preparation preparation = new Preparation(
-                sameSetUp ? Optional.empty() : Optional.of(wanted), first, leadsMove, fitted, step.damping());
+                sameSetUp ? Optional.empty() : Optional.of(wanted), first, leadsMove, fitted, damping);
         setUp = Optional.of(wanted);
-        fitted = step.damping();
+        fitted = damping;
         return preparation;
     }
 

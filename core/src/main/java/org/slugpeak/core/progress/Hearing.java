@@ -1,5 +1,6 @@
 package org.slugpeak.core.progress;
 
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Families;
 import org.slugpeak.core.session.Finding;
@@ -12,6 +13,7 @@ import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Work;
@@ -32,10 +34,24 @@ record Hearing(Job job, PlanPhase phase) implements Families<PlanPhase>, Finding
     public PlanPhase frame(Frame it) {
         if (it instanceof ReadingTaken taken
                 && taken.reading().condition().isTrusted()
-                && !Double.isNaN(taken.smoothed())) {
+                && !Double.isNaN(taken.smoothed())
+                && !job.feeding().isAwaited()) {
             job.see(taken);
+            hold(taken);
             return phase.reading(taken);
         }
+        return phase;
+    }
+
+    private void hold(ReadingTaken taken) {
+        if (phase.isLevelled()) {
+            job.feeding().see(taken, job.scale()).ifPresent(factor -> job.order(new Order.Level(LevelCommand.cut(factor))));
+        }
+    }
+
+    @Override
+    public PlanPhase said(Said it) {
+        job.feeding().said(it);
         return phase;
     }
 
@@ -62,12 +78,21 @@ record Hearing(Job job, PlanPhase phase) implements Families<PlanPhase>, Finding
 
     @Override
     public PlanPhase request(Request it) {
+        if (it instanceof Request.GeneratorFails fails) {
+            job.feeding().fails(fails);
+        } else if (it instanceof Request.GeneratorStands stands) {
+            return job.feeding().stands(stands) ? phase.generatorBack() : phase;
+        } else if (it instanceof Request.GeneratorChanged || it instanceof Request.GeneratorUnchanged) {
+            job.feeding().changeIsOver();
+        } else if (it instanceof Request.CutGenerator cut && job.feeding().turnsLevel()) {
+            job.order(new Order.Level(LevelCommand.cut(cut.factor())));
+        }
         return it instanceof Request.CheckOver ? phase.checkOver() : phase;
     }
 
     @Override
     public PlanPhase finding(Finding it) {
-        return it.match(this);
+        return job.feeding().isAwaited() ? phase : it.match(this);
     }
 
     @Override

@@ -27,6 +27,7 @@ final class Job {
     private final Route route;
     private final Connections connections = new Connections();
     private final Preliminaries preliminaries = new Preliminaries();
+    private final Feeding feeding = new Feeding();
     private final CouplingWatch coupling = new CouplingWatch();
     private final SteadyWatch lastSecond = new SteadyWatch(COMPARE_NANOS, STAND_DB);
     private final SteadyWatch lastSecondStraight = new SteadyWatch(COMPARE_NANOS, STAND_DB);
@@ -81,6 +82,10 @@ final class Job {
 
     Preliminaries preliminaries() {
         return preliminaries;
+    }
+
+    Feeding feeding() {
+        return feeding;
     }
 
     CouplingWatch coupling() {

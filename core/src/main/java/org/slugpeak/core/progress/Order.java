@@ -3,6 +3,7 @@ package org.slugpeak.core.progress;
 import java.util.OptionalDouble;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.Seek;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Untimed;
 
@@ -45,6 +46,13 @@ public sealed interface Order {
          * @param it the order
          */
         void level(Level it);
+
+        /**
+         * For a feed; ordered only where a generator is set from here, so that others need not take it.
+         *
+         * @param it the order
+         */
+        default void feed(Feed it) {}
 
         /**
          * For a finish.
@@ -101,6 +109,18 @@ public sealed interface Order {
         @Override
         public void match(Matcher matcher) {
             matcher.level(this);
+        }
+    }
+
+    /**
+     * Set the generator as a step wants it.
+     *
+     * @param setup of the step
+     */
+    record Feed(Setup setup) implements Order {
+        @Override
+        public void match(Matcher matcher) {
+            matcher.feed(this);
         }
     }
 

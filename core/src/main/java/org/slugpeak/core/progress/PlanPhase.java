@@ -10,7 +10,7 @@ import org.slugpeak.core.session.TwoPeaks;
  * phase leaves it as it is. One thread at a time.
  */
 sealed interface PlanPhase
-        permits AtAdjuster, Settling, Ending, Resuming, AwaitingHand, Raising, Checking, Halving, Over {
+        permits AtAdjuster, Settling, Ending, Resuming, AwaitingHand, Raising, Checking, Halving, Levelling, Over {
 
     /** A trusted reading; the job has seen it already. */
     default PlanPhase reading(ReadingTaken it) {
@@ -49,6 +49,16 @@ sealed interface PlanPhase
 
     /** The end of the adjuster, which the log knows of next, leads back. */
     default PlanPhase wentBack() {
+        return this;
+    }
+
+    /** Whether the generator holds the reading in its window meanwhile. */
+    default boolean isLevelled() {
+        return false;
+    }
+
+    /** The generator is back, and nobody knows what it did meanwhile. */
+    default PlanPhase generatorBack() {
         return this;
     }
 

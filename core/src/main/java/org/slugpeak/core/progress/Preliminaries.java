@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.PlanStep;
+import org.slugpeak.core.plan.Setup;
 
 /**
  * What is measured between setting up and turning, where it is wanted: the resting reading at each new meter point, at the beginning
@@ -19,6 +20,7 @@ final class Preliminaries {
     private Optional<String> restedAt = Optional.empty();
     private Optional<String> halvedIn = Optional.empty();
     private final Set<String> lawsOf = new HashSet<>();
+    private Optional<Setup> levelledFor = Optional.empty();
 
     void wantRest() {
         restWanted = true;
@@ -39,6 +41,10 @@ final class Preliminaries {
         if (restWanted && step.goal().hasDecibels() && !restedAt.equals(point)) {
             restedAt = point;
             return Checking.begin(job, CheckKind.REST, Settling::again);
+        }
+        if (job.feeding().holdsLevel() && !levelledFor.equals(Optional.of(step.setup()))) {
+            levelledFor = Optional.of(step.setup());
+            return Levelling.begin(job);
         }
         Optional<String> stage = Optional.of(job.route().stage().name());
         boolean follows = isWorthHalving(step, job.lastSecond().mean());

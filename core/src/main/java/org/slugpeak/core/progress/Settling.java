@@ -3,6 +3,7 @@ package org.slugpeak.core.progress;
 import java.util.Optional;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Work;
@@ -39,8 +40,12 @@ record Settling(Job job, Optional<SettlingWatch> watch) implements PlanPhase {
 
     private Settling ask(double level) {
         PlanStep step = job.route().step();
-        boolean differs = job.connections().changesFor(step);
-        Preparation preparation = job.connections().goTo(step);
+        Setup byHand = job.feeding().leftToHand(step.setup());
+        boolean differs = job.connections().changesFor(byHand);
+        Preparation preparation = job.connections().goTo(byHand, step.damping());
+        if (job.feeding().feed(step)) {
+            job.order(new Order.Feed(step.setup()));
+        }
         boolean handInSet = preparation.isAtTerminals();
         if (!preparation.isNothing()) {
             job.say(at -> new Request.SetUp(at, preparation));

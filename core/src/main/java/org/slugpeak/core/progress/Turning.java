@@ -32,11 +32,6 @@ record Turning(Job job, StuckWatch stuck, boolean twoPeaks) implements InHand {
         return this;
     }
 
-    private PlanPhase beginAgain() {
-        job.say(Guard.BegunAgain::new);
-        return AtAdjuster.begin(job);
-    }
-
     @Override
     public Turning verdict() {
         stuck.verdict();

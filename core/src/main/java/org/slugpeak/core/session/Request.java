@@ -20,7 +20,9 @@ public sealed interface Request extends SessionRecord
                 Request.Undamp,
                 Request.Turn,
                 Request.HandsOff,
-                Request.SetGenerator {
+                Request.SetGenerator,
+                Request.GeneratorStands,
+                Request.GeneratorFails {
 
     @Override
     default <R> R matchFamily(Families<R> families) {
@@ -135,6 +137,22 @@ public sealed interface Request extends SessionRecord
          * @return what the caller of {@link Request#match(Matcher)} gets
          */
         R setGenerator(SetGenerator it);
+
+        /**
+         * For a GeneratorStands.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R generatorStands(GeneratorStands it);
+
+        /**
+         * For a GeneratorFails.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R generatorFails(GeneratorFails it);
     }
 
     /**
@@ -358,6 +376,46 @@ public sealed interface Request extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.setGenerator(this);
+        }
+    }
+
+    /**
+     * The generator was set from here, and this is what it reads back.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param hz its frequency, Hz
+     * @param emfVolts its level, volts EMF; 0 with its output off; NaN where only a hand sets the level
+     */
+    record GeneratorStands(long tNanos, double hz, double emfVolts) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.NOTES;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.generatorStands(this);
+        }
+    }
+
+    /**
+     * The generator that is set from here does not do as it was told, does not say the truth, or has gone.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param gone whether nobody knows how it stands until it is said anew
+     * @param detail one line: what was seen and what to do
+     */
+    record GeneratorFails(long tNanos, boolean gone, String detail) implements Request {
+
+        @Override
+        public Manner manner() {
+            return Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.generatorFails(this);
         }
     }
 }

@@ -42,8 +42,11 @@ class CurveProgressTest {
         }
     }
 
-    private static void set(CurveProgress progress) {
-        progress.set(progress.toSet().orElseThrow());
+    /** Whoever sets the generator; one that is set by the tool says that it stands. */
+    private void set(CurveProgress progress) {
+        double hz = progress.toSet().orElseThrow();
+        progress.set(hz);
+        progress.take(new Request.GeneratorStands(tNanos, hz, 1e-4));
     }
 
     @Nested

@@ -10,6 +10,7 @@ import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Position;
+import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
@@ -36,6 +37,12 @@ final class Session implements Order.Matcher {
 
     /** Where the work was after each record of the log. */
     final List<Position> positions = new ArrayList<>();
+
+    /** How the generator was ordered to stand, in order. */
+    final List<Setup> fed = new ArrayList<>();
+
+    /** What the level watch was ordered to do, in order. */
+    final List<LevelCommand> commands = new ArrayList<>();
 
     private double gainDb = Double.NaN;
     private double seconds;
@@ -175,7 +182,13 @@ final class Session implements Order.Matcher {
 
     @Override
     public void level(Order.Level it) {
+        commands.add(it.command());
         give(new Said.Command(now(), new Instruction.Level(it.command())));
+    }
+
+    @Override
+    public void feed(Order.Feed it) {
+        fed.add(it.setup());
     }
 
     @Override

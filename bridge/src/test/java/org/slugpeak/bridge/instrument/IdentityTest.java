@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.scpi;
+package org.slugpeak.bridge.instrument;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -19,7 +19,7 @@ class IdentityTest {
                 "*IDN? EMBER FELL,BM-450,0,2|EMBER FELL BM-450, firmware 2",
                 " EMBER FELL , BM-450 , 0 , 2 |EMBER FELL BM-450, firmware 2",
                 "BM-450,|BM-450",
-                ",,,|a meter without a name"
+                ",,,|an instrument without a name"
             })
     void whateverComesTheMeterGetsAName(String answer, String name) {
         assertEquals(name, Identity.of(answer).name());

@@ -1,16 +1,21 @@
-package org.slugpeak.bridge.meter;
+package org.slugpeak.bridge.instrument;
 
 import java.util.ServiceLoader;
-import org.slugpeak.bridge.instrument.CarrierProvider;
 import org.slugpeak.bridge.source.PortUnavailable;
 
-/** The kinds of line that are on the class path. Stateless. */
-final class Carriers {
+/** The kinds of line that are on the class path. Stateless; any thread may use it. */
+public final class Carriers {
 
     private Carriers() {}
 
-    /** The first that claims the address, in the order of the registration. */
-    static CarrierProvider of(String address) throws PortUnavailable {
+    /**
+     * The first that claims the address, in the order of the registration.
+     *
+     * @param address as the user gave it
+     * @return opens it
+     * @throws PortUnavailable where the installation is damaged
+     */
+    public static CarrierProvider of(String address) throws PortUnavailable {
         for (CarrierProvider each : ServiceLoader.load(CarrierProvider.class, Carriers.class.getClassLoader())) {
             if (each.claims(address)) {
                 return each;

@@ -1,4 +1,4 @@
-package org.slugpeak.bridge.scpi;
+package org.slugpeak.bridge.instrument;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Who a meter says it is. IEEE 488.2 section 10.14 asks for four fields: maker, model, serial number, firmware, with a 0 for
- * what is not known. Meters are met that send three, or six, or repeat the question before the answer; whatever comes, the
- * meter gets a name. Immutable; any thread may use it.
+ * Who an instrument says it is. IEEE 488.2 section 10.14 asks for four fields: maker, model, serial number, firmware, with a 0 for
+ * what is not known. Some are met that send three, or six, or repeat the question before the answer; whatever comes, the
+ * instrument gets a name. Immutable; any thread may use it.
  *
  * @param name one line for the user, never empty
  */
-record Identity(String name) {
+public record Identity(String name) {
 
     private static final String ECHO = "*IDN";
     private static final int REGULAR_FIELDS = 4;
@@ -20,7 +20,13 @@ record Identity(String name) {
     /** As much as fits into a line of a screen. */
     private static final int LONGEST = 72;
 
-    static Identity of(String answer) {
+    /**
+     * Makes a name of an answer.
+     *
+     * @param answer to {@code *IDN?}, without its line end
+     * @return the identity
+     */
+    public static Identity of(String answer) {
         String plain = answer.strip();
         if (plain.toUpperCase(Locale.ROOT).startsWith(ECHO)) {
             plain = plain.substring(ECHO.length()).replaceFirst("^\\?", "").strip();
@@ -33,7 +39,7 @@ record Identity(String name) {
         if (fields.size() == REGULAR_FIELDS && says(fields.get(REGULAR_FIELDS - 1))) {
             name = join(", firmware ", List.of(name, fields.get(REGULAR_FIELDS - 1)));
         }
-        return new Identity(name.isEmpty() ? "a meter without a name" : shortened(name));
+        return new Identity(name.isEmpty() ? "an instrument without a name" : shortened(name));
     }
 
     private static String shortened(String name) {
