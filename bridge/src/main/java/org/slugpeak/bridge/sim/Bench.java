@@ -52,10 +52,7 @@ final class Bench implements RecordSink {
     private void feed(GeneratorSetting it) {
         Generator own = set.generator();
         set.feed(new Generator(
-                it.frequencyHz(),
-                it.on() ? it.emfVolts() : 0,
-                it.modulation().isOn(),
-                own.lead()));
+                it.frequencyHz(), it.on() ? it.emfVolts() : 0, it.modulation().isOn(), own.lead()));
     }
 
     SetOnBench set() {

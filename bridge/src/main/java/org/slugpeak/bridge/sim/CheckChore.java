@@ -85,8 +85,8 @@ final class CheckChore implements Chore {
             return;
         }
         kind.generatorMove(move, skirtHz)
-                .ifPresent(it -> set.feed(
-                        before.times(it.levelFactor()).withFrequency(before.frequencyHz() + it.offsetHz())));
+                .ifPresent(it ->
+                        set.feed(before.times(it.levelFactor()).withFrequency(before.frequencyHz() + it.offsetHz())));
         switch (kind) {
             case LOADING -> bench.seriesResistor(SERIES_OHM);
             case EFFECT -> part.turnTo(turnsBefore + HALF_A_TURN);

@@ -165,8 +165,7 @@ public final class CurveCommand implements Callable<Integer> {
     }
 
     private int measure(List<ResponsePoint> before) throws BridgeException {
-        CurveTiming timing =
-                generatorOptions.isGiven() ? CurveTiming.automatic() : CurveTiming.byHand(dwellSeconds);
+        CurveTiming timing = generatorOptions.isGiven() ? CurveTiming.automatic() : CurveTiming.byHand(dwellSeconds);
         SourceAddress address = new SourceAddress(from.orElseThrow());
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
         CurveProgress progress = new CurveProgress(frequencies, timing, checksFirst(), discriminator);

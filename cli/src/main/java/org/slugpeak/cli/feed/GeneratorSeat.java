@@ -122,8 +122,9 @@ public final class GeneratorSeat {
 
     private GeneratorSetting begins(DescribedGenerator generator) throws BridgeException {
         GeneratorReach reach = generator.reach();
-        GeneratorSetting stood =
-                generator.asItStands(new GeneratorSetting(1e6, Double.NaN, Modulation.NONE, false)).switched(false);
+        GeneratorSetting stood = generator
+                .asItStands(new GeneratorSetting(1e6, Double.NaN, Modulation.NONE, false))
+                .switched(false);
         OptionalDouble level = options.emfVolts().isPresent() ? options.emfVolts() : usualEmfVolts;
         return level.isPresent() && reach.setsLevel()
                 ? stood.withEmf(reach.nearestEmfVolts(level.getAsDouble()))

@@ -33,8 +33,7 @@ final class Honesty {
         }
         double db = said.getAsDouble();
         double along = readDb * Math.signum(db);
-        boolean honest =
-                along >= LEAST_RATIO * Math.abs(db) && along <= MOST_RATIO * Math.abs(db) + MORE_DB;
+        boolean honest = along >= LEAST_RATIO * Math.abs(db) && along <= MOST_RATIO * Math.abs(db) + MORE_DB;
         return honest ? Optional.empty() : Optional.of(GeneratorPhrase.OTHERWISE.of(db, readDb));
     }
 }

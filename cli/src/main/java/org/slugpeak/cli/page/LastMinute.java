@@ -12,9 +12,9 @@ final class LastMinute {
     /** Ten a second are more than a telephone has points across. */
     static final long APART_NANOS = 100_000_000L;
 
-    private final Deque<Sight.Spot> spots = new ArrayDeque<>();
+    private final Deque<PageState.Spot> spots = new ArrayDeque<>();
 
-    synchronized void add(Sight.Spot spot) {
+    synchronized void add(PageState.Spot spot) {
         if (!spots.isEmpty() && spot.tNanos() - spots.getLast().tNanos() < APART_NANOS) {
             return;
         }
@@ -24,7 +24,7 @@ final class LastMinute {
         }
     }
 
-    synchronized List<Sight.Spot> spots() {
+    synchronized List<PageState.Spot> spots() {
         return List.copyOf(spots);
     }
 }

@@ -25,10 +25,10 @@ final class PageEvents {
 
     private PageEvents() {}
 
-    static String past(List<Sight.Spot> spots) {
+    static String past(List<PageState.Spot> spots) {
         return event("past", json -> {
             json.writeStartArray();
-            for (Sight.Spot spot : spots) {
+            for (PageState.Spot spot : spots) {
                 json.writeStartArray();
                 json.writeNumber(spot.tNanos() / 1e9);
                 number(json, spot.height());
@@ -65,7 +65,7 @@ final class PageEvents {
         return Double.isFinite(each.gainDb()) ? String.format(Locale.ROOT, "%+.1f", each.gainDb()) : "--";
     }
 
-    static String state(Sight sight) {
+    static String state(PageState sight) {
         Told.Face face = sight.told().face();
         return event("state", json -> {
             json.writeStartObject();

@@ -36,18 +36,18 @@ final class Screens implements AutoCloseable {
     private final Set<Looker> lookers = ConcurrentHashMap.newKeySet();
     private final ReentrantLock lock = new ReentrantLock();
     private final Condition changed = lock.newCondition();
-    private Sight newest;
+    private PageState newest;
     private boolean closed;
 
     /** Nobody looks on yet. */
-    Screens(Sight first, Supplier<String> past, Ticker ticker) {
+    Screens(PageState first, Supplier<String> past, Ticker ticker) {
         newest = first;
         this.past = past;
         this.ticker = ticker;
     }
 
     /** From now on this is seen. Never waits for a browser. */
-    void show(Sight sight) {
+    void show(PageState sight) {
         lock.lock();
         try {
             newest = sight;
@@ -134,10 +134,10 @@ final class Screens implements AutoCloseable {
         }
 
         private void look() throws IOException, InterruptedException {
-            Sight seen = awaitNewer(-1);
+            PageState seen = awaitNewer(-1);
             write(bytes(PageEvents.work(seen.work()) + PageEvents.state(seen)));
             while (!isOver(seen)) {
-                Sight next = awaitNewer(seen.number());
+                PageState next = awaitNewer(seen.number());
                 String work = next.work().equals(seen.work()) ? "" : PageEvents.work(next.work());
                 write(bytes(next.number() == seen.number() ? BEAT : work + PageEvents.state(next)));
                 seen = next;
@@ -163,7 +163,7 @@ final class Screens implements AutoCloseable {
         }
     }
 
-    private Sight awaitNewer(long number) throws InterruptedException {
+    private PageState awaitNewer(long number) throws InterruptedException {
         lock.lock();
         try {
             long leftNanos = TimeUnit.MILLISECONDS.toNanos(BEAT_MILLIS);
@@ -176,7 +176,7 @@ final class Screens implements AutoCloseable {
         }
     }
 
-    private boolean isOver(Sight seen) {
+    private boolean isOver(PageState seen) {
         lock.lock();
         try {
             return closed && newest.number() == seen.number();

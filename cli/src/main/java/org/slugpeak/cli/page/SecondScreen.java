@@ -25,13 +25,13 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
     private final PageKeys keys;
     private final PrintStream err;
     private volatile Optional<Showing> beside = Optional.empty();
-    private Sight sight;
+    private PageState sight;
 
     private SecondScreen(HttpServer server, Door door, Keeping keeping, PageKeys keys, PrintStream err, Ticker ticker) {
         this.keeping = keeping;
         this.keys = keys;
         this.err = err;
-        sight = new Sight(0, keeping.told(), Sight.Spot.NONE, WorkDone.NONE);
+        sight = new PageState(0, keeping.told(), PageState.Spot.NONE, WorkDone.NONE);
         screens = new Screens(sight, () -> PageEvents.past(minute.spots()), ticker);
         PageFiles files = new PageFiles(keys.allowed());
         this.server = PageServer.start(server, new PageServer.House(door, files, screens, keys, this::tell));
@@ -61,9 +61,9 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
     public void take(SessionRecord record) {
         keeping.take(record);
         Told told = keeping.told();
-        Optional<Sight.Spot> spot = spot(record, told);
+        Optional<PageState.Spot> spot = spot(record, told);
         spot.ifPresent(minute::add);
-        sight = new Sight(
+        sight = new PageState(
                 sight.number() + 1,
                 told,
                 spot.orElse(sight.spot()),
@@ -72,13 +72,14 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
     }
 
     /** A gap in the trend where nothing can be believed. */
-    private static Optional<Sight.Spot> spot(SessionRecord record, Told told) {
+    private static Optional<PageState.Spot> spot(SessionRecord record, Told told) {
         if (record instanceof ReadingTaken taken) {
             boolean trusted = taken.reading().condition().isTrusted();
-            return Optional.of(new Sight.Spot(record.tNanos(), trusted ? told.height(taken.smoothed()) : Double.NaN));
+            return Optional.of(
+                    new PageState.Spot(record.tNanos(), trusted ? told.height(taken.smoothed()) : Double.NaN));
         }
         return record instanceof Link.Changed
-                ? Optional.of(new Sight.Spot(record.tNanos(), Double.NaN))
+                ? Optional.of(new PageState.Spot(record.tNanos(), Double.NaN))
                 : Optional.empty();
     }
 

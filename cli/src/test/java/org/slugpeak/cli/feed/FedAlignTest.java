@@ -43,8 +43,11 @@ class FedAlignTest {
     void theLawIsMeasuredWithoutAHandAndTheReadingIsHeldByIt(long seed) throws BridgeException {
         FedJob job = job(seed).withLaw().run();
         assertEquals(1, job.all(Work.PlanOver.class).size());
-        assertEquals(RoundVerdict.CONVERGED, last(job.all(Work.RoundEnded.class)).verdict());
-        assertEquals(CheckKind.DETECTOR_LAW.moves() + 1, job.all(CurveWork.LawStep.class).size());
+        assertEquals(
+                RoundVerdict.CONVERGED, last(job.all(Work.RoundEnded.class)).verdict());
+        assertEquals(
+                CheckKind.DETECTOR_LAW.moves() + 1,
+                job.all(CurveWork.LawStep.class).size());
         assertTrue(job.heardByHand.stream()
                 .noneMatch(it -> it instanceof Request.Asked || it instanceof Request.CutGenerator));
         assertTrue(job.all(Request.GeneratorFails.class).isEmpty());
@@ -82,7 +85,8 @@ class FedAlignTest {
         assertEquals(
                 List.of(),
                 job.all(Adjuster.class).stream().filter(it -> !isInWindow(it)).toList());
-        assertEquals(RoundVerdict.CONVERGED, last(job.all(Work.RoundEnded.class)).verdict());
+        assertEquals(
+                RoundVerdict.CONVERGED, last(job.all(Work.RoundEnded.class)).verdict());
         double rest = job.all(Caution.Checked.class).stream()
                 .filter(it -> it.check() == CheckKind.REST)
                 .findFirst()

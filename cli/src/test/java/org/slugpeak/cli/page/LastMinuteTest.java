@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.slugpeak.cli.page.Sight.Spot;
+import org.slugpeak.cli.page.PageState.Spot;
 
 class LastMinuteTest {
 

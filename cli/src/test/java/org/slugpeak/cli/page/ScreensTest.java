@@ -14,7 +14,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.slugpeak.cli.page.Sight.Spot;
+import org.slugpeak.cli.page.PageState.Spot;
 
 /** Many look on, and nobody is waited for. */
 class ScreensTest {
@@ -30,8 +30,8 @@ class ScreensTest {
         screens.close();
     }
 
-    private Sight sight(long number) {
-        return new Sight(number, told, Spot.NONE, WorkDone.NONE);
+    private PageState sight(long number) {
+        return new PageState(number, told, Spot.NONE, WorkDone.NONE);
     }
 
     /** A browser that takes what it is sent, or, until it is let go on, nothing. */

@@ -73,14 +73,7 @@ final class CurveIT {
         try (BenchPort port = BenchPort.in(folder)) {
             port.plug(generator);
             try (PackagedTool tool = PackagedTool.start(
-                    folder,
-                    "curve",
-                    "--from",
-                    "sim:aligned",
-                    "--generator",
-                    port.path(),
-                    "--span",
-                    "446..464")) {
+                    folder, "curve", "--from", "sim:aligned", "--generator", port.path(), "--span", "446..464")) {
                 generator.awaitMessage("OUTPut ON");
                 tool.signal("TERM");
                 assertEquals(130, tool.finish().exitCode());

@@ -32,8 +32,8 @@ final class Connections {
         boolean leadsMove = wanted.hasLeads()
                 && setUp.map(before -> !wanted.hasLeadsOf(before)).orElse(dampingChanges);
         boolean first = setUp.isEmpty() && !dampingChanges;
-        Preparation preparation = new Preparation(
-                sameSetUp ? Optional.empty() : Optional.of(wanted), first, leadsMove, fitted, damping);
+        Preparation preparation =
+                new Preparation(sameSetUp ? Optional.empty() : Optional.of(wanted), first, leadsMove, fitted, damping);
         setUp = Optional.of(wanted);
         fitted = damping;
         return preparation;

@@ -33,6 +33,7 @@ final class Feeding {
     private Optional<LevelServo> servo = Optional.empty();
     private boolean awaited;
     private boolean wasGone;
+    private boolean doubted;
     private double emfVolts = Double.NaN;
     private long changedNanos = -CHANGE_NANOS;
 
@@ -53,6 +54,7 @@ final class Feeding {
     /** Whether it is to be set for a step; from then on everything waits until it stands. */
     boolean feed(PlanStep step) {
         servo = Optional.empty();
+        doubted = false;
         awaited = feeds(step.setup());
         if (awaited && turnsLevel() && step.goal().seek().seeksStrongest()) {
             servo = servo(step.setup());
@@ -94,8 +96,10 @@ final class Feeding {
         return back;
     }
 
+    /** Where the reading does not do what the level does, as with a lead off, the level stays until the next step: no servo runs away. */
     void fails(Request.GeneratorFails it) {
         awaited = it.gone();
+        doubted = doubted || !it.gone();
         wasGone = wasGone || it.gone();
     }
 
@@ -115,7 +119,7 @@ final class Feeding {
 
     /** By which factor its level should change, by the law of the detector; empty where it stays or cannot. */
     OptionalDouble see(ReadingTaken it, MeterScale scale) {
-        if (servo.isEmpty() || it.tNanos() - changedNanos < CHANGE_NANOS) {
+        if (servo.isEmpty() || doubted || it.tNanos() - changedNanos < CHANGE_NANOS) {
             return OptionalDouble.empty();
         }
         boolean near = it.ofBest() >= Decibels.ratio(-NEAR_DB);
@@ -132,9 +136,8 @@ final class Feeding {
     }
 
     private OptionalDouble withinReach(double factor) {
-        double reached = Double.isNaN(emfVolts)
-                ? factor
-                : reach.orElseThrow().nearestEmfVolts(emfVolts * factor) / emfVolts;
+        double reached =
+                Double.isNaN(emfVolts) ? factor : reach.orElseThrow().nearestEmfVolts(emfVolts * factor) / emfVolts;
         return Math.abs(Decibels.of(reached)) >= LEAST_DB ? OptionalDouble.of(reached) : OptionalDouble.empty();
     }
 }

@@ -45,7 +45,9 @@ record Hearing(Job job, PlanPhase phase) implements Families<PlanPhase>, Finding
 
     private void hold(ReadingTaken taken) {
         if (phase.isLevelled()) {
-            job.feeding().see(taken, job.scale()).ifPresent(factor -> job.order(new Order.Level(LevelCommand.cut(factor))));
+            job.feeding()
+                    .see(taken, job.scale())
+                    .ifPresent(factor -> job.order(new Order.Level(LevelCommand.cut(factor))));
         }
     }
 

@@ -8,7 +8,7 @@ package org.slugpeak.cli.page;
  * @param spot the last reading, for the trend
  * @param work what has come of the session so far; the same object until there is more
  */
-record Sight(long number, Told told, Spot spot, WorkDone work) {
+record PageState(long number, Told told, Spot spot, WorkDone work) {
 
     /**
      * A point of the trend.
