@@ -47,6 +47,9 @@ final class CurveIT {
                     log.toString())) {
                 generator.awaitMessage("SOURce:FREQuency 452000");
                 port.unplug();
+                while (!Files.readString(log).contains("\"topic\":\"generator-gone\"")) {
+                    Thread.onSpinWait(); // one that is back before anybody looked has not gone
+                }
                 simulated.powerFails();
                 port.plug(generator);
                 result = tool.finish();
