@@ -8,6 +8,10 @@ if [ "$(id -u)" != 0 ]; then
   echo "release: needs root for chroot; left out"
   exit 0
 fi
+if ! unshare --mount true 2>/dev/null; then
+  echo "release: NOT CHECKED, nothing can be mounted here"
+  exit 0
+fi
 # Mounts of this script end with it.
 [ "${1:-}" = inside ] || exec unshare --mount bash "$0" inside
 work=$(mktemp -d)
