@@ -28,9 +28,9 @@ final class ConstantGenerator implements FamilyListener {
 
     private final boolean isDb;
     private final List<GeneratorTurn> turns = new ArrayList<>();
+    private final HeardScale heard = new HeardScale();
     private int scale;
     private boolean signCounts;
-    private final HeardScale heard = new HeardScale();
     private double changeDb;
     private boolean checking;
 

@@ -110,12 +110,12 @@ public final class StoryTeller {
         begun.ifPresent(it -> addTurn(it, Optional.empty(), levels.lastSmoothed(), Double.NaN));
     }
 
-    /** What the log says of a gain is believed, and only where it says nothing the levels are compared. */
+    /** What the log says of a gain is believed, even that there is none; where it does not say how it ended, the levels are compared. */
     private void addTurn(Adjuster from, Optional<Adjuster.Action> ending, double after, double gainDb) {
         double start = before.value();
         double end = scale.of(after).value();
         boolean same = scale.of(after).scale() == before.scale();
-        double gain = before.inUnit() || !same ? Double.NaN : Double.isNaN(gainDb) ? end - start : gainDb;
+        double gain = before.inUnit() || !same ? Double.NaN : ending.isPresent() ? gainDb : end - start;
         double zero = before.inUnit() ? 0 : levels.courses().found();
         turns.add(new Turn(
                 from.name(),

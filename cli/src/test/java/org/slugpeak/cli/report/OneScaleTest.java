@@ -118,4 +118,14 @@ class OneScaleTest {
         assertTrue(page.contains("in its own unit, where a zero was sought"), page);
         assertFalse(page.contains("Gain of each adjuster"), page);
     }
+
+    /** From 0.6 mV over a rest known to 1 mV: the log says that nobody knows the gain, and so does the report. */
+    @Test
+    void aGainThatTheLogDoesNotKnowIsNotMadeUp() {
+        tell(Sessions.begin(0, "C1", 0.0006));
+        readings(1);
+        tell(Sessions.done(seconds, "C1", 0.0006, 1, Double.NaN));
+        assertTrue(Double.isNaN(teller.story("").turns().get(0).gainDb()));
+        assertFalse(HtmlReport.of(List.of(teller.story("")), Sessions.COVER).contains("Gain of each adjuster"));
+    }
 }
