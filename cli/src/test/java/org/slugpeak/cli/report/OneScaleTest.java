@@ -128,4 +128,28 @@ class OneScaleTest {
         assertTrue(Double.isNaN(teller.story("").turns().get(0).gainDb()));
         assertFalse(HtmlReport.of(List.of(teller.story("")), Sessions.COVER).contains("Gain of each adjuster"));
     }
+
+    @Test
+    void whatWasReadUntilTheGeneratorWasAskedForIsDrawn() {
+        readings(1);
+        tell(Sessions.begin(seconds, "C", 1));
+        readings(2);
+        long asked = Sessions.nanos(seconds);
+        tell(new Request.CutGenerator(asked, 0.5, 1));
+        tell(new Request.GeneratorChanged(Sessions.nanos(seconds + 1), -6.02));
+        List<Trace.Stretch> stretches =
+                teller.story("").levels().courses().get(0).stretches();
+        assertEquals(asked, stretches.get(stretches.size() - 1).tNanos());
+    }
+
+    @Test
+    void clipsThatMoveAfterTheLastAdjusterBelongToNoCourse() {
+        work(List.of(6.0));
+        tell(Sessions.begin(seconds, "C2", 1), Sessions.done(seconds, "C2", 1, 1, 0));
+        readings(0.0001);
+        tell(new Caution.Checked(Sessions.nanos(seconds), CheckKind.REST, CheckFigures.of(0)));
+        tell(Sessions.begin(seconds, "C3", 1));
+        readings(1);
+        assertEquals(0, teller.story("").levels().courses().get(0).lowest(), 1e-6);
+    }
 }
