@@ -1,16 +1,11 @@
 package org.slugpeak.cli.page;
 
-import com.sun.net.httpserver.HttpServer;
-import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.Charset;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.slugpeak.bridge.source.BadConfiguration;
-import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.display.KeyAction;
-import org.slugpeak.cli.words.PagePhrase;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -19,8 +14,6 @@ public final class PageOptions {
 
     /** Above those that need rights, and easy to remember at an IF of 455 kHz. */
     static final String USUAL_PORT = "8455";
-
-    private static final int HIGHEST_PORT = 65535;
 
     @Option(names = "--page", paramLabel = "PORT", arity = "0..1", fallbackValue = USUAL_PORT)
     private Optional<Integer> port = Optional.empty();
@@ -66,37 +59,12 @@ public final class PageOptions {
             refuseAlone();
             return Optional.empty();
         }
-        if (port.get() < 0 || port.get() > HIGHEST_PORT) {
-            throw new TypeConversionException("--page takes a port from 0 to " + HIGHEST_PORT + ", not " + port.get());
-        }
-        PagePlace place = host.isPresent() ? PagePlace.at(host.get(), port.get()) : PagePlace.here(port.get());
-        HttpServer server = bind(place);
-        PageToken token = PageToken.fresh();
-        int opened = server.getAddress().getPort();
-        tell(place, place.url(opened, token), err);
-        Door door = new Door(token, place.hosts(opened));
-        return Optional.of(
-                SecondScreen.serve(server, door, keeping.get(), withKeys ? useful : Set.of(), err, Ticker.system()));
+        return Optional.of(PageOpening.open(port.get(), host, withKeys, keeping.get(), useful, err));
     }
 
     private void refuseAlone() {
         if (host.isPresent() || withKeys) {
             throw new TypeConversionException("--page-host and --page-keys speak of the page: say --page too");
         }
-    }
-
-    private static HttpServer bind(PagePlace place) throws BadConfiguration {
-        try {
-            return PageServer.bind(place.socket());
-        } catch (IOException refused) {
-            throw place.taken(refused);
-        }
-    }
-
-    private void tell(PagePlace place, String url, PrintStream err) {
-        QrRows.of(url, Charset.defaultCharset()).forEach(err::println);
-        err.println(PagePhrase.STANDS_AT.of(url));
-        PagePhrase seen = withKeys ? PagePhrase.ON_NETWORK_WITH_KEYS : PagePhrase.ON_NETWORK;
-        err.println((place.isHereOnly() ? PagePhrase.HERE_ONLY : seen).of());
     }
 }
