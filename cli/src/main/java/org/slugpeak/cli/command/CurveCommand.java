@@ -191,7 +191,11 @@ public final class CurveCommand implements Callable<Integer> {
         return exitCode;
     }
 
+    /** Where nothing was measured, why is told elsewhere. */
     private void show(CurveProgress progress, List<ResponsePoint> before) throws BridgeException {
+        if (progress.points().isEmpty()) {
+            return;
+        }
         show(progress.points(), before);
         if (progress.droppedSigns()) {
             spec.commandLine().getErr().println(CurvePhrase.SIGNS_DROPPED.of());

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -83,6 +84,18 @@ class CurveCommandTest {
         assertEquals(2, run.exitCode());
         assertTrue(run.err().contains("--attenuation goes with a text of --points"), run.err());
         assertEquals(2, ask("--attenuation --points before.jsonl").exitCode());
+    }
+
+    @Test
+    void ofAMeterOrGeneratorThatIsNotThereNothingElseIsSaid() {
+        for (String missing : List.of(
+                "--from /dev/ttyNOPE --span 440..470", "--from sim:aligned --span 440..470 --generator /dev/ttyNOPE")) {
+            CommandRun run = ask(missing);
+            assertEquals(1, run.exitCode());
+            assertTrue(run.err().contains("there is no port /dev/ttyNOPE"), run.err());
+            assertFalse(run.err().contains("three points"), run.err());
+            assertEquals("", run.out());
+        }
     }
 
     @Test
