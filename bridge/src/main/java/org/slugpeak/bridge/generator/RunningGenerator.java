@@ -15,7 +15,7 @@ import org.slugpeak.core.generator.GeneratorSetting;
  * A generator with a thread of its own, so that a session that reads a meter never waits for it. The newest wish counts. While it
  * does not answer, the wish is told again; when it is back it is told everything. One thread at a time calls it.
  */
-public final class RunningGenerator {
+public final class RunningGenerator implements FedGenerator {
 
     /** A wish is heard so soon, and a plug that was pulled noticed. */
     private static final long LOOK_NANOS = TimeUnit.MILLISECONDS.toNanos(20);
@@ -44,29 +44,17 @@ public final class RunningGenerator {
         worker.start();
     }
 
-    /**
-     * What it can do.
-     *
-     * @return what is set from here
-     */
+    @Override
     public GeneratorReach reach() {
         return generator.reach();
     }
 
-    /**
-     * Wishes it to stand so; an older wish that was not fulfilled yet is dropped.
-     *
-     * @param wanted how it is to stand
-     */
+    @Override
     public void want(GeneratorSetting wanted) {
         wish.set(Optional.of(wanted));
     }
 
-    /**
-     * What came of a wish, once.
-     *
-     * @return empty where there is nothing new
-     */
+    @Override
     public Optional<GeneratorNews> news() {
         return Optional.ofNullable(news.poll());
     }

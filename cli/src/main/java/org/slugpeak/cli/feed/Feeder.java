@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Queue;
+import org.slugpeak.bridge.generator.FedGenerator;
 import org.slugpeak.bridge.generator.GeneratorNews;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.generator.GeneratorMove;
@@ -28,6 +29,7 @@ final class Feeder {
     private final FedGenerator generator;
     private final double startEmfVolts;
     private final Honesty honesty = new Honesty();
+    private final Queue<String> doubts = new ArrayDeque<>();
     private GeneratorSetting wanted;
     private GeneratorMove move = AS_BEFORE;
     private Optional<CheckKind> checking = Optional.empty();
@@ -37,7 +39,6 @@ final class Feeder {
     private boolean away;
     private String injection = "";
     private Optional<String> refusal = Optional.empty();
-    private final Queue<String> doubts = new ArrayDeque<>();
 
     /** With how it stood, its output off; no signal is given before somebody wants one. */
     Feeder(FedGenerator generator, GeneratorSetting stood) {

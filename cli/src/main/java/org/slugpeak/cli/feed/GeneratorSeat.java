@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.Queue;
 import java.util.function.Consumer;
 import org.slugpeak.bridge.generator.DescribedGenerator;
-import org.slugpeak.bridge.generator.GeneratorNews;
 import org.slugpeak.bridge.generator.RunningGenerator;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.open.OpenedSource;
@@ -107,7 +106,7 @@ public final class GeneratorSeat {
         try {
             GeneratorSetting begins = begins(generator);
             running = Optional.of(new RunningGenerator(generator));
-            feeder = Optional.of(new Feeder(fed(running.get()), begins));
+            feeder = Optional.of(new Feeder(running.get(), begins));
             List<SessionOutput> outputs = new ArrayList<>();
             outputs.add(leaving(running.get()));
             outputs.addAll(others.open(source));
@@ -129,25 +128,6 @@ public final class GeneratorSeat {
         return level.isPresent() && reach.setsLevel()
                 ? stood.withEmf(reach.nearestEmfVolts(level.getAsDouble()))
                 : stood;
-    }
-
-    private static FedGenerator fed(RunningGenerator running) {
-        return new FedGenerator() {
-            @Override
-            public GeneratorReach reach() {
-                return running.reach();
-            }
-
-            @Override
-            public void want(GeneratorSetting wanted) {
-                running.want(wanted);
-            }
-
-            @Override
-            public Optional<GeneratorNews> news() {
-                return running.news();
-            }
-        };
     }
 
     private SessionOutput leaving(RunningGenerator running) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Queue;
+import org.slugpeak.bridge.generator.FedGenerator;
 import org.slugpeak.bridge.generator.GeneratorNews;
 import org.slugpeak.bridge.plan.PlanFiles;
 import org.slugpeak.bridge.sim.SimSource;
