@@ -1,39 +1,33 @@
 package org.slugpeak.cli.voice;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.Charset;
 import java.time.Duration;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.words.VoicePhrase;
 
 /**
  * Speaks one sentence at a time, in a thread of its own, and never an old one: a new word cuts off whatever is spoken, a new sentence cuts
- * off a sentence but lets a word end. A program that fails gives way to the next; when none is left that is told once, and there is
- * silence. Any thread may use it.
+ * off a sentence but lets a word end. A program that fails, or hangs, gives way to the next; when none is left that is told once, and there
+ * is silence. Any thread may use it.
  */
 final class Mouth implements Speech {
 
     private static final Duration LAST_SENTENCE = Duration.ofSeconds(20);
-    /** A program that is longer about one sentence hangs. */
-    private static final Duration LONGEST = Duration.ofSeconds(30);
-
-    private static final Duration HARD_STOP = Duration.ofSeconds(1);
 
     private final Deque<VoiceProgram> programs;
-    private final Runnable mute;
+    private final Utterance.Patience patience;
+    private final Consumer<String> tell;
     private final Thread thread = new Thread(this::run, "voice");
 
     private Optional<String> nextWord = Optional.empty();
     private Optional<String> nextSentence = Optional.empty();
     private Optional<Said> now = Optional.empty();
-    private Optional<Process> speaking = Optional.empty();
+    private Optional<Utterance> speaking = Optional.empty();
     private Consumer<Boolean> listener = speaks -> {};
     private boolean hushed;
     private boolean silent;
@@ -50,11 +44,13 @@ final class Mouth implements Speech {
      * A mouth that is ready to speak.
      *
      * @param programs at least one; the first that works is used
-     * @param mute is told, once, that none of them works
+     * @param patience how long each may take
+     * @param tell is told, in one line each, of a program that hangs, and that none is left that works
      */
-    Mouth(List<VoiceProgram> programs, Runnable mute) {
+    Mouth(List<VoiceProgram> programs, Utterance.Patience patience, Consumer<String> tell) {
         this.programs = new ArrayDeque<>(programs);
-        this.mute = mute;
+        this.patience = patience;
+        this.tell = tell;
         thread.setDaemon(true);
         thread.start();
     }
@@ -97,7 +93,7 @@ final class Mouth implements Speech {
 
     private void hush() {
         hushed = true;
-        speaking.ifPresent(Process::destroy);
+        speaking.ifPresent(Utterance::cutOff);
     }
 
     private void run() {
@@ -127,18 +123,58 @@ final class Mouth implements Speech {
 
     private void speak(Said said) throws InterruptedException {
         VoiceProgram program = programs.getFirst();
+        Utterance.End end;
         listener().accept(true);
         try {
-            if (!run(program, said.text())) {
-                programs.removeFirst();
-                if (programs.isEmpty()) {
-                    fallSilent();
-                } else {
-                    speak(said);
-                }
-            }
+            end = spoken(program, said.text());
         } finally {
             listener().accept(false);
+        }
+        if (end != Utterance.End.WORKS) {
+            programs.removeFirst();
+            if (programs.isEmpty()) {
+                fallSilent();
+            } else {
+                giveWay(program, said, end == Utterance.End.HANGS);
+            }
+        }
+    }
+
+    private Utterance.End spoken(VoiceProgram program, String text) throws InterruptedException {
+        try {
+            Utterance utterance = Utterance.begin(program, text, patience);
+            begins(utterance);
+            return utterance.await();
+        } catch (IOException cannotStart) {
+            return Utterance.End.FAILS;
+        } finally {
+            ends();
+        }
+    }
+
+    private synchronized void begins(Utterance utterance) {
+        speaking = Optional.of(utterance);
+        if (hushed) {
+            utterance.cutOff();
+        }
+    }
+
+    private synchronized void ends() {
+        speaking = Optional.empty();
+    }
+
+    /** The next program says it, unless there is something newer, or it is a word for a hand that has moved on since. */
+    private void giveWay(VoiceProgram program, Said said, boolean hangs) {
+        synchronized (this) {
+            boolean isOld = hushed || nextWord.isPresent() || nextSentence.isPresent();
+            if (!isOld && !said.isWord()) {
+                nextSentence = Optional.of(said.text());
+            } else if (!isOld && !hangs) {
+                nextWord = Optional.of(said.text());
+            }
+        }
+        if (hangs) {
+            tell.accept(VoicePhrase.HANGS.of(program.command().get(0)));
         }
     }
 
@@ -148,72 +184,11 @@ final class Mouth implements Speech {
             nextSentence = Optional.empty();
             silent = true;
         }
-        mute.run();
+        tell.accept(VoicePhrase.NO_VOICE.of());
     }
 
     private synchronized Consumer<Boolean> listener() {
         return listener;
-    }
-
-    /** Whether the program works: it did its part, or was cut off. */
-    private boolean run(VoiceProgram program, String text) throws InterruptedException {
-        try {
-            List<String> command = new ArrayList<>(program.command());
-            if (!program.readsInput()) {
-                command.add(text);
-            }
-            Process process = new ProcessBuilder(command)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            begins(process);
-            try (OutputStream in = process.getOutputStream()) {
-                if (program.readsInput()) {
-                    in.write(text.getBytes(Charset.defaultCharset()));
-                }
-            } catch (IOException cutOff) {
-                process.destroy();
-            }
-            return isDone(process, program);
-        } catch (IOException cannotStart) {
-            return false;
-        }
-    }
-
-    private synchronized void begins(Process process) {
-        speaking = Optional.of(process);
-        if (hushed) {
-            hush();
-        }
-    }
-
-    private boolean isDone(Process process, VoiceProgram program) throws InterruptedException {
-        boolean ended = process.waitFor(LONGEST.toNanos(), TimeUnit.NANOSECONDS);
-        process.destroy();
-        int code = ended ? process.exitValue() : 1;
-        boolean cut;
-        synchronized (this) {
-            speaking = Optional.empty();
-            cut = hushed;
-        }
-        if (cut && !program.silence().isEmpty()) {
-            silence(program);
-        }
-        // A program that was told to stop ends with 128 and more, or with 1 on systems without signals.
-        return code == 0 || code > 128 || cut;
-    }
-
-    private static void silence(VoiceProgram program) throws InterruptedException {
-        try {
-            new ProcessBuilder(program.silence())
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start()
-                    .waitFor(HARD_STOP.toMillis(), TimeUnit.MILLISECONDS);
-        } catch (IOException gone) {
-            // It has just spoken; whoever took it away has silenced it.
-            Thread.onSpinWait();
-        }
     }
 
     /** Waits until the last sentence has been spoken; one that takes longer than anybody listens is cut off. */

@@ -33,21 +33,20 @@ public final class SystemVoice {
 
     static SystemVoice open(String system, Map<String, String> environment, Consumer<String> tell) {
         List<VoiceProgram> programs = VoiceProgram.found(system, environment);
-        Runnable mute = () -> tell.accept(VoicePhrase.NO_VOICE.of());
         if (programs.isEmpty()) {
-            mute.run();
+            tell.accept(VoicePhrase.NO_VOICE.of());
             return silent();
         }
-        return new SystemVoice(Optional.of(new Mouth(programs, mute)));
+        return new SystemVoice(Optional.of(new Mouth(programs, Utterance.Patience.usual(), tell)));
     }
 
     /**
-     * Says something that is no part of a session; whatever is being said is dropped for it.
+     * Says something that is no part of a session; a sentence that is being said is dropped for it.
      *
      * @param sentence as it is written
      */
     public void say(String sentence) {
-        mouth.ifPresent(it -> it.word(Pronunciation.of(sentence)));
+        mouth.ifPresent(it -> it.sentence(Pronunciation.of(sentence)));
     }
 
     /**

@@ -27,7 +27,8 @@ record VoiceProgram(List<String> command, boolean readsInput, List<String> silen
                     "-NoProfile",
                     "-Command",
                     "Add-Type -AssemblyName System.Speech;"
-                            + "(New-Object System.Speech.Synthesis.SpeechSynthesizer).Speak([Console]::In.ReadToEnd())"),
+                            + "$text = New-Object IO.StreamReader([Console]::OpenStandardInput(), [Text.Encoding]::UTF8);"
+                            + "(New-Object System.Speech.Synthesis.SpeechSynthesizer).Speak($text.ReadToEnd())"),
             true,
             List.of());
 

@@ -9,6 +9,7 @@ public enum VoicePhrase implements Saying {
     TENTHS,
     DECIBELS,
     NO_VOICE,
+    HANGS,
     UNIT_DB,
     UNIT_KHZ,
     UNIT_HZ,

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.cli.words.VoicePhrase;
 
 /** With programs that stand in for a voice, and write down what they are given. */
@@ -57,7 +59,7 @@ class VoiceTest {
     }
 
     private Mouth mouth() {
-        return new Mouth(programs(), () -> told.add("mute"));
+        return new Mouth(programs(), Utterance.Patience.usual(), told::add);
     }
 
     private List<String> lines() throws IOException {
@@ -129,7 +131,114 @@ class VoiceTest {
         mouth.sentence("fourth");
         mouth.finish();
         assertEquals(List.of("first", "third"), lines());
-        assertEquals(List.of("mute"), told);
+        assertEquals(List.of(VoicePhrase.NO_VOICE.of()), told);
+    }
+
+    /** One whose server does not answer: it runs until it is killed. */
+    private static final String STUCK = "echo \"$@\" >> $H; trap '' TERM; exec tail -f /dev/null";
+
+    private String followed() {
+        return folder.resolve("spd-say") + " does not answer: the next voice program speaks";
+    }
+
+    /** Waits no longer for a long sentence than for a short one. */
+    private Mouth impatient() {
+        Duration moment = Duration.ofSeconds(2);
+        return new Mouth(programs(), new Utterance.Patience(moment, Duration.ZERO, moment), told::add);
+    }
+
+    @Test
+    void aVoiceThatHangsIsKilledAndTheNextOneSaysTheSentence() throws IOException {
+        program("spd-say", STUCK);
+        program("espeak-ng", "{ cat; echo; } >> $H");
+        Mouth mouth = impatient();
+        mouth.sentence("halve the generator");
+        mouth.finish();
+        mouth.sentence("now: T1 top");
+        mouth.finish();
+        assertEquals(List.of("--wait -- halve the generator", "halve the generator", "now: T1 top"), lines());
+        assertEquals(List.of(followed()), told);
+    }
+
+    @Test
+    void aWordForTheHandThatHungIsNotSaidLate() throws IOException {
+        program("spd-say", STUCK);
+        program("espeak-ng", "{ cat; echo; } >> $H");
+        Mouth mouth = impatient();
+        mouth.word("stop");
+        mouth.finish();
+        mouth.word("held");
+        mouth.finish();
+        assertEquals(List.of("--wait -- stop", "held"), lines());
+    }
+
+    @Test
+    void whereTheServerDoesNotEvenFallSilentTheNextVoiceSaysTheNewestWord() throws IOException {
+        program("spd-say", STUCK);
+        program("espeak-ng", "{ cat; echo; } >> $H");
+        Utterance.Patience forever =
+                new Utterance.Patience(Duration.ofHours(1), Duration.ZERO, Duration.ofMillis(300));
+        Mouth mouth = new Mouth(programs(), forever, told::add);
+        mouth.sentence("halve the generator");
+        awaitLine("--wait -- halve the generator");
+        mouth.word("back, 3 tenths");
+        mouth.finish();
+        assertEquals("back, 3 tenths", lines().get(lines().size() - 1));
+        assertEquals(List.of(followed()), told);
+    }
+
+    private void awaitLine(String line) throws IOException {
+        while (!lines().contains(line)) {
+            Thread.onSpinWait();
+        }
+    }
+
+    @Test
+    void whereTheOnlyVoiceHangsThatIsToldOnceAndNothingWaitsForItAnyMore() throws IOException {
+        program("spd-say", STUCK);
+        Mouth mouth = impatient();
+        mouth.sentence("halve the generator");
+        mouth.finish();
+        mouth.sentence("now: T1 top");
+        mouth.finish();
+        assertEquals(List.of("--wait -- halve the generator"), lines());
+        assertEquals(List.of(VoicePhrase.NO_VOICE.of()), told);
+    }
+
+    /** They were never run: what can be known without is that no text gets into a command line, where quoting could change it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Mac OS X", "Windows 11"})
+    void whereItWasNeverRunTheSentenceIsNoPartOfTheCommandAndTheCommandNeedsNoEscapes(String system)
+            throws IOException {
+        program("say", ":");
+        program("powershell.exe", ":");
+        List<VoiceProgram> found = VoiceProgram.found(system, Map.of("PATH", folder.toString()));
+        assertEquals(1, found.size());
+        assertTrue(found.get(0).readsInput());
+        assertTrue(found.get(0).silence().isEmpty(), "it falls silent when it ends");
+        // On Windows the arguments become one line again: a quote, or a backslash at the end of an argument, would be read otherwise there.
+        assertTrue(found.get(0).command().stream().noneMatch(part -> part.contains("\"") || part.endsWith("\\")));
+        assertTrue(found.get(0).command().stream().noneMatch(String::isBlank));
+    }
+
+    @Test
+    void onWindowsTheSentenceIsReadAsTheUtf8ThatItIsWrittenIn() throws IOException {
+        program("powershell.exe", ":");
+        List<String> command = VoiceProgram.found("Windows 11", Map.of("PATH", folder.toString()))
+                .get(0)
+                .command();
+        assertEquals(List.of("powershell.exe", "-NoProfile", "-Command"), command.subList(0, 3));
+        assertTrue(command.get(3).contains("OpenStandardInput(), [Text.Encoding]::UTF8"), command.get(3));
+        assertEquals(4, command.size());
+    }
+
+    @Test
+    void aSentenceIsWrittenInUtf8() throws IOException {
+        program("espeak-ng", "{ cat; echo; } >> $H");
+        Mouth mouth = mouth();
+        mouth.sentence("now: Kreis \u00e4u\u00dfen");
+        mouth.finish();
+        assertEquals(List.of("now: Kreis \u00e4u\u00dfen"), lines());
     }
 
     @Test
