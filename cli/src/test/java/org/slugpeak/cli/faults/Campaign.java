@@ -38,11 +38,13 @@ public final class Campaign {
                 new Replug(),
                 new NetworkLost(),
                 new SignalAnywhere(),
+                new GeneratorLeft(),
                 new TerminalClosed(),
                 new FullOutput(),
                 new FullDisk(),
                 new FewDescriptors(),
                 new MutatedFile(),
+                new HostileVisitor(),
                 new BusyMachine(),
                 new LongRun()));
         trials.addAll(HostileInstrument.all());

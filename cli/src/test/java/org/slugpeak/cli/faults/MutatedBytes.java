@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import org.slugpeak.bridge.curve.CurveFile;
 import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.file.CsvSource;
+import org.slugpeak.bridge.generator.Generators;
 import org.slugpeak.bridge.instrument.DecoderFactory;
 import org.slugpeak.bridge.instrument.Instruments;
 import org.slugpeak.bridge.instrument.MeterSetting;
@@ -28,6 +29,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.Decoder;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
+import org.slugpeak.cli.report.Facts;
 
 /**
  * Mutated bytes into one way in, within this process, so that very many can be tried: it gives readings or one {@link
@@ -85,7 +87,7 @@ final class MutatedBytes implements Trial {
                         "scpi",
                         "generic-scpi",
                         "MAKER,MODEL,0,1\r\n0,\"No error\"\r\n0,\"No error\"\r\n+1.25E+00\r\n-113,\"Undefined\"\r\n9.9E37\r\n"),
-                onFile("log", log(), ".jsonl", file -> drain(LogSource.open(file))),
+                onFile("log", Seeds.log(), ".jsonl", file -> drain(LogSource.open(file))),
                 onFile(
                         "plan",
                         Files.readAllBytes(shared.resolve("plans/template.toml")),
@@ -97,10 +99,17 @@ final class MutatedBytes implements Trial {
                         ".toml",
                         file -> Instruments.create().find(file.toString())),
                 onFile(
-                        "curve-points",
-                        "f,l\n450,0.5\n455,1\n460,0.4\n".getBytes(StandardCharsets.UTF_8),
-                        ".csv",
-                        file -> CurveFile.read(file, false)),
+                        "generator",
+                        Files.readAllBytes(shared.resolve("generators/template.toml")),
+                        ".toml",
+                        file -> Generators.reach(file.toString())),
+                onFile(
+                        "shop",
+                        "maker = \"Ember Fell\"\nmodel = \"54A\"\nowner = \"a neighbour\"\nremarks = \"\"\n"
+                                .getBytes(StandardCharsets.UTF_8),
+                        ".toml",
+                        Facts::read),
+                onFile("curve-points", Seeds.points(), ".csv", file -> CurveFile.read(file, false)),
                 onFile(
                         "dial-points",
                         "400,397,0.1\n450,452\n".getBytes(StandardCharsets.UTF_8),
@@ -108,7 +117,7 @@ final class MutatedBytes implements Trial {
                         file -> PointFile.read(file, 10, false)),
                 onFile(
                         "wav",
-                        wav(),
+                        Seeds.wav(),
                         ".wav",
                         file -> drain(
                                 new SoundSources(new CalibrationStore(file.resolveSibling("none")), System::nanoTime)
@@ -193,28 +202,5 @@ final class MutatedBytes implements Trial {
         try (source) {
             while (source.poll(TimeUnit.SECONDS.toNanos(1), NOBODY) != Progress.ENDED) {}
         }
-    }
-
-    private static byte[] log() {
-        return ("{\"type\":\"session\",\"version\":1,\"startedAt\":\"2026-01-05T10:00:00Z\",\"source\":\"sim\",\"quantity\":\"q\","
-                        + "\"unit\":\"V\",\"seek\":\"peak\",\"dwell\":2,\"tool\":\"t\"}\n"
-                        + "{\"type\":\"reading\",\"t\":0.5,\"value\":1.5,\"smoothed\":1.5,\"best\":null,\"ofBest\":1,\"trend\":\"rising\",\"condition\":\"ok\"}\n"
-                        + "{\"type\":\"adjuster\",\"t\":1,\"name\":\"T1\",\"action\":\"begin\",\"before\":1,\"after\":null,\"gainDb\":null}\n"
-                        + "{\"type\":\"link\",\"t\":1,\"state\":\"lost\",\"detail\":\"x\"}\n"
-                        + "{\"type\":\"mark\",\"t\":2,\"text\":\"level: cut 0.5\"}\n{\"type\":\"end\",\"t\":2,\"readings\":1,\"reason\":\"quit\"}\n")
-                .getBytes(StandardCharsets.UTF_8);
-    }
-
-    /** A head of 44 bytes and two tenths of a second of silence. */
-    private static byte[] wav() {
-        java.nio.ByteBuffer bytes = java.nio.ByteBuffer.allocate(44 + 3200).order(java.nio.ByteOrder.LITTLE_ENDIAN);
-        bytes.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + 3200);
-        bytes.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII))
-                .putInt(16)
-                .putShort((short) 1)
-                .putShort((short) 1);
-        bytes.putInt(8000).putInt(16_000).putShort((short) 2).putShort((short) 16);
-        bytes.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(3200);
-        return bytes.array();
     }
 }

@@ -1,27 +1,32 @@
 package org.slugpeak.cli.faults;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.regex.Pattern;
 import org.slugpeak.cli.tool.PackagedTool;
 import org.slugpeak.cli.tool.PackagedTool.Result;
 
 /** A damaged file given to the packaged tool as a whole: code 0 or 1, no trace, nothing that a terminal obeys. */
 final class MutatedFile implements Trial {
 
+    /** The damaged file is the one whose name stands here; it is found by it. */
     private static final List<String> COMMANDS = List.of(
-            "watch --from x.csv",
-            "replay x.csv --plain",
-            "replay x.jsonl",
-            "replay x.jsonl --json",
-            "report x.jsonl --markdown",
-            "report x.jsonl --csv",
-            "align x.toml --from sim:plan --only nothing --chassis isolated",
-            "watch --from /dev/ttyNONE --meter x.toml",
-            "curve --points x.csv",
-            "replay x.wav");
+            "watch --from readings.csv",
+            "replay readings.csv --plain",
+            "replay session.jsonl",
+            "replay session.jsonl --json",
+            "report session.jsonl --markdown",
+            "report session.jsonl --csv",
+            "align plan.toml --from sim:plan --only nothing --chassis isolated",
+            "align plan.toml --show",
+            "watch --from /dev/ttyNONE --meter instrument.toml",
+            "check --generator /dev/ttyNONE --generator-kind generator.toml",
+            "curve --points points.csv",
+            "replay sound.wav");
+
+    private static final Pattern FILE = Pattern.compile("\\w+\\.(?:csv|jsonl|toml|wav)");
 
     @Override
     public String name() {
@@ -36,7 +41,7 @@ final class MutatedFile implements Trial {
     @Override
     public String attempt(SplittableRandom random, Path folder) throws Exception {
         String command = COMMANDS.get(random.nextInt(COMMANDS.size()));
-        String file = command.replaceAll(".*(x\\.\\w+).*", "$1");
+        String file = FILE.matcher(command).results().findFirst().orElseThrow().group();
         Files.write(folder.resolve(file), Mutation.of(seed(file), random));
         Result result = PackagedTool.shell(folder, "$SLUGPEAK " + command);
         String all = String.join("\n", result.output()) + result.errors();
@@ -51,14 +56,13 @@ final class MutatedFile implements Trial {
     private static byte[] seed(String file) throws Exception {
         Path shared = Path.of(System.getProperty("slugpeak.shared"));
         return switch (file) {
-            case "x.toml" -> Files.readAllBytes(shared.resolve("plans/template.toml"));
-            case "x.csv" -> Files.readAllBytes(shared.resolve("recordings/if-slug.csv"));
-            default ->
-                ("{\"type\":\"session\",\"version\":1,\"startedAt\":\"2026-01-05T10:00:00Z\",\"source\":\"sim\","
-                                + "\"quantity\":\"q\",\"unit\":\"V\",\"seek\":\"peak\",\"tool\":\"t\"}\n"
-                                + "{\"type\":\"reading\",\"t\":0,\"value\":1,\"condition\":\"ok\",\"trend\":\"steady\"}\n"
-                                + "{\"type\":\"mark\",\"t\":0,\"text\":\"x\"}\n")
-                        .getBytes(StandardCharsets.UTF_8);
+            case "plan.toml" -> Files.readAllBytes(shared.resolve("plans/template.toml"));
+            case "instrument.toml" -> Files.readAllBytes(shared.resolve("instruments/template.toml"));
+            case "generator.toml" -> Files.readAllBytes(shared.resolve("generators/template.toml"));
+            case "readings.csv" -> Files.readAllBytes(shared.resolve("recordings/if-slug.csv"));
+            case "points.csv" -> Seeds.points();
+            case "sound.wav" -> Seeds.wav();
+            default -> Seeds.log();
         };
     }
 }
