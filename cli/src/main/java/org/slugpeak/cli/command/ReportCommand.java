@@ -20,6 +20,8 @@ import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.cli.report.Comparison;
+import org.slugpeak.cli.report.ComparisonCsv;
 import org.slugpeak.cli.report.Cover;
 import org.slugpeak.cli.report.CsvExport;
 import org.slugpeak.cli.report.EndingText;
@@ -70,13 +72,16 @@ public final class ReportCommand implements Callable<Integer> {
     @Option(names = "--large-print")
     private boolean large;
 
+    @Option(names = "--compare")
+    private boolean compare;
+
     @Option(names = "--note", paramLabel = "KEY=VALUE")
     private List<String> notes = List.of();
 
     @Option(names = "--shop", paramLabel = "FILE")
     private Optional<Path> shop = Optional.empty();
 
-    private Cover cover = new Cover(Facts.none(), ZoneOffset.UTC, Cover.Paper.ANY, false);
+    private Cover cover = new Cover(Facts.none(), ZoneOffset.UTC, Cover.Paper.ANY, false, false);
 
     @Override
     public Integer call() throws BridgeException {
@@ -86,7 +91,10 @@ public final class ReportCommand implements Callable<Integer> {
         if (pdf && (csv || markdown)) {
             throw new ParameterException(spec.commandLine(), "--pdf prints the page: leave out --csv and --markdown");
         }
-        cover = new Cover(facts(), ZoneId.systemDefault(), paper, large);
+        if (compare && sessions.size() != 2) {
+            throw new ParameterException(spec.commandLine(), "--compare takes two logs, the older one first");
+        }
+        cover = new Cover(facts(), ZoneId.systemDefault(), paper, large, compare);
         tellOfPersons();
         Optional<Path> file = csv || markdown ? out : Optional.of(out.orElseGet(this::pageBesideTheLog));
         if (file.isPresent()) {
@@ -155,22 +163,29 @@ public final class ReportCommand implements Callable<Integer> {
 
     private void write(Writer text) throws BridgeException {
         try {
-            if (csv) {
+            if (csv && !compare) {
                 CsvExport export = new CsvExport(text);
                 for (Path session : sessions) {
                     export(session, export);
                 }
                 export.end();
             } else {
-                List<SessionStory> stories = new ArrayList<>();
-                for (Path session : sessions) {
-                    stories.add(story(session));
-                }
-                text.write(markdown ? MarkdownReport.of(stories, cover) : HtmlReport.of(stories, cover));
+                text.write(told());
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private String told() throws BadLog {
+        List<SessionStory> stories = new ArrayList<>();
+        for (Path session : sessions) {
+            stories.add(story(session));
+        }
+        if (csv) {
+            return ComparisonCsv.of(Comparison.of(stories.get(0), stories.get(1)));
+        }
+        return markdown ? MarkdownReport.of(stories, cover) : HtmlReport.of(stories, cover);
     }
 
     private void export(Path session, CsvExport export) throws BadLog {

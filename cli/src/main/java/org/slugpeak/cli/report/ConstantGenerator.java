@@ -80,6 +80,12 @@ final class ConstantGenerator implements FamilyListener {
         return Double.isFinite(spreadDb) ? spreadDb : Double.NaN;
     }
 
+    /** How many dB one unit is at a level, by a step of a ten-thousandth of it; NaN where it has none. */
+    double dbPerUnit(double level) {
+        double step = isDb ? 1 : Math.abs(level) / 1e4;
+        return spreadDb(level, step) / step;
+    }
+
     /** What a straight detector would have shown of a level above rest. */
     double straightAboveRest(double level) {
         return heard.scale().straightAboveRest(level);

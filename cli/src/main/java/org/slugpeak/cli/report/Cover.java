@@ -9,8 +9,9 @@ import java.time.ZoneId;
  * @param zone in which dates are told
  * @param paper what it is printed on
  * @param large whether letters are large
+ * @param changesOnly whether of two sessions only what has changed is told
  */
-public record Cover(Facts facts, ZoneId zone, Paper paper, boolean large) {
+public record Cover(Facts facts, ZoneId zone, Paper paper, boolean large, boolean changesOnly) {
 
     /** What a page is printed on. */
     public enum Paper {

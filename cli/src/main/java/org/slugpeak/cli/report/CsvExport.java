@@ -141,11 +141,13 @@ public final class CsvExport implements RecordSink {
         }
     }
 
-    private static String number(double value) {
+    /** Empty for what is no number. */
+    static String number(double value) {
         return Double.isFinite(value) ? Double.toString(value) : "";
     }
 
-    private static String quoted(String text) {
+    /** A text as one field that no spreadsheet takes for a formula. */
+    static String quoted(String text) {
         String safe = SafeText.line(text);
         String plain = safe.matches("[=+\\-@].*") ? "'" + safe : safe;
         return plain.matches("[^\",]*") ? plain : '"' + plain.replace("\"", "\"\"") + '"';

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.slugpeak.cli.words.ComparePhrase;
 import org.slugpeak.cli.words.ReportPhrase;
 
 /** The report as one page that needs nothing else: style and charts are within it. All methods are pure. */
@@ -48,11 +49,28 @@ public final class HtmlReport {
                 .append(title)
                 .append("</h1>\n");
         ReportTables.facts(cover.facts()).ifPresent(facts -> table(page, facts));
-        stories.forEach(story -> session(page, story, stories.size() > 1, cover));
-        ReportTables.dials(stories).ifPresent(dials -> table(page, dials));
+        if (stories.size() == 2) {
+            comparison(page, Comparison.of(stories.get(0), stories.get(1)), cover);
+        }
+        if (!cover.changesOnly()) {
+            stories.forEach(story -> session(page, story, stories.size() > 1, cover));
+            ReportTables.dials(stories).ifPresent(dials -> table(page, dials));
+        }
         figure(page, ReportPhrase.RESPONSE.of(), CurveChart.svg(stories));
         page.append("<footer>").append(ReportPhrase.FOOT.of()).append("</footer>\n</main>\n</body>\n</html>\n");
         return page.toString();
+    }
+
+    private static void comparison(StringBuilder page, Comparison comparison, Cover cover) {
+        page.append("<section>\n<h2>").append(ComparePhrase.TITLE.of()).append("</h2>\n");
+        ComparisonTables.lines(comparison, cover.zone()).forEach(line -> paragraph(page, line));
+        ComparisonTables.of(comparison).forEach(each -> table(page, each));
+        ComparisonTables.how(comparison).ifPresent(how -> paragraph(page, how));
+        page.append("</section>\n");
+    }
+
+    private static void paragraph(StringBuilder page, String line) {
+        page.append("<p>").append(Html.escape(line)).append("</p>\n");
     }
 
     private static void session(StringBuilder page, SessionStory story, boolean oneOfMany, Cover cover) {
@@ -60,8 +78,7 @@ public final class HtmlReport {
         if (oneOfMany) {
             page.append("<h2>").append(Html.escape(Summary.title(story))).append("</h2>\n");
         }
-        Summary.lines(story, cover.zone())
-                .forEach(line -> page.append("<p>").append(Html.escape(line)).append("</p>\n"));
+        Summary.lines(story, cover.zone()).forEach(line -> paragraph(page, line));
         ReportTables.remaining(story).ifPresent(warnings -> table(page, warnings));
         figure(page, ReportPhrase.GAIN.of(), GainChart.svg(story.turns()));
         LevelChart.svgs(story).forEach(chart -> figure(page, ReportPhrase.OVER_TIME.of(), chart));

@@ -3,6 +3,7 @@ package org.slugpeak.cli.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.words.ComparePhrase;
 
 /** The report as plain text with tables. All methods are pure. */
 public final class MarkdownReport {
@@ -22,17 +23,35 @@ public final class MarkdownReport {
     public static String of(List<SessionStory> stories, Cover cover) {
         StringBuilder text = new StringBuilder(OPENING);
         ReportTables.facts(cover.facts()).ifPresent(facts -> table(text, facts));
-        for (SessionStory story : stories) {
-            text.append("# ").append(escape(Summary.title(story))).append("\n\n");
-            Summary.lines(story, cover.zone())
-                    .forEach(line -> text.append(escape(line)).append("  \n"));
-            ReportTables.remaining(story).ifPresent(warnings -> table(text, warnings));
-            ReportTables.of(story).forEach(table -> table(text, table));
-            ReportTables.course(story).ifPresent(course -> table(text, course));
-            text.append('\n');
+        if (stories.size() == 2) {
+            comparison(text, Comparison.of(stories.get(0), stories.get(1)), cover);
         }
-        ReportTables.dials(stories).ifPresent(dials -> table(text, dials));
+        if (!cover.changesOnly()) {
+            stories.forEach(story -> session(text, story, cover));
+            ReportTables.dials(stories).ifPresent(dials -> table(text, dials));
+        }
         return text.toString();
+    }
+
+    private static void comparison(StringBuilder text, Comparison comparison, Cover cover) {
+        head(text, ComparePhrase.TITLE.of(), ComparisonTables.lines(comparison, cover.zone()));
+        ComparisonTables.of(comparison).forEach(table -> table(text, table));
+        ComparisonTables.how(comparison)
+                .ifPresent(how -> text.append('\n').append(escape(how)).append('\n'));
+        text.append('\n');
+    }
+
+    private static void session(StringBuilder text, SessionStory story, Cover cover) {
+        head(text, Summary.title(story), Summary.lines(story, cover.zone()));
+        ReportTables.remaining(story).ifPresent(warnings -> table(text, warnings));
+        ReportTables.of(story).forEach(table -> table(text, table));
+        ReportTables.course(story).ifPresent(course -> table(text, course));
+        text.append('\n');
+    }
+
+    private static void head(StringBuilder text, String title, List<String> lines) {
+        text.append("# ").append(escape(title)).append("\n\n");
+        lines.forEach(line -> text.append(escape(line)).append("  \n"));
     }
 
     private static void table(StringBuilder text, ReportTable table) {

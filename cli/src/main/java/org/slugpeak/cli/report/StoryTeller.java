@@ -45,6 +45,8 @@ public final class StoryTeller {
     private String present = "";
     private Optional<Adjuster> begun = Optional.empty();
     private ScaledLevel before = new ScaledLevel(0, false, Double.NaN);
+    private double beforeDbPerUnit = Double.NaN;
+    private double bestSigma = Double.NaN;
     private double bestSigmaDb = Double.NaN;
     private double bestSoFar = Double.NaN;
     private long askedNanos;
@@ -129,6 +131,7 @@ public final class StoryTeller {
                 scale.changeDb(),
                 gain,
                 bestSigmaDb,
+                new TurnLimits(bestSigma, beforeDbPerUnit, scale.dbPerUnit(after)),
                 ending));
         begun = Optional.empty();
         present = "";
@@ -151,6 +154,7 @@ public final class StoryTeller {
             if (it instanceof ReadingTaken taken) {
                 levels.take(taken, scale.of(taken.reading().value()), !scale.isChecking());
                 bestSoFar = scale.of(taken.best()).value();
+                bestSigma = taken.bestSigma();
                 bestSigmaDb = before.inUnit() ? Double.NaN : scale.spreadDb(taken.best(), taken.bestSigma());
             }
         }
@@ -210,6 +214,8 @@ public final class StoryTeller {
         present = it.name();
         before = scale.of(it.before());
         levels.courses().begin(it.tNanos(), before);
+        beforeDbPerUnit = scale.dbPerUnit(it.before());
+        bestSigma = Double.NaN;
         bestSigmaDb = Double.NaN;
         bestSoFar = Double.NaN;
     }

@@ -23,9 +23,12 @@ final class Summary {
         return source.equals("sim") || source.startsWith("sim:") ? ReportPhrase.SIMULATED.of() : story.name();
     }
 
+    static String date(SessionStory story, ZoneId zone) {
+        return DATE.format(story.start().startedAt().atZone(zone));
+    }
+
     static List<String> lines(SessionStory story, ZoneId zone) {
-        String when = ReportPhrase.WHEN.of(
-                DATE.format(story.start().startedAt().atZone(zone)), Numbers.clock(story.lengthNanos()));
+        String when = ReportPhrase.WHEN.of(date(story, zone), Numbers.clock(story.lengthNanos()));
         String ending = story.ending().isEmpty() ? "" : ReportPhrase.NOTE.of(story.ending());
         List<String> lines = new ArrayList<>(List.of(when, ReportPhrase.LOG.of(story.name())));
         lines.addAll(gains(story));

@@ -17,6 +17,7 @@ import org.slugpeak.core.session.Adjuster;
  * @param generatorDb the generator in the end, above where it stood when this scale began, dB
  * @param gainDb what was gained, dB; NaN around a zero
  * @param sigmaDb one sigma of the best, dB
+ * @param limits of both levels
  * @param ending done or skipped; empty where the record says neither
  */
 public record Turn(
@@ -31,4 +32,5 @@ public record Turn(
         double generatorDb,
         double gainDb,
         double sigmaDb,
+        TurnLimits limits,
         Optional<Adjuster.Action> ending) {}

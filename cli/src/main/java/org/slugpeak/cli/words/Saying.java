@@ -9,6 +9,7 @@ public sealed interface Saying
                 BriefPhrase,
                 CheckPhrase,
                 CuePhrase,
+                ComparePhrase,
                 DoctorPhrase,
                 CurvePhrase,
                 EndPhrase,

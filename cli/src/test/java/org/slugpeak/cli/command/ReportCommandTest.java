@@ -69,6 +69,21 @@ class ReportCommandTest {
     }
 
     @Test
+    void twoLogsAreComparedAndOnlyThatWhereAsked() throws Exception {
+        Path later = Files.writeString(
+                folder.resolve("later.jsonl"), LOG.replace("2026-11-25", "2027-11-25").replace("6.02", "0.01"));
+        assertEquals(0, report(log, later).exitCode());
+        String page = Files.readString(folder.resolve("tuesday.html"));
+        assertTrue(page.contains("Then and now") && page.contains("<td>-6.01 dB</td>") && page.contains("Instrument"));
+        String only = report("--compare", log, later, "--markdown").out();
+        assertTrue(only.contains("| T1 top | gained, all rounds |") && !only.contains("Instrument"), only);
+        String figures = report("--compare", log, later, "--csv").out();
+        assertTrue(figures.contains("adjuster,T1 top,\"gained, all rounds\",dB,6.02,0.01,-6.01"), figures);
+        assertTrue(report(log, later, "--csv").out().startsWith("seconds,"), "without it CSV stays the readings");
+        assertEquals(2, report("--compare", log).exitCode());
+    }
+
+    @Test
     void refusesWhatItCannotDo() throws Exception {
         assertEquals(2, report().exitCode());
         assertEquals(2, report(log, "--csv", "--markdown").exitCode());

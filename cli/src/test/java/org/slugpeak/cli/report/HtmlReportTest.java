@@ -102,7 +102,7 @@ class HtmlReportTest {
     @Test
     void severalSessionsShareOnePageAndOneCurveChart() throws Exception {
         String page = HtmlReport.of(List.of(Sessions.wholeJob("before"), Sessions.wholeJob("after")), Sessions.COVER);
-        assertEquals(2, page.split("<section>", -1).length - 1);
+        assertEquals(3, page.split("<section>", -1).length - 1, "what has changed, and both");
         Document curves = chartsOf(page).get(4);
         assertEquals(2, curves.getElementsByTagName("polyline").getLength());
     }
@@ -180,7 +180,7 @@ class HtmlReportTest {
     void theFirstPageSaysWhatWasGivenAndNothingElse() {
         Facts facts = new Facts(Map.of(ReportFact.SERIAL, "20417 <b>", ReportFact.OWNER, " "));
         String page = HtmlReport.of(
-                List.of(Sessions.wholeJob("a")), new Cover(facts, ZoneId.of("Europe/Vienna"), Cover.Paper.A4, true));
+                List.of(Sessions.wholeJob("a")), new Cover(facts, ZoneId.of("Europe/Vienna"), Cover.Paper.A4, true, false));
         assertTrue(page.contains("<td>serial number</td><td>20417 &lt;b&gt;</td>"), page);
         assertTrue(page.indexOf("20417") < page.indexOf("<section>"), "before everything else");
         assertFalse(page.contains("<td>owner</td>"), "an empty text was not given");

@@ -31,7 +31,7 @@ final class Sessions {
             PeakSettings.defaults(),
             "slugpeak 0.1.0");
 
-    static final Cover COVER = new Cover(Facts.none(), ZoneId.of("UTC"), Cover.Paper.ANY, false);
+    static final Cover COVER = new Cover(Facts.none(), ZoneId.of("UTC"), Cover.Paper.ANY, false, false);
 
     private Sessions() {}
 
