@@ -64,7 +64,7 @@ resize 40 12
 see 'q quit'
 type_in n
 steady 0.5
-see 'taken: 454.00 kHz'
+see '454.00 kHz reads'
 see '2 of 3'
 resize 200 60
 type_in n

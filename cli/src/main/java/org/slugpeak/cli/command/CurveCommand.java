@@ -12,22 +12,18 @@ import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.curve.CurveGuide;
-import org.slugpeak.cli.curve.CurveOutput;
 import org.slugpeak.cli.curve.CurveText;
 import org.slugpeak.cli.curve.SignedCurveText;
 import org.slugpeak.cli.feed.GeneratorSession;
-import org.slugpeak.cli.open.OpenedSource;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
 import org.slugpeak.cli.option.GeneratorOptions;
+import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.page.PageOptions;
-import org.slugpeak.cli.page.SecondScreen;
 import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.quantity.FrequencySpan;
-import org.slugpeak.cli.run.LogOutput;
-import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.words.CurvePhrase;
 import org.slugpeak.core.curve.CurveProgress;
 import org.slugpeak.core.curve.CurveTiming;
@@ -100,11 +96,8 @@ public final class CurveCommand implements Callable<Integer> {
     @Option(names = "--compare", paramLabel = "BEFORE")
     private Optional<Path> compare = Optional.empty();
 
-    @Option(names = "--plain")
-    private boolean plain;
-
-    @Option(names = "--log", paramLabel = "FILE")
-    private Optional<Path> log = Optional.empty();
+    @Mixin
+    private OutputOptions outputOptions = new OutputOptions();
 
     @Mixin
     private PageOptions page = new PageOptions();
@@ -175,9 +168,9 @@ public final class CurveCommand implements Callable<Integer> {
         SessionParts parts = new SessionParts(
                 address.text(),
                 () -> WayIn.of(address).open(address, sourceOptions),
-                this::outputs,
+                source -> outputOptions.openCurve(page),
                 AnalysisSettings.following(PeakSettings.defaults()),
-                new CurveGuide(progress));
+                new CurveGuide(progress, !generatorOptions.isGiven()));
         int exitCode;
         try {
             exitCode = generator.run(parts, spec.commandLine().getErr());
@@ -213,27 +206,10 @@ public final class CurveCommand implements Callable<Integer> {
         return checks;
     }
 
-    private List<SessionOutput> outputs(OpenedSource source) throws BridgeException {
-        List<SessionOutput> outputs = new ArrayList<>();
-        if (log.isPresent()) {
-            outputs.add(LogOutput.create(log.get(), System.err));
-        }
-        boolean byHand = !generatorOptions.isGiven();
-        boolean complete = false;
-        try {
-            Optional<SecondScreen> second = page.openCurve(byHand, CurveOutput.KEYS, System.err);
-            outputs.add(new CurveOutput(System.err, source.source().measurand().unit(), plain, byHand, second));
-            complete = true;
-            return outputs;
-        } finally {
-            if (!complete) {
-                SessionOutput.closeAll(outputs);
-            }
-        }
-    }
-
     private void show(List<ResponsePoint> measured, List<ResponsePoint> before) throws BadInput {
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = outputOptions.isJson()
+                ? spec.commandLine().getErr()
+                : spec.commandLine().getOut();
         if (csv.isPresent() && !measured.isEmpty()) {
             CurveFile.write(csv.get(), measured);
         }

@@ -28,16 +28,6 @@ public final class Overheard implements RecordSink {
     public record Tone(
             long number, String event, double liveHertz, String liveGate, double referenceHertz, String referenceGate) {
 
-        /**
-         * No steady tone; each point of a curve calls.
-         *
-         * @param number of points so far
-         * @return the same notes as those of a new adjuster
-         */
-        public static Tone ofPoints(long number) {
-            return of(number, Optional.of(Event.BEGIN), Aim.SILENCE);
-        }
-
         private static Tone of(long number, Optional<Event> event, Aim aim) {
             return new Tone(
                     number,

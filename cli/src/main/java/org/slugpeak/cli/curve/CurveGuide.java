@@ -1,5 +1,6 @@
 package org.slugpeak.cli.curve;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
@@ -9,6 +10,7 @@ import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -18,15 +20,18 @@ public final class CurveGuide implements Guide {
     private static final CurveConcerns CONCERNS = new CurveConcerns();
 
     private final CurveProgress progress;
+    private final boolean byHand;
     private boolean finished;
 
     /**
      * A guide at the beginning of a curve.
      *
      * @param progress what is to be measured
+     * @param byHand whether a person sets the generator
      */
-    public CurveGuide(CurveProgress progress) {
+    public CurveGuide(CurveProgress progress, boolean byHand) {
         this.progress = progress;
+        this.byHand = byHand;
     }
 
     @Override
@@ -41,8 +46,11 @@ public final class CurveGuide implements Guide {
 
     /** Nothing is turned: what finder and level watch make of the moving generator would mislead. */
     @Override
-    public boolean passesOn(SessionRecord record) {
-        return record.matchFamily(CONCERNS);
+    public Optional<SessionRecord> passedOn(SessionRecord record) {
+        if (record instanceof ReadingTaken taken) {
+            return Optional.of(taken.uncompared());
+        }
+        return record.matchFamily(CONCERNS) ? Optional.of(record) : Optional.empty();
     }
 
     @Override
@@ -70,7 +78,7 @@ public final class CurveGuide implements Guide {
     private void set(double hz, Analysis analysis) {
         int number = progress.index() + 1;
         progress.set(hz);
-        analysis.tell(at -> new Request.SetGenerator(at, hz, number, progress.size()));
+        analysis.tell(at -> new Request.SetGenerator(at, hz, number, progress.size(), byHand));
     }
 
     @Override

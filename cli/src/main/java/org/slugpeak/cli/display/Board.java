@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentWords;
+import org.slugpeak.cli.moment.ToDo;
 
 /**
  * Writes what the user is asked to do over the middle of the screen, in block letters as large as the room allows: all of it, what stands
@@ -39,8 +40,7 @@ final class Board {
         String sign = String.valueOf(Signs.shape(moment.act()));
         boolean mayBeShort =
                 inFullElsewhere || Wrapped.text(text, grid.width() - 2 * left).size() < LONG_ROWS;
-        List<String> forms =
-                mayBeShort ? List.of(text, text.split("[,;:] ", 2)[0], MomentWords.word(moment)) : List.of(text);
+        List<String> forms = mayBeShort ? forms(moment, text) : List.of(text);
         boolean drawn =
                 Stream.of(sign, "").anyMatch(with -> forms.stream().anyMatch(words -> blocks(grid, area, with, words)));
         if (!drawn) {
@@ -48,12 +48,11 @@ final class Board {
         }
     }
 
-    /** The same where there is no moment, and nothing but words. */
-    void draw(Grid grid, int top, int rows, int left, String text) {
-        Area area = new Area(top, rows, left, Grid.Style.STRONG);
-        if (!blocks(grid, area, "", text) && !blocks(grid, area, "", text.split(", ", 2)[0])) {
-            plain(grid, area, text);
-        }
+    /** What is tried in turn. */
+    private static List<String> forms(Moment moment, String text) {
+        String word = MomentWords.word(moment);
+        boolean brief = moment.toDo().map(ToDo::leadsWithBrief).orElse(false);
+        return brief ? List.of(word, text) : List.of(text, text.split("[,;:] ", 2)[0], word);
     }
 
     /** Where it is written, and how. */

@@ -52,19 +52,37 @@ public final class DisplayOptions {
      * @return to be closed by the caller
      */
     public Showing open(PrintStream out, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
+        View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
+        return open(chosen, lines(chosen, out), err, carriesJson, useful);
+    }
+
+    /**
+     * The same for a response curve, whose result alone goes to standard output: what is said meanwhile goes beside it.
+     *
+     * @param err standard error
+     * @param carriesJson whether standard output belongs to records for other programs
+     * @param useful the actions that the command sees to
+     * @return to be closed by the caller
+     */
+    public Showing openCurve(PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
+        View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
+        return open(chosen, chosen == View.NONE ? record -> {} : new PlainLines(err), err, carriesJson, useful);
+    }
+
+    private Showing open(
+            View chosen, RecordSink lines, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
         if (!carriesJson) {
             Console.trouble().ifPresent(trouble -> err.println("slugpeak: " + trouble));
         }
         KeyBindings keyBindings = bindings();
         Keys keys = new Keys();
-        View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
         boolean usesTerminal = chosen == View.SCREEN || chosen == View.PLAIN;
         Optional<Console> console = usesTerminal ? Console.open(keyBindings, keys) : Optional.empty();
         if (chosen == View.SCREEN && console.isPresent() && console.get().canDraw()) {
             return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful, ascii), keys, err);
         }
         Showing showing =
-                Showing.inLines(lines(chosen, out), console, keys, err).withKeys(keyBindings.hints(useful));
+                Showing.inLines(lines, console, keys, err).withKeys(keyBindings.hints(useful));
         return chosen == View.LINES
                 ? showing.endingWith(new TerminalLife(Console::isOutputTerminal, Ticker.system()))
                 : showing;

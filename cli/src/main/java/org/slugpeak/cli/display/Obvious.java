@@ -27,8 +27,8 @@ public final class Obvious {
     private static Optional<KeyAction> answer(ToDo.Stays stays) {
         return switch (stays) {
             case UNTIL_ANSWERED -> Optional.of(KeyAction.DONE);
-            case UNTIL_SET_UP -> Optional.of(KeyAction.NEXT);
-            case FOR_A_WHILE, UNTIL_TURNED, UNTIL_LET_GO -> Optional.empty();
+            case UNTIL_SET_UP, UNTIL_TAKEN -> Optional.of(KeyAction.NEXT);
+            case FOR_A_WHILE, UNTIL_TURNED, UNTIL_LET_GO, WHILE_SET, UNTIL_STANDS -> Optional.empty();
         };
     }
 }

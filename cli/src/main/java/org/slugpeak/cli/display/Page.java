@@ -1,7 +1,6 @@
 package org.slugpeak.cli.display;
 
 import java.util.List;
-import org.slugpeak.cli.moment.Act;
 import org.slugpeak.cli.moment.Figures;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentWords;
@@ -11,6 +10,10 @@ final class Page {
 
     private static final int MARGIN = 1;
     private static final int ROWS_FOR_WORDS_BELOW = 12;
+
+    /** In a smaller window a remark takes one row, and leaves what is asked the room to be large. */
+    private static final int ROWS_FOR_REMARKS = 16;
+
     private static final int ROWS_FOR_LARGE_READING_BELOW = 20;
 
     private final Symbols symbols;
@@ -40,11 +43,13 @@ final class Page {
         }
         List<String> foot = Foot.fitting(Foot.phrases(keys, moment), grid.width() - 2 * MARGIN, grid.height());
         Banner banner = Banner.of(moment, aside.told(), keys, grid.width() - 2 * MARGIN);
-        int room = Layout.bannerRows(grid.height(), banner.needed());
+        boolean asks = moment.toDo().isPresent() && MomentWords.alarm(moment).isEmpty();
+        boolean onlyRemarks = asks && moment.warning().isEmpty() && grid.height() < ROWS_FOR_REMARKS;
+        int room = onlyRemarks ? 1 : Layout.bannerRows(grid.height(), banner.needed());
         Layout layout = Layout.of(grid.width(), grid.height(), room, foot.size(), symbols);
         header(grid, moment, aside.status());
         banner.draw(grid, layout.banner(), room, MARGIN);
-        if (moment.act() == Act.DO || moment.act() == Act.HANDS_OFF || isNewToTurn(moment)) {
+        if (asks) {
             request(
                     grid,
                     moment,
@@ -58,11 +63,6 @@ final class Page {
             grid.write(layout.keys() + i, MARGIN, foot.get(i), Grid.Style.PLAIN);
         }
         return grid;
-    }
-
-    /** Which adjuster is to be turned now is as large as any other request, until somebody turns. */
-    private static boolean isNewToTurn(Moment moment) {
-        return moment.act() == Act.TURN && moment.toDo().isPresent();
     }
 
     private void level(Grid grid, Layout layout, Moment moment, boolean flashes) {
@@ -140,7 +140,8 @@ final class Page {
     }
 
     private String trend(Moment moment) {
-        if (!MomentWords.alarm(moment).isEmpty()) {
+        String words = MomentWords.trend(moment);
+        if (words.isEmpty() || !MomentWords.alarm(moment).isEmpty()) {
             return "";
         }
         char arrow = switch (moment.level().trend()) {
@@ -148,6 +149,6 @@ final class Page {
             case FALLING -> symbols.down();
             case STEADY -> symbols.level();
         };
-        return arrow + " " + MomentWords.trend(moment);
+        return arrow + " " + words;
     }
 }

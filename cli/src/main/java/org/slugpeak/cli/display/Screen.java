@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Function;
 import org.jline.terminal.Sized;
 import org.jline.terminal.Terminal;
 import org.jline.utils.AttributedString;
@@ -15,6 +14,10 @@ import org.jline.utils.AttributedStringBuilder;
 import org.jline.utils.Display;
 import org.jline.utils.InfoCmp.Capability;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.moment.Call;
+import org.slugpeak.cli.moment.Called;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -36,7 +39,8 @@ public final class Screen implements RecordSink, AutoCloseable {
 
     private final Terminal terminal;
     private final Look look;
-    private final Sheet sheet;
+    private final Page page;
+    private final MomentKeeper keeper = new MomentKeeper();
     private final Display display;
     private final Thread painter;
     private final CountDownLatch closed = new CountDownLatch(1);
@@ -50,14 +54,14 @@ public final class Screen implements RecordSink, AutoCloseable {
     private Optional<Drawn> drawn = Optional.empty();
 
     /** What the window shows now. */
-    private record Drawn(Sheet.Sight sight, Aside aside, int width, int height) {
+    private record Drawn(Moment moment, Aside aside, int width, int height) {
 
         boolean fills(Sized window) {
             return width == window.getColumns() && height == window.getRows();
         }
 
-        boolean shows(Sheet.Sight newSight, Aside newAside) {
-            return sight.equals(newSight) && aside.equals(newAside);
+        boolean shows(Moment newMoment, Aside newAside) {
+            return moment.equals(newMoment) && aside.equals(newAside);
         }
     }
 
@@ -75,19 +79,15 @@ public final class Screen implements RecordSink, AutoCloseable {
     }
 
     Screen(Terminal terminal, List<KeyHint> keys, boolean ascii, Ticker ticker) {
-        this(terminal, look -> Sheet.ofSession(new Page(look.symbols(), keys)), ascii, ticker);
-    }
-
-    /** A screen for a response curve; the rest as above. */
-    static Screen ofCurve(Console console, KeyBindings bindings, Set<KeyAction> useful, boolean byHand) {
-        List<KeyHint> keys = bindings.hints(useful);
-        Screen screen = new Screen(
-                console.terminal(),
-                look -> Sheet.ofCurve(new CurvePage(look.symbols(), keys), byHand),
-                false,
-                Ticker.system());
-        screen.begin();
-        return screen;
+        this.ticker = ticker;
+        toldUntilNanos = ticker.nowNanos();
+        flashUntilNanos = toldUntilNanos;
+        this.terminal = terminal;
+        look = Look.of(terminal, System.getenv(), ascii);
+        page = new Page(look.symbols(), keys);
+        display = new Display(terminal, true);
+        painter = new Thread(this::paint, "screen");
+        painter.setDaemon(true);
     }
 
     private void begin() {
@@ -124,18 +124,6 @@ public final class Screen implements RecordSink, AutoCloseable {
         aside = aside.withKeys(!aside.keys());
     }
 
-    private Screen(Terminal terminal, Function<Look, Sheet> sheets, boolean ascii, Ticker ticker) {
-        this.ticker = ticker;
-        toldUntilNanos = ticker.nowNanos();
-        flashUntilNanos = toldUntilNanos;
-        this.terminal = terminal;
-        look = Look.of(terminal, System.getenv(), ascii);
-        sheet = sheets.apply(look);
-        display = new Display(terminal, true);
-        painter = new Thread(this::paint, "screen");
-        painter.setDaemon(true);
-    }
-
     private void paint() {
         try {
             do {
@@ -151,7 +139,7 @@ public final class Screen implements RecordSink, AutoCloseable {
 
     @Override
     public void take(SessionRecord record) {
-        sheet.take(record);
+        keeper.take(record);
     }
 
     /**
@@ -175,20 +163,28 @@ public final class Screen implements RecordSink, AutoCloseable {
 
     /** Draws what is new; does nothing where nothing is. */
     void redraw() {
-        Sheet.Sight sight = sheet.sight();
+        Moment moment = keeper.moment();
         Sized size = terminal.getSize();
-        Aside beside = aside(sight.calls());
+        Aside beside = aside(calls(moment));
         boolean visible = size.getColumns() > 0 && size.getRows() > 0;
         if (visible) {
-            drawNews(sight, beside, size);
+            drawNews(moment, beside, size);
         }
     }
 
-    private synchronized void drawNews(Sheet.Sight sight, Aside beside, Sized size) {
+    /** How often somebody who hears nothing was called; what begins says so by itself. */
+    private static long calls(Moment moment) {
+        return moment.called()
+                .filter(it -> it.call() != Call.BEGIN)
+                .map(Called::number)
+                .orElse(0L);
+    }
+
+    private synchronized void drawNews(Moment moment, Aside beside, Sized size) {
         boolean stands =
-                drawn.map(it -> it.fills(size) && it.shows(sight, beside)).orElse(false);
+                drawn.map(it -> it.fills(size) && it.shows(moment, beside)).orElse(false);
         if (!stands && !paused) {
-            draw(sight, beside, size);
+            draw(moment, beside, size);
         }
     }
 
@@ -205,15 +201,15 @@ public final class Screen implements RecordSink, AutoCloseable {
         return aside;
     }
 
-    private void draw(Sheet.Sight sight, Aside beside, Sized size) {
+    private void draw(Moment moment, Aside beside, Sized size) {
         if (!drawn.map(it -> it.fills(size)).orElse(false)) {
             display.resize(size);
             display.clear();
         }
-        Grid grid = sight.draw(beside, size.getColumns(), size.getRows());
+        Grid grid = page.draw(moment, beside, size.getColumns(), size.getRows());
         display.update(lines(grid), 0);
         terminal.flush();
-        drawn = Optional.of(new Drawn(sight, beside, grid.width(), grid.height()));
+        drawn = Optional.of(new Drawn(moment, beside, grid.width(), grid.height()));
     }
 
     private List<AttributedString> lines(Grid grid) {

@@ -4,7 +4,6 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
-import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.core.session.RecordSink;
@@ -33,27 +32,6 @@ public final class Showing implements RecordSink, AutoCloseable {
         this.keys = keys;
         this.console = console;
         this.screen = screen;
-    }
-
-    /**
-     * Shows a response curve: on a screen of its own where there is a terminal, otherwise in lines.
-     *
-     * @param lines takes the records where no screen can be drawn
-     * @param plain whether the user wants lines even on a terminal
-     * @param byHand whether the user sets the generator
-     * @param useful the actions that the command sees to
-     * @param err standard error
-     * @return to be closed by the caller
-     */
-    public static Showing ofCurve(
-            RecordSink lines, boolean plain, boolean byHand, Set<KeyAction> useful, PrintStream err) {
-        Keys keys = new Keys();
-        KeyBindings bindings = KeyBindings.usual();
-        Optional<Console> console = Console.isOutputTerminal() ? Console.open(bindings, keys) : Optional.empty();
-        if (!plain && console.isPresent() && console.get().canDraw()) {
-            return onScreen(console.get(), Screen.ofCurve(console.get(), bindings, useful, byHand), keys, err);
-        }
-        return inLines(lines, console, keys, err).withKeys(bindings.hints(useful));
     }
 
     static Showing onScreen(Console console, Screen screen, Keys keys, PrintStream err) {
@@ -95,19 +73,10 @@ public final class Showing implements RecordSink, AutoCloseable {
         other = Optional.of(display);
     }
 
-    /**
-     * Shows a record of a session in which nothing is turned.
-     *
-     * @param record of the session
-     */
-    public void show(SessionRecord record) {
-        sink.take(record);
-        other.ifPresent(it -> it.take(record));
-    }
-
     @Override
     public void take(SessionRecord record) {
-        show(record);
+        sink.take(record);
+        other.ifPresent(it -> it.take(record));
         if (console.isPresent()) {
             speed.see(record).ifPresent(this::tell);
         }

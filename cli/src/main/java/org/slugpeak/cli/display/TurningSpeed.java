@@ -44,7 +44,8 @@ final class TurningSpeed {
         if (record instanceof Link.Changed) {
             lastNanos = Long.MIN_VALUE;
         }
-        if (said || !(record instanceof ReadingTaken)) {
+        // Where nothing is compared nothing is turned, or it is a zero, which has no width.
+        if (said || !(record instanceof ReadingTaken taken) || Double.isNaN(taken.best())) {
             return Optional.empty();
         }
         if (lastNanos != Long.MIN_VALUE) {

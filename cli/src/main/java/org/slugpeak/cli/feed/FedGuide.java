@@ -1,5 +1,6 @@
 package org.slugpeak.cli.feed;
 
+import java.util.Optional;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.level.CheckKind;
@@ -45,12 +46,12 @@ public final class FedGuide implements Guide {
     }
 
     @Override
-    public boolean passesOn(SessionRecord record) {
+    public Optional<SessionRecord> passedOn(SessionRecord record) {
         boolean doneHere = seat.feeder()
                 .map(feeder -> (record instanceof Request.Asked asked && feeder.makes(asked))
                         || (record instanceof Request.CutGenerator && feeder.turns()))
                 .orElse(false);
-        return !doneHere && inner.passesOn(record);
+        return doneHere ? Optional.empty() : inner.passedOn(record);
     }
 
     @Override

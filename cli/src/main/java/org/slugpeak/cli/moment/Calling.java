@@ -34,6 +34,9 @@ final class Calling implements Families<Optional<Call>> {
             boolean asks = record instanceof ReadingTaken || act != before.act();
             return asks ? rarely(record, Call.OVERLOAD) : record.matchFamily(this);
         }
+        if (record instanceof Request.SetGenerator point && point.number() > 1) {
+            return onlyIf(act == Act.DO || act == Act.WAIT, Call.BEGIN);
+        }
         if (act.comesFirst() && (act != before.act() || isNew(before, after))) {
             return act.call();
         }

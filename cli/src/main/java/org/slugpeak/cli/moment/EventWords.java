@@ -5,6 +5,7 @@ import org.slugpeak.cli.words.CodeWords;
 import org.slugpeak.cli.words.DetailWords;
 import org.slugpeak.cli.words.EndWords;
 import org.slugpeak.cli.words.EventPhrase;
+import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.LevelCommand;
@@ -54,8 +55,11 @@ final class EventWords
     public Optional<String> sessionStart(SessionStart it) {
         seek = it.settings().seek();
         unit = it.measurand().unit();
-        return say(
-                EventPhrase.BEGUN, it.measurand().quantity(), it.source(), CodeWords.of(seek.code()), words().nearer());
+        String nearer = words().nearer();
+        String begun = EventPhrase.BEGUN.of(it.measurand().quantity(), it.source());
+        // A peak is what everybody looks for, except in a curve, where nothing is looked for at all.
+        return Optional.of(
+                nearer.isEmpty() ? begun : begun + ", " + EventPhrase.SOUGHT.of(CodeWords.of(seek.code()), nearer));
     }
 
     @Override
@@ -175,6 +179,9 @@ final class EventWords
 
     @Override
     public Optional<String> request(Request it) {
+        if (it instanceof Request.SetGenerator point && !point.byHand()) {
+            return Optional.empty();
+        }
         return told(it).map(said -> it.manner() == Manner.ASKS ? asked(it, said) : said);
     }
 
@@ -195,7 +202,12 @@ final class EventWords
 
     @Override
     public Optional<String> curveWork(CurveWork it) {
-        return told(it);
+        return it instanceof CurveWork.PointTaken point
+                ? say(
+                        EventPhrase.POINT_READS,
+                        Frequencies.kHz(point.hz()),
+                        Figures.of(point.level(), point.level(), unit))
+                : told(it).filter(said -> !said.isEmpty());
     }
 
     @Override

@@ -15,6 +15,11 @@ import org.slugpeak.core.steps.StepsBack;
 record ExtremeWords(String noun, String nearer, SeekPhrase side) implements SeekWords {
 
     @Override
+    public boolean compares(Moment moment) {
+        return moment.level().hasBest();
+    }
+
+    @Override
     public String past(double distanceDb) {
         return SeekPhrase.PAST.of(Figures.decibels(distanceDb));
     }

@@ -2,6 +2,7 @@ package org.slugpeak.cli.moment;
 
 import java.util.Optional;
 import org.slugpeak.cli.words.RecordSentences;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.session.Adjuster;
@@ -190,11 +191,24 @@ public final class MomentKeeper implements RecordSink {
 
         @Override
         public Change request(Request it) {
+            if (it instanceof Request.SetGenerator point) {
+                return (before, said) -> point(before, point);
+            }
+            if (it instanceof Request.GeneratorStands) {
+                return (before, said) -> note(before.withToDo(before.toDo().filter(ToDo::outlastsGenerator)), it.tNanos(), said);
+            }
             return switch (it.manner()) {
                 case ASKS -> (before, said) -> before.withToDo(Optional.of(ToDo.of(it, sentences.of(it))));
                 case ANSWERS -> (before, said) -> note(before.withToDo(Optional.empty()), it.tNanos(), said);
                 case VERDICT, ALARM, NOTES -> noted(it);
             };
+        }
+
+        /** Of a curve, in which no adjuster is turned. */
+        private static Moment point(Moment before, Request.SetGenerator it) {
+            return before.withAdjuster(ScreenPhrase.POINT_OF.of(it.number(), it.points()))
+                    .withVerdict(Verdict.waiting())
+                    .withToDo(Optional.of(ToDo.ofPoint(it)));
         }
 
         @Override

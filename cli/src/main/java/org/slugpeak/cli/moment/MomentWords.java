@@ -65,7 +65,7 @@ public final class MomentWords {
         Act act = moment.act();
         return switch (act) {
             case BACK -> act.word() + howFar(moment.level().distanceDb());
-            case DO ->
+            case DO, WAIT ->
                 moment.toDo().map(ToDo::brief).filter(brief -> !brief.isEmpty()).orElse(act.word());
             default -> act.word();
         };
@@ -104,9 +104,12 @@ public final class MomentWords {
      * Which way the reading goes, and whether that is nearer.
      *
      * @param moment as it is
-     * @return a few words
+     * @return a few words; empty where nothing is sought that it could be nearer to
      */
     public static String trend(Moment moment) {
+        if (!SeekWords.of(moment.seek()).compares(moment)) {
+            return "";
+        }
         Trend trend = moment.level().trend();
         String word = CodeWords.of(trend.code());
         if (trend == Trend.STEADY) {

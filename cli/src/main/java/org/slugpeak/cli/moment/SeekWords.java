@@ -17,6 +17,9 @@ interface SeekWords {
         };
     }
 
+    /** Whether there is anything that a reading could be nearer to. */
+    boolean compares(Moment moment);
+
     /** Which readings are nearer, where that does not go without saying. */
     String nearer();
 

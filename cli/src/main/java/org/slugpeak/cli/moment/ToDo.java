@@ -1,6 +1,8 @@
 package org.slugpeak.cli.moment;
 
 import org.slugpeak.cli.words.BriefSentences;
+import org.slugpeak.cli.words.Frequencies;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Request;
 
@@ -26,7 +28,13 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
         /** It is done as soon as somebody turns. */
         UNTIL_TURNED(Act.TURN),
         /** A record tells that the hand has gone. */
-        UNTIL_LET_GO(Act.HANDS_OFF);
+        UNTIL_LET_GO(Act.HANDS_OFF),
+        /** The reading of a curve is taken by itself, or when the person says so. */
+        UNTIL_TAKEN(Act.DO),
+        /** A generator is set from here: there is nothing to do but wait. */
+        WHILE_SET(Act.WAIT),
+        /** A generator that is set from here does as it is told again. */
+        UNTIL_STANDS(Act.DO);
 
         private final Act act;
 
@@ -44,6 +52,23 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
         return new ToDo(it.tNanos(), it.match(new Staying()), it.match(new BriefSentences()), text);
     }
 
+    /** A point of a response curve. */
+    static ToDo ofPoint(Request.SetGenerator it) {
+        Stays stays = it.byHand() ? Stays.UNTIL_TAKEN : Stays.WHILE_SET;
+        String kHz = Frequencies.kHz(it.hz());
+        String text = it.byHand() ? ScreenPhrase.SET.of(kHz) : ScreenPhrase.IS_SET.of(kHz);
+        return new ToDo(it.tNanos(), stays, it.match(new BriefSentences()), text);
+    }
+
+    /**
+     * Whether the short form says what matters, and is to be large rather than all of it.
+     *
+     * @return true of a frequency
+     */
+    public boolean leadsWithBrief() {
+        return stays == Stays.UNTIL_TAKEN || stays == Stays.WHILE_SET;
+    }
+
     /**
      * What that is for the hand.
      *
@@ -58,13 +83,18 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
         return stays != Stays.FOR_A_WHILE && stays != Stays.UNTIL_TURNED;
     }
 
+    /** Whether it is still asked when a generator has said how it stands. */
+    boolean outlastsGenerator() {
+        return stays != Stays.UNTIL_STANDS;
+    }
+
     /** Whether it is still to be shown when a reading comes. */
     boolean stands(long nowNanos, Trend trend) {
         long age = nowNanos - tNanos;
         return switch (stays) {
             case FOR_A_WHILE -> age < WHILE_NANOS;
             case UNTIL_TURNED -> age < READ_NANOS || trend == Trend.STEADY;
-            case UNTIL_ANSWERED, UNTIL_SET_UP, UNTIL_LET_GO -> true;
+            case UNTIL_ANSWERED, UNTIL_SET_UP, UNTIL_LET_GO, UNTIL_TAKEN, WHILE_SET, UNTIL_STANDS -> true;
         };
     }
 
@@ -123,7 +153,7 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
 
         @Override
         public Stays setGenerator(Request.SetGenerator it) {
-            return Stays.UNTIL_ANSWERED;
+            return Stays.UNTIL_TAKEN;
         }
 
         @Override
@@ -133,7 +163,7 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
 
         @Override
         public Stays generatorFails(Request.GeneratorFails it) {
-            return it.gone() ? Stays.UNTIL_ANSWERED : Stays.FOR_A_WHILE;
+            return it.gone() ? Stays.UNTIL_STANDS : Stays.FOR_A_WHILE;
         }
     }
 }

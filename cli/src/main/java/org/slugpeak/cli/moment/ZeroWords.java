@@ -8,6 +8,11 @@ import org.slugpeak.core.steps.StepsBack;
 record ZeroWords() implements SeekWords {
 
     @Override
+    public boolean compares(Moment moment) {
+        return true;
+    }
+
+    @Override
     public String nearer() {
         return SeekPhrase.ZERO_IS_NEARER.of();
     }

@@ -91,13 +91,25 @@ public final class OutputOptions {
         return open(page, useful, keys, true, first);
     }
 
+    /** Opens everything that was asked for, for a response curve, in which nothing is turned. */
+    public List<SessionOutput> openCurve(PageOptions page) throws BridgeException {
+        return opened(outputs -> {
+            Set<KeyAction> useful = useful(ShowingOutput.CURVE_KEYS, Map.of(), true);
+            Optional<SecondScreen> second = second(page, useful, outputs);
+            Showing showing = display.openCurve(System.err, json, useful);
+            second.ifPresent(it -> it.join(showing));
+            show(outputs, showing, new ShowingOutput(showing, useful), true);
+        });
+    }
+
     /** Opens everything that was asked for, for values that are typed at a prompt. */
     public List<SessionOutput> openTyped(PageOptions page) throws BridgeException {
         return opened(outputs -> {
             Optional<SecondScreen> second = second(page, ShowingOutput.USUAL_KEYS, outputs);
             Showing showing = display.openTyped(StandardOutput.text(), System.err, json);
             second.ifPresent(it -> it.join(showing));
-            show(outputs, showing, new ShowingOutput(showing), true);
+            show(outputs, showing, new ShowingOutput(showing, ShowingOutput.USUAL_KEYS), true);
+            notices(outputs, showing);
             outputs.add(new Prompt(System.err));
         });
     }
@@ -119,17 +131,18 @@ public final class OutputOptions {
             Optional<SecondScreen> second = second(page, useful, outputs);
             Showing showing = display.open(StandardOutput.text(), System.err, json, useful);
             second.ifPresent(it -> it.join(showing));
-            ShowingOutput shown = new ShowingOutput(showing);
+            ShowingOutput shown = new ShowingOutput(showing, useful);
             keys.forEach(shown::onKey);
             first.ifPresent(showing::tell);
             show(outputs, showing, shown, live);
+            notices(outputs, showing);
         });
     }
 
     /** The page is told of before a screen is drawn over it. */
     private static Optional<SecondScreen> second(PageOptions page, Set<KeyAction> useful, List<SessionOutput> outputs)
             throws BridgeException {
-        Optional<SecondScreen> second = page.openSession(useful, System.err);
+        Optional<SecondScreen> second = page.open(useful, System.err);
         second.ifPresent(it -> outputs.add(new PageOutput(it)));
         return second;
     }
@@ -173,6 +186,10 @@ public final class OutputOptions {
             boolean withTone = live && cueOptions.isHeard();
             outputs.add(new VoiceOutput(voice(), voice().ofSession(withTone, heard::giveWay)));
         }
+    }
+
+    /** Lines of readings say nothing of the link. */
+    private void notices(List<SessionOutput> outputs, Showing showing) {
         if (!showing.isScreen() && !display.isPlain()) {
             outputs.add(new Notices(System.err));
         }

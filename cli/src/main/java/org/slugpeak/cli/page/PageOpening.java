@@ -20,7 +20,7 @@ final class PageOpening {
     private PageOpening() {}
 
     static SecondScreen open(
-            int port, Optional<String> host, boolean withKeys, Keeping keeping, Set<KeyAction> useful, PrintStream err)
+            int port, Optional<String> host, boolean withKeys, Set<KeyAction> useful, PrintStream err)
             throws BadConfiguration {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new TypeConversionException("--page takes a port from 0 to " + HIGHEST_PORT + ", not " + port);
@@ -31,7 +31,7 @@ final class PageOpening {
         int opened = server.getAddress().getPort();
         tell(place, place.url(opened, token), withKeys, err);
         Door door = new Door(token, place.hosts(opened));
-        return SecondScreen.serve(server, door, keeping, withKeys ? useful : Set.of(), err, Ticker.system());
+        return SecondScreen.serve(server, door, withKeys ? useful : Set.of(), err, Ticker.system());
     }
 
     private static HttpServer bind(PagePlace place) throws BadConfiguration {

@@ -3,7 +3,6 @@ package org.slugpeak.cli.page;
 import java.io.PrintStream;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.cli.display.KeyAction;
 import picocli.CommandLine.Option;
@@ -35,31 +34,12 @@ public final class PageOptions {
      * @return to be closed by the caller; empty where no page was asked for
      * @throws BadConfiguration where it cannot be served there
      */
-    public Optional<SecondScreen> openSession(Set<KeyAction> useful, PrintStream err) throws BadConfiguration {
-        return open(Keeping.OfSession::new, useful, err);
-    }
-
-    /**
-     * The same for a response curve.
-     *
-     * @param byHand whether a person sets the generator
-     * @param useful the actions that the command sees to
-     * @param err standard error
-     * @return to be closed by the caller; empty where no page was asked for
-     * @throws BadConfiguration where it cannot be served there
-     */
-    public Optional<SecondScreen> openCurve(boolean byHand, Set<KeyAction> useful, PrintStream err)
-            throws BadConfiguration {
-        return open(() -> new Keeping.OfCurve(byHand), useful, err);
-    }
-
-    private Optional<SecondScreen> open(Supplier<Keeping> keeping, Set<KeyAction> useful, PrintStream err)
-            throws BadConfiguration {
+    public Optional<SecondScreen> open(Set<KeyAction> useful, PrintStream err) throws BadConfiguration {
         if (port.isEmpty()) {
             refuseAlone();
             return Optional.empty();
         }
-        return Optional.of(PageOpening.open(port.get(), host, withKeys, keeping.get(), useful, err));
+        return Optional.of(PageOpening.open(port.get(), host, withKeys, useful, err));
     }
 
     private void refuseAlone() {

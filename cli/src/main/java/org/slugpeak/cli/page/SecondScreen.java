@@ -5,8 +5,10 @@ import java.io.PrintStream;
 import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.bridge.time.Ticker;
+import org.slugpeak.cli.cue.Overheard;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Showing;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
@@ -18,7 +20,8 @@ import org.slugpeak.core.session.SessionRecord;
  */
 public final class SecondScreen implements RecordSink, AutoCloseable {
 
-    private final Keeping keeping;
+    private final MomentKeeper keeper = new MomentKeeper();
+    private final Overheard overheard = new Overheard();
     private final LastMinute minute = new LastMinute();
     private final Screens screens;
     private final PageServer server;
@@ -27,19 +30,18 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
     private volatile Optional<Showing> beside = Optional.empty();
     private PageState sight;
 
-    private SecondScreen(HttpServer server, Door door, Keeping keeping, PageKeys keys, PrintStream err, Ticker ticker) {
-        this.keeping = keeping;
+    private SecondScreen(HttpServer server, Door door, PageKeys keys, PrintStream err, Ticker ticker) {
         this.keys = keys;
         this.err = err;
-        sight = new PageState(0, keeping.told(), PageState.Spot.NONE, WorkDone.NONE);
+        sight = new PageState(0, told(), PageState.Spot.NONE, WorkDone.NONE);
         screens = new Screens(sight, () -> PageEvents.past(minute.spots()), ticker);
         PageFiles files = new PageFiles(keys.allowed());
         this.server = PageServer.start(server, new PageServer.House(door, files, screens, keys, this::tell));
     }
 
     static SecondScreen serve(
-            HttpServer server, Door door, Keeping keeping, Set<KeyAction> buttons, PrintStream err, Ticker ticker) {
-        return new SecondScreen(server, door, keeping, new PageKeys(buttons), err, ticker);
+            HttpServer server, Door door, Set<KeyAction> buttons, PrintStream err, Ticker ticker) {
+        return new SecondScreen(server, door, new PageKeys(buttons), err, ticker);
     }
 
     /**
@@ -59,8 +61,9 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
 
     @Override
     public void take(SessionRecord record) {
-        keeping.take(record);
-        Told told = keeping.told();
+        keeper.take(record);
+        overheard.take(record);
+        Told told = told();
         Optional<PageState.Spot> spot = spot(record, told);
         spot.ifPresent(minute::add);
         sight = new PageState(
@@ -69,6 +72,10 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
                 spot.orElse(sight.spot()),
                 sight.work().with(record));
         screens.show(sight);
+    }
+
+    private Told told() {
+        return new Told(keeper.moment(), overheard.tone());
     }
 
     /** A gap in the trend where nothing can be believed. */

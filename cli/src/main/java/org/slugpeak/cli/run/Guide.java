@@ -1,5 +1,6 @@
 package org.slugpeak.cli.run;
 
+import java.util.Optional;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
@@ -26,13 +27,13 @@ public interface Guide extends RecordSink {
     void lead(Analysis analysis, SessionControl control);
 
     /**
-     * Whether a record concerns anybody else: what is said of a slug that is turned means nothing where none is.
+     * What of a record concerns anybody else: what is said of a slug that is turned means nothing where none is.
      *
      * @param record of the session
-     * @return true where it goes to log, screen and ear
+     * @return goes to log, screen and ear; empty where nothing does
      */
-    default boolean passesOn(SessionRecord record) {
-        return true;
+    default Optional<SessionRecord> passedOn(SessionRecord record) {
+        return Optional.of(record);
     }
 
     /**

@@ -77,11 +77,12 @@ public final class SessionRun implements SessionControl {
 
     private void give(SessionRecord record) {
         guide.take(record);
-        if (!guide.passesOn(record)) {
+        Optional<SessionRecord> passed = guide.passedOn(record);
+        if (passed.isEmpty()) {
             return;
         }
         for (SessionOutput output : outputs) {
-            output.take(record);
+            output.take(passed.get());
         }
         if (outputs.stream().anyMatch(SessionOutput::isFull)) {
             outputs.forEach(SessionOutput::flush);

@@ -23,6 +23,7 @@ public final class ShowingOutput implements SessionOutput {
     private static final int MOST_HELD = 256;
 
     private final Showing showing;
+    private final Set<KeyAction> useful;
     private final List<SessionRecord> held = new ArrayList<>();
     private final Map<KeyAction, Runnable> extra = new EnumMap<>(KeyAction.class);
     private final LevelKeys levelKeys = new LevelKeys();
@@ -33,14 +34,19 @@ public final class ShowingOutput implements SessionOutput {
      * Shows the session.
      *
      * @param showing closed with this
+     * @param useful the keys that are seen to; any other changes nothing
      */
-    public ShowingOutput(Showing showing) {
+    public ShowingOutput(Showing showing, Set<KeyAction> useful) {
         this.showing = showing;
+        this.useful = Set.copyOf(useful);
     }
 
     /** The keys that every session sees to. */
     public static final Set<KeyAction> USUAL_KEYS =
             Set.of(KeyAction.GO, KeyAction.MARK, KeyAction.NEXT, KeyAction.SKIP, KeyAction.KEYS, KeyAction.QUIT);
+
+    /** The keys that a response curve sees to beside the usual ones. */
+    public static final Set<KeyAction> CURVE_KEYS = Set.of(KeyAction.DONE, KeyAction.PREVIOUS);
 
     /** The keys that every session on a real set sees to: the level checks. */
     public static final Set<KeyAction> LEVEL_KEYS = Set.of(
@@ -88,8 +94,12 @@ public final class ShowingOutput implements SessionOutput {
         Runnable own = extra.get(action);
         if (own != null) {
             own.run();
-            return;
+        } else if (useful.contains(action)) {
+            passOn(action, control);
         }
+    }
+
+    private void passOn(KeyAction action, SessionControl control) {
         switch (action) {
             case GO -> Obvious.next(keeper.moment()).ifPresent(obvious -> serve(obvious, control));
             case MARK -> control.note(AskPhrase.MARK.of(++marks));

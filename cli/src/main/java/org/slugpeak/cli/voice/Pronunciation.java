@@ -24,14 +24,20 @@ final class Pronunciation {
     /** A unit stands behind a number and a blank. */
     private static final Pattern UNIT = Pattern.compile("(?<=\\d )(dB|kHz|Hz|MHz|V|mV|kohm|Mohm|s)\\b");
 
+    /** At the end of what stands behind a point, with the point where there is nothing else; nobody says them. */
+    private static final Pattern ZEROS =
+            Pattern.compile("(?<![\\d.])(\\d+\\.\\d*?[1-9]|\\d+(?=\\.0))\\.?0+(?!\\d|\\.\\d)");
+
     private static final double TENTH_DB = 0.1;
 
     private Pronunciation() {}
 
     static String of(String written) {
         String said = UNIT.matcher(written).replaceAll(unit -> Matcher.quoteReplacement(spoken(unit.group())));
-        return said.replace("+-", " " + VoicePhrase.PLUS_MINUS.of() + " ")
-                .replace('(', ',')
+        return ZEROS.matcher(said)
+                .replaceAll("$1")
+                .replace("+-", " " + VoicePhrase.PLUS_MINUS.of() + " ")
+                .replaceAll(" ?[(]", ", ")
                 .replace(")", "")
                 .replace(';', '.')
                 .replaceAll(" +", " ");
@@ -57,6 +63,9 @@ final class Pronunciation {
         }
         if (tenths == 1) {
             return VoicePhrase.ONE_TENTH.of();
+        }
+        if (tenths == 10) {
+            return VoicePhrase.ONE_DECIBEL.of();
         }
         return tenths < 10
                 ? VoicePhrase.TENTHS.of(tenths)

@@ -8,6 +8,7 @@ import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
@@ -24,6 +25,7 @@ final class Talker implements RecordSink {
     private final boolean withTone;
     private final MomentKeeper keeper = new MomentKeeper();
     private Optional<String> waiting = Optional.empty();
+    private String point = "";
     private long called;
     private long saidTenths = -1;
 
@@ -51,9 +53,19 @@ final class Talker implements RecordSink {
         } else if (record instanceof ReadingTaken) {
             reading(moment);
         } else if (isCalled || !(record instanceof Finding || record instanceof SessionEnd)) {
-            keeper.said().ifPresent(said -> waiting = Optional.of(said));
+            keeper.said().ifPresent(said -> say(record, said));
         }
         speakWhatWaits(moment);
+    }
+
+    /** A point of a curve is told with what is to be set next, which comes in the same moment and would cut it off. */
+    private void say(SessionRecord record, String said) {
+        if (record instanceof CurveWork.PointTaken) {
+            point = said + ". ";
+        } else {
+            waiting = Optional.of(point + said);
+            point = "";
+        }
     }
 
     /** What the hand must hear at once; empty where a sentence says it. */

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.words;
 
+import java.util.Locale;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.session.Request;
 
@@ -100,12 +101,12 @@ public final class BriefSentences implements Request.Matcher<String> {
 
     @Override
     public String setGenerator(Request.SetGenerator it) {
-        return BriefPhrase.FREQUENCY.of(Frequencies.kHz(it.hz()));
+        return BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT));
     }
 
     @Override
     public String generatorStands(Request.GeneratorStands it) {
-        return BriefPhrase.FREQUENCY.of(Frequencies.kHz(it.hz()));
+        return BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT));
     }
 
     @Override

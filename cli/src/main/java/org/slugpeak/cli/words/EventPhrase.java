@@ -31,6 +31,7 @@ public enum EventPhrase implements Saying {
     METER_AT,
     CHECK_OF,
     ALL_DONE,
+    POINT_READS,
     CHECK_DROPPED,
     LOOKED_AFTER,
     CHANGE_GENERATOR,

@@ -6,6 +6,7 @@ public enum VoicePhrase implements Saying {
     BACK_FAR,
     LESS_THAN_A_TENTH,
     ONE_TENTH,
+    ONE_DECIBEL,
     TENTHS,
     DECIBELS,
     NO_VOICE,

@@ -112,6 +112,7 @@ function draw() {
     write(at('said'), state.word);
   }
   at('trend').firstElementChild.setAttribute('href', '#' + state.trend);
+  at('trend').toggleAttribute('hidden', state.trendWords === '');
   if (write(at('word'), state.word)) {
     fit();
   }

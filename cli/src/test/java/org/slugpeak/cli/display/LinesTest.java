@@ -180,7 +180,7 @@ class LinesTest {
             lines.take(new SessionEnd(seconds(16), 320, EndReason.Known.QUIT));
             assertEquals(
                     List.of(
-                            "dc voltage from /dev/ttyUSB0, looking for a peak",
+                            "dc voltage from /dev/ttyUSB0",
                             "now: T1 top",
                             "past it: back, 0.6 dB",
                             "on the peak: stop, 0.04 dB short",

@@ -47,7 +47,7 @@ class OtherLanguageOnScreenTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         play(new PlainLines(new PrintStream(out, true, StandardCharsets.UTF_8)));
         assertEquals(
-                List.of("dc voltage de sim, mi vola kulmo", "nu: T2 bottom", "jasa: kapo, 0.6 dB"),
+                List.of("dc voltage de sim", "nu: T2 bottom", "jasa: kapo, 0.6 dB"),
                 out.toString(StandardCharsets.UTF_8).lines().toList());
     }
 }

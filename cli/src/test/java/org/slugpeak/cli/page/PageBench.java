@@ -26,14 +26,14 @@ final class PageBench implements AutoCloseable {
     final Showing showing;
     private final ByteArrayOutputStream said = new ByteArrayOutputStream();
 
-    private PageBench(int port, PageToken token, Keeping keeping, Set<KeyAction> buttons) throws IOException {
+    private PageBench(int port, PageToken token, Set<KeyAction> buttons) throws IOException {
         this.token = token;
         PagePlace place = PagePlace.here(port);
         PrintStream err = new PrintStream(said, true, StandardCharsets.UTF_8);
         com.sun.net.httpserver.HttpServer server = PageServer.bind(place.socket());
         this.port = server.getAddress().getPort();
         Door door = new Door(token, place.hosts(this.port));
-        screen = SecondScreen.serve(server, door, keeping, buttons, err, Ticker.system());
+        screen = SecondScreen.serve(server, door, buttons, err, Ticker.system());
         showing = new DisplayOptions().open(err, err, true, Set.of());
         screen.join(showing);
     }
@@ -42,20 +42,16 @@ final class PageBench implements AutoCloseable {
         Set<KeyAction> buttons = new java.util.HashSet<>(ShowingOutput.USUAL_KEYS);
         buttons.addAll(ShowingOutput.LEVEL_KEYS);
         buttons.add(KeyAction.AGAIN);
-        return new PageBench(0, PageToken.fresh(), new Keeping.OfSession(), buttons);
+        return new PageBench(0, PageToken.fresh(), buttons);
     }
 
     static PageBench toLookAt() throws IOException {
-        return new PageBench(0, PageToken.fresh(), new Keeping.OfSession(), Set.of());
-    }
-
-    static PageBench ofCurve() throws IOException {
-        return new PageBench(0, PageToken.fresh(), new Keeping.OfCurve(true), Set.of());
+        return new PageBench(0, PageToken.fresh(), Set.of());
     }
 
     /** Another session that happens to have the same address, as none really has: the browser finds it again. */
     PageBench again() throws IOException {
-        return new PageBench(port, token, new Keeping.OfSession(), Set.of());
+        return new PageBench(port, token, Set.of());
     }
 
     String url() {

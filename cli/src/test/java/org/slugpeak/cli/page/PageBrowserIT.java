@@ -266,20 +266,20 @@ class PageBrowserIT {
 
     @Test
     void aCurveIsDrawnWhileItIsMeasured() throws IOException {
-        try (PageBench bench = PageBench.ofCurve()) {
+        try (PageBench bench = PageBench.toLookAt()) {
             bench.take(Sessions.start(Seek.PEAK, "sim:aligned"));
             for (int i = 0; i < 30; i++) {
                 double hz = 440e3 + 1e3 * i;
                 long now = Sessions.seconds(i);
                 double level = 0.8 / (1 + Math.pow(i / 6.0 - 2.5, 2));
                 bench.take(
-                        new Request.SetGenerator(now, hz, i + 1, 31),
-                        Sessions.reading(i, level, 0.8, Trend.STEADY),
+                        new Request.SetGenerator(now, hz, i + 1, 31, true),
+                        Sessions.reading(i, level, 0.8, Trend.STEADY).uncompared(),
                         new CurveWork.PointTaken(now, hz, level));
             }
-            bench.take(new Request.SetGenerator(Sessions.seconds(30), 470e3, 31, 31));
+            bench.take(new Request.SetGenerator(Sessions.seconds(30), 470e3, 31, 31, true));
             browser.sized(412, 915).open(bench.url());
-            browser.awaitText("word", "470.00 kHz");
+            browser.awaitText("word", "470 KHZ");
             assertEquals("31 of 31", browser.text("title"));
             assertEquals(
                     30L,

@@ -14,6 +14,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.cli.cue.Overheard;
+import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.page.PageState.Spot;
 
 /** Many look on, and nobody is waited for. */
@@ -22,7 +24,7 @@ class ScreensTest {
     private static final int PATIENCE_SECONDS = 30;
 
     private final AtomicLong nowNanos = new AtomicLong();
-    private final Told told = new Keeping.OfSession().told();
+    private final Told told = new Told(new MomentKeeper().moment(), new Overheard().tone());
     private final Screens screens = new Screens(sight(0), () -> "", nowNanos::get);
 
     @AfterEach

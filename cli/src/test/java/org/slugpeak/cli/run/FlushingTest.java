@@ -13,6 +13,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
+import org.slugpeak.cli.display.DisplayOptions;
 import org.slugpeak.cli.display.Showing;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.reading.Measurand;
@@ -93,8 +94,9 @@ final class FlushingTest {
                 done.add("kept");
             }
         };
-        Showing lines = Showing.ofCurve(record -> done.add("shown"), true, false, Set.of(), System.err);
-        session(List.of(log, new ShowingOutput(lines))).run();
+        Showing nothing = new DisplayOptions().open(System.err, System.err, true, Set.of());
+        nothing.alsoTo(record -> done.add("shown"));
+        session(List.of(log, new ShowingOutput(nothing, Set.of()))).run();
         int firstShown = done.indexOf("shown");
         assertTrue(firstShown > 0 && done.get(firstShown - 1).equals("kept"), done.toString());
         assertTrue(Collections.frequency(done, "shown") > READINGS, "all is shown in the end");

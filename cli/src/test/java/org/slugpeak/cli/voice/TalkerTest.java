@@ -15,6 +15,7 @@ import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Link;
@@ -94,7 +95,7 @@ class TalkerTest {
         talker.take(new Request.GeneratorChanged(seconds(2), -6));
         talker.take(reading(3, 0.6, 0.6, Trend.STEADY));
         assertEquals(
-                List.of("the reading followed the generator by -6.0 decibels: the best goes on"),
+                List.of("the reading followed the generator by -6 decibels: the best goes on"),
                 spoken.stream().filter(it -> !it.equals("-")).toList());
     }
 
@@ -108,9 +109,35 @@ class TalkerTest {
                 List.of(
                         "please: halve the generator",
                         "! overload, clipping: turn the generator or the input level down",
-                        "! no new readings: no reading for 2.0 seconds + overload, clipping: turn the generator or the input"
+                        "! no new readings: no reading for 2 seconds + overload, clipping: turn the generator or the input"
                                 + " level down"),
                 spoken);
+    }
+
+    @Test
+    void aPointOfACurveIsSpokenTogetherWithTheNextSetting() {
+        Talker talker = talker(true);
+        talker.take(new Request.SetGenerator(seconds(1), 440e3, 1, 3, true));
+        talker.take(new CurveWork.PointTaken(seconds(9), 440e3, 0.487));
+        talker.take(new Request.SetGenerator(seconds(9), 441e3, 2, 3, true));
+        talker.take(reading(10, 0.5, 0.5, Trend.STEADY).uncompared());
+        assertEquals(
+                List.of(
+                        "generator to 440 kilohertz, 1 of 3",
+                        "440 kilohertz reads 0.487 volts. generator to 441 kilohertz, 2 of 3"),
+                spoken);
+    }
+
+    @Test
+    void whoHasNothingToDoAtACurveHearsOnlyItsEnd() {
+        Talker talker = talker(true);
+        for (int point = 1; point <= 3; point++) {
+            talker.take(new Request.SetGenerator(seconds(point), 440e3, point, 3, false));
+            talker.take(new CurveWork.PointTaken(seconds(point + 1), 440e3, 0.487));
+        }
+        talker.take(new CurveWork.CurveOver(seconds(5)));
+        assertEquals(
+                List.of("440 kilohertz reads 0.487 volts. the curve is complete: put the generator back"), spoken);
     }
 
     @ParameterizedTest
@@ -118,7 +145,8 @@ class TalkerTest {
         "0.04,'back, less than a tenth'",
         "0.1,'back, one tenth'",
         "0.34,'back, 3 tenths'",
-        "0.97,'back, 1.0 decibels'",
+        "0.97,'back, one decibel'",
+        "2.04,'back, 2.0 decibels'",
         "2.31,'back, 2.3 decibels'",
         "60,back",
         "NaN,back"
@@ -131,7 +159,10 @@ class TalkerTest {
     @CsvSource({
         "'generator 455 kHz, reading 0.5 to 1.5 V','generator 455 kilohertz, reading 0.5 to 1.5 volts'",
         "'put 22 kohm across T1 secondary; hands away','put 22 kilo ohms across T1 secondary. hands away'",
-        "'the peak is 0.91 V (+-0.002)','the peak is 0.91 volts , plus or minus 0.002'",
+        "'the peak is 0.91 V (+-0.002)','the peak is 0.91 volts, plus or minus 0.002'",
+        "'440.00 kHz reads 0.4870 V','440 kilohertz reads 0.487 volts'",
+        "'10.05 V, then 100 V and 0.50 V.','10.05 volts, then 100 volts and 0.5 volts.'",
+        "'at 192.168.1.20','at 192.168.1.20'",
         "'5 Very small','5 Very small'"
     })
     void unitsAreSpokenInFull(String written, String said) {

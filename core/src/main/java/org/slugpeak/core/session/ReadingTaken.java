@@ -26,6 +26,15 @@ public record ReadingTaken(Reading reading, double smoothed, double best, double
         return matcher.readingTaken(this);
     }
 
+    /**
+     * The same where nothing is turned, so that no best is sought and no way is the right one.
+     *
+     * @return without best and trend
+     */
+    public ReadingTaken uncompared() {
+        return new ReadingTaken(reading, smoothed, Double.NaN, Double.NaN, Double.NaN, Trend.STEADY);
+    }
+
     @Override
     public long tNanos() {
         return reading.tNanos();

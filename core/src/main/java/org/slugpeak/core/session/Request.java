@@ -359,18 +359,19 @@ public sealed interface Request extends SessionRecord
     }
 
     /**
-     * The generator is to be set to a frequency of a response curve, or was.
+     * The generator is to be set to a frequency of a response curve.
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param hz which, Hz
      * @param number which point of the curve it is, from 1
      * @param points how many the curve has
+     * @param byHand whether a person is to do it; else the generator is told from here
      */
-    record SetGenerator(long tNanos, double hz, int number, int points) implements Request {
+    record SetGenerator(long tNanos, double hz, int number, int points, boolean byHand) implements Request {
 
         @Override
         public Manner manner() {
-            return Manner.ASKS;
+            return byHand ? Manner.ASKS : Manner.NOTES;
         }
 
         @Override
