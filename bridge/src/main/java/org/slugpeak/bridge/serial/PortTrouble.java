@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributes;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.slugpeak.bridge.source.PortUnavailable;
 
 /**
@@ -22,6 +23,9 @@ final class PortTrouble {
     private static final int BUSY = 16;
     private static final int NOT_A_TERMINAL = 25;
 
+    /** HOST:PORT, where a host with colons stands in square brackets. */
+    private static final Pattern ON_THE_NETWORK = Pattern.compile("([^:/\\\\\\[\\]\\s]+|\\[[^\\]\\s]+\\]):\\d{1,5}");
+
     private static final String SEE_PORTS = "see 'slugpeak ports' for what is there";
 
     private PortTrouble() {}
@@ -29,6 +33,9 @@ final class PortTrouble {
     static PortUnavailable explain(String path, int code) {
         Optional<Path> file = file(path);
         boolean exists = file.filter(Files::exists).isPresent();
+        if (!exists && ON_THE_NETWORK.matcher(path).matches()) {
+            return new PortUnavailable("there is no port " + path + ": if it is on the network, write tcp:" + path);
+        }
         if (file.filter(Files::isDirectory).isPresent()) {
             return new PortUnavailable(path + " is a folder: name a port or a file");
         }

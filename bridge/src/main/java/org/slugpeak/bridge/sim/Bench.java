@@ -5,20 +5,19 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.core.generator.GeneratorSetting;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.SetOnBench;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
- * The bench: a set, meter, two hands, and what the operator has still to do. It lives in steps of 10 ms of its own time.
- * One thread at a time.
+ * The bench: a set, meter, two hands, and what the operator has still to do. It lives in steps of 10 ms of its own time. Where the session sets
+ * a generator, that one is connected from the first time it stands, whatever a hand does to the bench's own. One thread at a time.
  */
 final class Bench implements RecordSink {
 
@@ -31,7 +30,7 @@ final class Bench implements RecordSink {
     private final OtherHand other;
     private final Deque<Chore> chores;
     private final List<Caution.Suspected> suspicions = new ArrayList<>();
-    private Optional<Supplier<GeneratorSetting>> fed = Optional.empty();
+    private Optional<Request.GeneratorStands> fed = Optional.empty();
     private Optional<Chore> present = Optional.empty();
     private long nowNanos;
 
@@ -44,15 +43,9 @@ final class Bench implements RecordSink {
         set.load(meter.totalOhm());
     }
 
-    /** From now on another generator is connected, whatever the hand does to its own. */
-    void feedFrom(Supplier<GeneratorSetting> generator) {
-        fed = Optional.of(generator);
-    }
-
-    private void feed(GeneratorSetting it) {
+    private void feed(Request.GeneratorStands it) {
         Generator own = set.generator();
-        set.feed(new Generator(
-                it.frequencyHz(), it.on() ? it.emfVolts() : 0, it.modulation().isOn(), own.lead()));
+        set.feed(own.withFrequency(it.hz()).withVolts(it.emfVolts()));
     }
 
     SetOnBench set() {
@@ -97,7 +90,7 @@ final class Bench implements RecordSink {
         work(listener);
         hand.step(nowNanos);
         other.step(nowNanos);
-        fed.ifPresent(generator -> feed(generator.get()));
+        fed.ifPresent(this::feed);
         set.step(nowNanos);
         Optional<Reading> reading = meter.step(nowNanos, set);
         reading.ifPresent(listener::reading);
@@ -117,6 +110,9 @@ final class Bench implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
+        if (record instanceof Request.GeneratorStands stands) {
+            fed = Optional.of(stands);
+        }
         if (record instanceof Caution.Suspected suspected) {
             suspicions.add(suspected);
         }

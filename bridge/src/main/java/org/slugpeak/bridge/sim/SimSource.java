@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.Supplier;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.bridge.source.SourceDescription;
 import org.slugpeak.bridge.source.SourceListener;
-import org.slugpeak.core.generator.GeneratorSetting;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.reading.Measurand;
@@ -122,17 +120,6 @@ public final class SimSource implements ReadingSource {
         Chore chore = new RehearsalChore(set, hand, new RockingHands(set, random.split()));
         Bench bench = new Bench(set, new SimulatedMeter(meter, random.split()), hand, other, List.of(chore));
         return new SimSource(bench, pace, name, true);
-    }
-
-    /**
-     * Connects a generator of somebody else's to the set, in place of the one that the hand sets.
-     *
-     * @param generator how it stands; asked in the thread that polls
-     * @return this
-     */
-    public SimSource fedFrom(Supplier<GeneratorSetting> generator) {
-        bench.feedFrom(generator);
-        return this;
     }
 
     /**

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.testkit.PseudoTerminal;
 
 /** What the user is told for each error number of Linux (asm-generic/errno-base.h). */
@@ -64,6 +66,14 @@ class PortTroubleTest {
                 said(file.toString(), ENOTTY));
         assertEquals(folder + " is a folder: name a port or a file", said(folder.toString(), EACCES));
         assertEquals("/dev/zero" + rest, said("/dev/zero", ENOTTY));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"192.168.1.21:5025", "generator.local:5025", "[fe80::1]:5025"})
+    void anAddressOnTheNetworkIsWrittenWithItsWord(String address) {
+        assertEquals(
+                "there is no port " + address + ": if it is on the network, write tcp:" + address,
+                said(address, PortTrouble.NO_SUCH_PORT));
     }
 
     @Test

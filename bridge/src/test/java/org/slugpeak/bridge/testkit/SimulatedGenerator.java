@@ -58,14 +58,25 @@ public final class SimulatedGenerator {
      * @return the setting
      */
     public synchronized GeneratorSetting radiates() {
-        double signalDbm = lieFromDbm + lieRatio * (dbm - lieFromDbm) + errorDb();
+        double signalDbm = lieFromDbm + lieRatio * (dbm - lieFromDbm) + errorDb(dbm);
         Modulation modulation = modulated ? new Modulation(400, depthPercent) : Modulation.NONE;
         return new GeneratorSetting(hz, LevelUnit.DBM.toEmfVolts(signalDbm), modulation, on);
     }
 
+    /**
+     * What stands at its terminals where it says so much; for one that does not lie.
+     *
+     * @param saidEmfVolts what it says, volts EMF
+     * @return volts EMF
+     */
+    public double reallyAt(double saidEmfVolts) {
+        double said = LevelUnit.DBM.ofEmfVolts(saidEmfVolts);
+        return LevelUnit.DBM.toEmfVolts(said + errorDb(said));
+    }
+
     /** The same setting is always wrong by the same. */
-    private double errorDb() {
-        long step = Math.round(10 * dbm);
+    private double errorDb(double said) {
+        long step = Math.round(10 * said);
         return attenuatorErrorDb * (2 * new SplittableRandom(seed * 7919 + step).nextDouble() - 1);
     }
 

@@ -195,12 +195,12 @@ public final class CurveCommand implements Callable<Integer> {
         }
     }
 
-    private List<CheckKind> checksFirst() {
+    private List<CheckKind> checksFirst() throws BridgeException {
         List<CheckKind> checks = new ArrayList<>();
         if (!withoutRest) {
             checks.add(CheckKind.REST);
         }
-        if (law) {
+        if (law || (generatorOptions.setsLevel() && !discriminator)) {
             checks.add(CheckKind.DETECTOR_LAW);
         }
         return checks;

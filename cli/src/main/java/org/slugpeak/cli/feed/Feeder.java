@@ -160,7 +160,7 @@ final class Feeder {
         public void stands(GeneratorNews.Stands it) {
             GeneratorSetting real = it.real();
             if (away) {
-                comeBack();
+                comeBack(real);
             }
             if (turnedFromEmfVolts.isPresent() && real.on()) {
                 double factor = real.emfVolts() / turnedFromEmfVolts.getAsDouble();
@@ -180,9 +180,10 @@ final class Feeder {
         }
 
         /** What was being checked is checked anew, since nobody knows what was read meanwhile. */
-        private void comeBack() {
+        private void comeBack(GeneratorSetting real) {
             away = false;
-            analysis.command(new Instruction.Level(LevelCommand.turned(1)));
+            double factor = real.on() ? real.emfVolts() / standsAtEmfVolts : 1;
+            analysis.command(new Instruction.Level(LevelCommand.turned(factor)));
             checking.ifPresent(kind -> analysis.command(new Instruction.Level(LevelCommand.check(kind))));
         }
 

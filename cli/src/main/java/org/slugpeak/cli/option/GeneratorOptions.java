@@ -52,6 +52,11 @@ public final class GeneratorOptions {
         return Generators.reach(kind());
     }
 
+    /** Whether there is one, and its level is set from here. */
+    public boolean setsLevel() throws BridgeException {
+        return isGiven() && reach().setsLevel();
+    }
+
     /**
      * Opens it; whoever asks leaves it.
      *

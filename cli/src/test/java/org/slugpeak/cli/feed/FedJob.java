@@ -24,6 +24,7 @@ import org.slugpeak.core.generator.Modulation;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.progress.AlignmentProgress;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
 
@@ -41,7 +42,6 @@ final class FedJob {
     private int wishes;
     private int goneFrom = Integer.MAX_VALUE;
     private int goneFor;
-    private boolean law;
     private GeneratorSetting last = new GeneratorSetting(1e6, START_EMF_VOLTS, Modulation.NONE, false);
 
     FedJob(String planName, String stage, double attenuatorErrorDb, long seed) throws BridgeException {
@@ -60,32 +60,32 @@ final class FedJob {
         return this;
     }
 
-    /** The detector's law is measured, too. */
-    FedJob withLaw() {
-        law = true;
-        return this;
-    }
-
     FedJob run() throws BridgeException {
         AlignmentProgress progress = new AlignmentProgress(plan);
         progress.withRest();
         progress.withHalvings();
-        if (law) {
-            progress.withLaw();
-        }
         progress.withGenerator(reach());
         GeneratorSeat seat = GeneratorSeat.taken(new Feeder(generator(), last));
         FedGuide guide = new FedGuide(new PlanGuide(plan, List.of(), progress, seat::feed), seat);
-        SimSource source = SimSource.rehearsing(plan, seed, Tempo.unlimited()).fedFrom(simulated::radiates);
+        SimSource source = SimSource.rehearsing(plan, seed, Tempo.unlimited());
         PeakSettings settings = PeakSettings.defaults();
         SessionRun run = new SessionRun(
                 source,
                 settings,
                 guide,
                 () -> new SessionStart(1, Instant.EPOCH, "sim:plan", source.measurand(), settings, "test"),
-                List.of(new SinkOutput(heardByHand::add), new SinkOutput(log::add), new SinkOutput(source.hand())));
+                List.of(new SinkOutput(heardByHand::add), new SinkOutput(log::add), new SinkOutput(record -> source.hand().take(really(record)))));
         run.run();
         return this;
+    }
+
+    /** The set gets what stands at the generator's terminals, not what the generator says. */
+    private SessionRecord really(SessionRecord record) {
+        if (record instanceof Request.GeneratorStands || record instanceof Request.GeneratorFails) {
+            GeneratorSetting it = simulated.radiates();
+            return new Request.GeneratorStands(record.tNanos(), it.frequencyHz(), it.on() ? it.emfVolts() : 0);
+        }
+        return record;
     }
 
     private static GeneratorReach reach() {

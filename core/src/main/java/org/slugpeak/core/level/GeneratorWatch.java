@@ -1,6 +1,6 @@
 package org.slugpeak.core.level;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.OptionalDouble;
 import org.slugpeak.core.decibel.Decibels;
 
 /**
@@ -32,7 +32,7 @@ final class GeneratorWatch {
     private static final double GIVE_UP_SECONDS = 6;
 
     private final LevelListener listener;
-    private final DoubleUnaryOperator straight;
+    private final MeterScale meter;
     private final RecentReadings before = new RecentReadings(0.4);
     private final RecentReadings after = new RecentReadings(0.3);
 
@@ -50,10 +50,10 @@ final class GeneratorWatch {
     private long lastNanos;
     private long highSinceNanos;
 
-    /** {@code straight}: what a straight detector would show of a level above rest. */
-    GeneratorWatch(LevelListener listener, DoubleUnaryOperator straight) {
+    /** {@code meter}: what a straight detector would show of a level above rest. */
+    GeneratorWatch(LevelListener listener, MeterScale meter) {
         this.listener = listener;
-        this.straight = straight;
+        this.meter = meter;
     }
 
     void window(double newHighVolts) {
@@ -91,7 +91,7 @@ final class GeneratorWatch {
         beginStep(tNanos);
     }
 
-    /** The generator says that it was changed: by how much is known, and what is read from now on counts. */
+    /** The generator says that it was changed, and by how much; what is read from now on counts. */
     void turned(long tNanos, double newFactor) {
         if (!stepping) {
             announceCut(tNanos, newFactor);
@@ -151,15 +151,17 @@ final class GeneratorWatch {
         }
         after.add(tNanos, magnitude);
         boolean enough = after.size() >= 5 && after.spannedNanos() > 0.25e9;
-        if (certain && movingBefore && enough) {
-            finish(tNanos, true); // a hand that turns on does not come to stand, and the factor is known
+        if (certain) {
+            if (enough || seconds > GIVE_UP_SECONDS) {
+                finish(tNanos, OptionalDouble.of(together())); // a hand that turns on does not come to stand
+            }
             return;
         }
         boolean changed = isMeasured() && Math.abs(db(after.median() / levelBefore)) > LEAST_CUT_DB;
         if (enough && after.stands(0.01) && (changed || seconds > GIVE_UP_SECONDS)) {
-            finish(tNanos, changed);
+            finish(tNanos, changed ? OptionalDouble.of(measured()) : OptionalDouble.empty());
         } else if (seconds > GIVE_UP_SECONDS) {
-            finish(tNanos, false);
+            finish(tNanos, OptionalDouble.empty());
         }
     }
 
@@ -168,17 +170,30 @@ final class GeneratorWatch {
         return levelBefore > 0 && after.median() > 0;
     }
 
-    private void finish(long tNanos, boolean changed) {
+    /** By what the generator says and what the readings show. */
+    private double together() {
+        double saidDb = Decibels.of(factor);
+        return isMeasured()
+                ? LevelJump.between(before, after, meter::straightAboveRest)
+                        .map(jump -> Decibels.ratio(jump.togetherWith(saidDb, meter.isLawKnown())))
+                        .orElse(factor)
+                : factor;
+    }
+
+    private double measured() {
+        return movingBefore
+                ? factor
+                : meter.straightAboveRest(after.median()) / meter.straightAboveRest(levelBefore);
+    }
+
+    private void finish(long tNanos, OptionalDouble ratio) {
         stepping = false;
         certain = false;
         promptedNanos = Long.MIN_VALUE / 2;
         before.clear();
-        if (changed) {
-            double ratio = movingBefore
-                    ? factor
-                    : straight.applyAsDouble(after.median()) / straight.applyAsDouble(levelBefore);
-            scale *= ratio;
-            listener.generatorChanged(tNanos, db(ratio));
+        if (ratio.isPresent()) {
+            scale *= ratio.getAsDouble();
+            listener.generatorChanged(tNanos, db(ratio.getAsDouble()));
         } else if (announced) {
             listener.generatorUnchanged(tNanos);
         }

@@ -31,8 +31,8 @@ public final class LevelWatch {
     private final CheckJudge judge;
     private final Standing standing;
 
-    private Optional<StepCheck> check = Optional.empty();
     private final MeterScale meter = new MeterScale();
+    private Optional<StepCheck> check = Optional.empty();
     private double skirtHz = CheckFigures.USUAL_SKIRT_HZ;
     private double imageDialHz = Double.NaN;
     private String adjuster = "";
@@ -50,7 +50,7 @@ public final class LevelWatch {
         this.listener = listener;
         this.seeksStrongest = seek.seeksStrongest();
         this.conditions = new ConditionWatch(listener);
-        this.generator = new GeneratorWatch(listener, meter::straightAboveRest);
+        this.generator = new GeneratorWatch(listener, meter);
         this.noise = new NoiseWatch(listener);
         this.drift = new DriftWatch(listener);
         this.standing = new Standing(listener);

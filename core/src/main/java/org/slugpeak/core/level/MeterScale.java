@@ -69,6 +69,15 @@ public final class MeterScale {
     }
 
     /**
+     * Whether the law of the detector was measured.
+     *
+     * @return true where it is known
+     */
+    public boolean isLawKnown() {
+        return here.law().isPresent();
+    }
+
+    /**
      * Whether the resting reading was taken.
      *
      * @return true where it is known

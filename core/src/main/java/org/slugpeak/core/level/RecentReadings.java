@@ -1,5 +1,6 @@
 package org.slugpeak.core.level;
 
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.stat.StatUtils;
 
 /**
@@ -78,6 +79,23 @@ final class RecentReadings {
 
     long spannedNanos() {
         return size == 0 ? 0 : times[at(size - 1)] - times[first];
+    }
+
+    long firstNanos() {
+        return times[first];
+    }
+
+    long lastNanos() {
+        return times[at(size - 1)];
+    }
+
+    /** Through all that is kept, each as a level that is made of it. */
+    DecibelLine line(DoubleUnaryOperator level) {
+        DecibelLine line = new DecibelLine();
+        for (int i = 0; i < size; i++) {
+            line.add(times[at(i)], level.applyAsDouble(readings[at(i)]));
+        }
+        return line;
     }
 
     double median() {

@@ -84,12 +84,16 @@ public final class AlignmentProgress implements RecordSink {
     }
 
     /**
-     * The generator is set from here: it is ordered where it can do what a step wants; to be called before the first record.
+     * The generator is set from here: it is ordered where it can do what a step wants, and where its level is, too, the detector's law is measured
+     * unasked; to be called before the first record.
      *
      * @param reach what it can do
      */
     public void withGenerator(GeneratorReach reach) {
         job.feeding().by(reach);
+        if (reach.setsLevel()) {
+            withLaw();
+        }
     }
 
     /**
