@@ -58,6 +58,10 @@ final class CheckChore implements Chore {
             skirtHz = it.skirtHz();
             dueNanos = bench.nowNanos() + (long) (THINKING_SECONDS * 1e9);
         }
+        if (record instanceof Request.CheckDropped) {
+            asked = OptionalInt.empty();
+            putBack(bench);
+        }
         over = over || record instanceof Request.CheckOver;
     }
 
@@ -75,15 +79,12 @@ final class CheckChore implements Chore {
     }
 
     private void act(int move, Bench bench) {
-        Generator before = generatorBefore.orElseThrow();
-        SetOnBench set = bench.set();
         if (move == kind.moves()) {
-            set.feed(before);
-            set.tune(dialBeforeHz);
-            part.turnTo(turnsBefore);
-            bench.seriesResistor(0);
+            putBack(bench);
             return;
         }
+        Generator before = generatorBefore.orElseThrow();
+        SetOnBench set = bench.set();
         kind.generatorMove(move, skirtHz)
                 .ifPresent(it ->
                         set.feed(before.times(it.levelFactor()).withFrequency(before.frequencyHz() + it.offsetHz())));
@@ -93,5 +94,12 @@ final class CheckChore implements Chore {
             case IMAGE -> set.tune(dialBeforeHz - imageHz);
             default -> {}
         }
+    }
+
+    private void putBack(Bench bench) {
+        bench.set().feed(generatorBefore.orElseThrow());
+        bench.set().tune(dialBeforeHz);
+        part.turnTo(turnsBefore);
+        bench.seriesResistor(0);
     }
 }

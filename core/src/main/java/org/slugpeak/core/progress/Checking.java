@@ -9,12 +9,18 @@ import org.slugpeak.core.session.Request;
  * The level watch carries out a check, and says when it is over.
  *
  * @param then where the work goes on
+ * @param ifDropped where it goes on if nothing changed when it should
  */
-record Checking(Job job, Function<Job, PlanPhase> then) implements PlanPhase {
+record Checking(Job job, Function<Job, PlanPhase> then, Function<Job, PlanPhase> ifDropped) implements PlanPhase {
 
     static Checking begin(Job job, CheckKind kind, Function<Job, PlanPhase> then) {
+        return begin(job, kind, then, then);
+    }
+
+    static Checking begin(
+            Job job, CheckKind kind, Function<Job, PlanPhase> then, Function<Job, PlanPhase> ifDropped) {
         job.order(new Order.Level(LevelCommand.check(kind)));
-        return new Checking(job, then);
+        return new Checking(job, then, ifDropped);
     }
 
     /** The skirts, at once, or where a damping resistor is fitted when it is off again. */
@@ -30,6 +36,11 @@ record Checking(Job job, Function<Job, PlanPhase> then) implements PlanPhase {
 
     private static Checking undampedSkirts(Job job) {
         return begin(job, CheckKind.SKIRTS, Settling::next);
+    }
+
+    @Override
+    public PlanPhase checkDropped() {
+        return new Checking(job, ifDropped, ifDropped);
     }
 
     @Override

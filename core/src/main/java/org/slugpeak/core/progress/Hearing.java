@@ -88,6 +88,8 @@ record Hearing(Job job, PlanPhase phase) implements Families<PlanPhase>, Finding
             job.feeding().changeIsOver();
         } else if (it instanceof Request.CutGenerator cut && job.feeding().turnsLevel()) {
             job.order(new Order.Level(LevelCommand.cut(cut.factor())));
+        } else if (it instanceof Request.CheckDropped) {
+            return phase.checkDropped();
         }
         return it instanceof Request.CheckOver ? phase.checkOver() : phase;
     }

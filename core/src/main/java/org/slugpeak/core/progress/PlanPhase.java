@@ -62,6 +62,11 @@ sealed interface PlanPhase
         return this;
     }
 
+    /** Nothing changed when it should, so that the check is dropped; next it is over. */
+    default PlanPhase checkDropped() {
+        return this;
+    }
+
     /** A check is over. */
     default PlanPhase checkOver() {
         return this;

@@ -40,7 +40,7 @@ final class Preliminaries {
         Optional<String> point = Optional.of(step.setup().meterPoint());
         if (restWanted && step.goal().hasDecibels() && !restedAt.equals(point)) {
             restedAt = point;
-            return Checking.begin(job, CheckKind.REST, Settling::again);
+            return Checking.begin(job, CheckKind.REST, Settling::again, this::unheard);
         }
         if (job.feeding().holdsLevel() && !levelledFor.equals(Optional.of(step.setup()))) {
             levelledFor = Optional.of(step.setup());
@@ -55,6 +55,12 @@ final class Preliminaries {
         if (lawWanted && follows && lawsOf.add(step.setup().meterPoint())) {
             return Raising.thenLaw(job);
         }
+        return AtAdjuster.begin(job);
+    }
+
+    /** Nothing is heard of the generator yet, so that there is nothing to measure before the adjuster at hand has found it. */
+    private PlanPhase unheard(Job job) {
+        restedAt = Optional.empty();
         return AtAdjuster.begin(job);
     }
 

@@ -68,6 +68,23 @@ class PreliminariesTest {
         }
 
         @Test
+        void waitsForTheNextAdjusterAsTheHalvingDoesWhereNothingIsHeardOfTheGenerator() {
+            AlignmentProgress progress =
+                    new AlignmentProgress(Plans.plan(Plans.stage("MW", ONCE, Plans.step("C1"), Plans.step("C2"))));
+            progress.withRest();
+            progress.withHalvings();
+            Session session = new Session(progress).stand(1, 2);
+            Instruction rest = Session.check(CheckKind.REST);
+            assertEquals(List.of(rest), session.orders());
+            session.checkDropped();
+            assertEquals(List.of("C1"), session.begun());
+            session.peak(30).stand(1, 2);
+            assertEquals(List.of(rest, rest), session.orders());
+            session.checkOver().stand(1, 2);
+            assertEquals(List.of(rest, rest, Session.check(CheckKind.LEVEL)), session.orders());
+        }
+
+        @Test
         void isNotAskedForAtAZeroWhichHasNoDecibels() {
             Session session = session(at("T4", "audio point", Optional.empty(), Goal.ZERO));
             assertEquals(List.of(), session.orders());

@@ -136,6 +136,12 @@ final class Session implements Order.Matcher {
         return checkOver();
     }
 
+    /** Nothing changed when it should. */
+    Session checkDropped() {
+        give(new Request.CheckDropped(now(), 25));
+        return checkOver();
+    }
+
     Session checkOver() {
         give(new Request.CheckOver(now()));
         return this;
