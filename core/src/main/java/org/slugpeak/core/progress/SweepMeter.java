@@ -5,8 +5,9 @@ import org.slugpeak.core.decibel.Decibels;
 
 /**
  * Finds the greatest reading of each sweep while the gang is rocked across a signal, and when the adjuster turned meanwhile is
- * at its optimum: sweeps were worse on both sides of it, and two in a row are back at the best. Somebody who began by turning the
- * wrong way has seen worse sweeps, but on one side only. One thread at a time.
+ * at its optimum: sweeps were worse on both sides of it, and two are back at the best. Somebody who began by turning the wrong way
+ * has seen worse sweeps, but on one side only. Behind a gain control or a slow meter sweeps one way show less than those the other
+ * way, so that the greater one of two that follow each other counts. One thread at a time.
  */
 final class SweepMeter {
 
@@ -19,22 +20,28 @@ final class SweepMeter {
     /** Sweeps clearly worse than the best, dB. */
     private static final double WORSE_BY_DB = 0.25;
 
-    private static final int IN_A_ROW = 2;
+    private static final int WORSE_IN_A_ROW = 2;
+
+    /** Of sweeps that count with the one before: two of one way, or one of each. */
+    private static final int BACK_IN_A_ROW = 3;
 
     /** So many readings count as one: a single one of a quick meter is higher than the signal by its noise. */
     private static final long TOGETHER_NANOS = 60_000_000L;
 
     private final SteadyWatch together = new SteadyWatch(TOGETHER_NANOS, 0);
-    private boolean rising = true;
+    /** Whoever begins on the signal has stood there, and shows more than a sweep: the first one counts from a rise, too. */
+    private boolean rising;
+
     private double top;
     private double bottom = Double.POSITIVE_INFINITY;
+    private double topBefore;
     private double best;
     private double first = Double.NaN;
     private int worseInARow;
     private int backInARow;
     private int worseSides;
 
-    /** The greatest reading of the sweep that has just ended, if one has. */
+    /** The greatest reading of the sweep that has just ended and the one before it, if one has. */
     OptionalDouble see(long tNanos, double value) {
         together.see(tNanos, value);
         double level = together.mean();
@@ -43,7 +50,9 @@ final class SweepMeter {
             if (level < top * Decibels.ratio(-FALL_DB)) {
                 rising = false;
                 bottom = level;
-                return OptionalDouble.of(sweep(top));
+                double toAndFro = Math.max(topBefore, top);
+                topBefore = top;
+                return OptionalDouble.of(sweep(toAndFro));
             }
         } else {
             bottom = Math.min(bottom, level);
@@ -65,7 +74,7 @@ final class SweepMeter {
         first = Double.isNaN(first) ? greatest : first;
         worseInARow = greatest < best * Decibels.ratio(-WORSE_BY_DB) ? worseInARow + 1 : 0;
         backInARow = greatest >= best * Decibels.ratio(-BACK_WITHIN_DB) ? backInARow + 1 : 0;
-        worseSides += worseInARow == IN_A_ROW ? 1 : 0;
+        worseSides += worseInARow == WORSE_IN_A_ROW ? 1 : 0;
         return greatest;
     }
 
@@ -85,6 +94,6 @@ final class SweepMeter {
     }
 
     boolean isAtOptimum() {
-        return worseSides >= 2 && backInARow >= IN_A_ROW;
+        return worseSides >= 2 && backInARow >= BACK_IN_A_ROW;
     }
 }

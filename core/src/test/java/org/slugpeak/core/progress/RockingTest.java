@@ -40,7 +40,7 @@ class RockingTest {
             sweep(session, 1 / Math.sqrt(1 + position * position));
         }
         assertFalse(session.isFinished());
-        double[] onAndBack = {-0.6, -0.2, 0.2, 0.6, 1, 0.6, 0.2, 0.05, 0};
+        double[] onAndBack = {-0.6, -0.3, 0, 0.3, 0.6, 1, 0.6, 0.2, 0.05, 0, 0};
         for (double position : onAndBack) {
             sweep(session, 1 / Math.sqrt(1 + position * position));
         }
@@ -56,6 +56,34 @@ class RockingTest {
         }
         assertFalse(session.isFinished());
         assertTrue(session.said(Work.Swept.class).size() >= 9);
+    }
+
+    /** A gain control that follows late shows 0.16 dB more one way than the other. */
+    @Test
+    void endsWhereSweepsOneWayShowLessThanTheOtherWay() {
+        PlanStep trimmer = Plans.with(Plans.step("C1"), Goal.PEAK, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+        Session session = Session.started(Plans.plan(Plans.stage("SW", new RepeatRule(0.2, 1), trimmer)));
+        double[] trimmers = {-0.8, -0.6, -0.4, -0.2, 0, 0.2, 0.4, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.05, 0};
+        double share = Math.pow(10, -0.16 / 20);
+        boolean to = true;
+        for (double position : trimmers) {
+            sweep(session, (to ? 1 : share) / Math.sqrt(1 + position * position));
+            to = !to;
+        }
+        assertTrue(session.isFinished());
+    }
+
+    /** Behind a gain control, what stands on the signal reads more than what sweeps across it. */
+    @Test
+    void takesWhatStoodOnTheSignalBeforeForNoSweep() {
+        PlanStep trimmer = Plans.with(Plans.step("C1"), Goal.PEAK, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+        Session session = Session.started(Plans.plan(Plans.stage("SW", new RepeatRule(0.2, 1), trimmer)));
+        double[] trimmers = {-0.8, -0.6, -0.4, -0.2, 0, 0.2, 0.4, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0.05, 0};
+        double share = Math.pow(10, -0.3 / 20);
+        for (double position : trimmers) {
+            sweep(session, share / Math.sqrt(1 + position * position));
+        }
+        assertTrue(session.isFinished());
     }
 
     private void sweep(Session session, double greatest) {
