@@ -299,8 +299,9 @@ final class SimulatedHand implements AdjusterChore.Turner {
         };
         owedDegrees += speed * seconds;
         if (speed > 0 && owedDegrees > model.slipDegrees() * random.nextDouble(0.3, 1.7)) {
+            double before = slug.position();
             slug.move(direction * owedDegrees);
-            lastMoved = direction;
+            lastMoved = slug.position() == before ? lastMoved : direction;
             owedDegrees = 0;
             follow();
         }
@@ -319,7 +320,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         }
     }
 
-    /** Back is against the way it has turned last, however often it is said. */
+    /** Back is against the way the slug has turned last, however often it is said; a tool in its play has turned nothing. */
     private void turnBack(Doing next) {
         direction = -lastMoved;
         owedDegrees = 0;
