@@ -161,6 +161,15 @@ final class Rehearsal implements Order.Matcher {
         return last().stream().filter(it -> !it.isMet()).toList();
     }
 
+    /** How unequal the two peaks of each discriminator are now, of their mean. */
+    List<Double> asymmetries() {
+        return last().stream()
+                .map(Outcome::scene)
+                .filter(scene -> scene.role() == Role.DISCRIMINATOR)
+                .map(set.truth()::peakAsymmetry)
+                .toList();
+    }
+
     /** Whether the plan came to its end. */
     boolean isFinished() {
         return finished;

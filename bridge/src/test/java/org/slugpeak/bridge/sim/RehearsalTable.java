@@ -9,30 +9,34 @@ import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.word.Refused;
 
 /**
- * Rehearses the plans that come along and random ones, and tells what was met: {@code RehearsalTable SEEDS PLANS [NAME]}, as many
- * seeds of each of the former and one seed of so many random ones. Takes minutes; for the profile {@code bench} and by hand.
+ * Rehearses plans that come along or random ones, and tells what was met: {@code RehearsalTable FIRST LAST NAME...}, these seeds of
+ * each plan; {@code random} is another plan with each seed. Takes minutes; for the profile {@code bench} and by hand.
  */
 final class RehearsalTable {
+
+    /** What peaks that are called equal may differ by. */
+    private static final double EQUAL = 0.01;
 
     private RehearsalTable() {}
 
     public static void main(String[] args) throws BridgeException, Refused {
-        int seeds = Integer.parseInt(args[0]);
-        int random = Integer.parseInt(args[1]);
-        for (String name : args.length > 2 ? List.of(args[2]) : PlanFiles.SHIPPED) {
-            Plan plan = PlanFiles.load(
-                    name, name.equals("am-superhet") ? OptionalDouble.of(455e3) : OptionalDouble.empty());
+        long first = Long.parseLong(args[0]);
+        long last = Long.parseLong(args[1]);
+        for (String name : List.of(args).subList(2, args.length)) {
             List<Rehearsal> done = new ArrayList<>();
-            for (int seed = 1; seed <= seeds; seed++) {
-                done.add(Rehearsal.of(plan, seed));
+            for (long seed = first; seed <= last; seed++) {
+                done.add(Rehearsal.of(plan(name, seed), seed));
             }
             tell(name, done);
         }
-        List<Rehearsal> done = new ArrayList<>();
-        for (int seed = 1; seed <= random; seed++) {
-            done.add(Rehearsal.of(RandomPlans.of(seed), seed));
-        }
-        tell("random", done);
+    }
+
+    private static Plan plan(String name, long seed) throws BridgeException {
+        return switch (name) {
+            case "random" -> RandomPlans.of(seed);
+            case "am-superhet" -> PlanFiles.load(name, OptionalDouble.of(455e3));
+            default -> PlanFiles.load(name, OptionalDouble.empty());
+        };
     }
 
     private static void tell(String name, List<Rehearsal> done) {
@@ -46,5 +50,11 @@ final class RehearsalTable {
             }
             it.notMet().forEach(step -> System.out.println("  " + it.name() + ": " + step));
         }
+        List<Double> peaks = done.stream()
+                .filter(Rehearsal::isFinished)
+                .flatMap(it -> it.asymmetries().stream())
+                .toList();
+        long equal = peaks.stream().filter(it -> Math.abs(it) <= EQUAL).count();
+        System.out.println("  peaks of discriminators equal within 1 %: " + equal + " of " + peaks.size());
     }
 }

@@ -20,6 +20,7 @@ import org.slugpeak.core.rehearsal.PlannedSet;
 import org.slugpeak.core.rehearsal.Role;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Guard;
+import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
 import org.slugpeak.core.word.Refused;
@@ -31,7 +32,7 @@ import org.slugpeak.core.word.Refused;
 class RehearsalTest {
 
     private static final int SEEDS = 4;
-    private static final int RANDOM_PLANS = 12;
+    private static final int RANDOM_PLANS = 24;
 
     private static Plan plan(String name) throws BridgeException {
         return PlanFiles.load(name, name.equals("am-superhet") ? OptionalDouble.of(455e3) : OptionalDouble.empty());
@@ -61,18 +62,19 @@ class RehearsalTest {
         assertTrue(met >= SEEDS - 1, met + " of " + SEEDS);
     }
 
+    /** How 200 of them end: {@code docs/plans.md}. */
     @Test
-    void randomPlansEndOrSayWhichAdjusterWasNotFound(TestReporter reporter) throws BridgeException, Refused {
-        List<String> words = new ArrayList<>();
+    void randomPlansAreMetInEveryStepOrSayWhichOneWasNot(TestReporter reporter) throws BridgeException, Refused {
+        List<String> unmet = new ArrayList<>();
         for (int seed = 1; seed <= RANDOM_PLANS; seed++) {
             Rehearsal rehearsal = Rehearsal.of(RandomPlans.of(seed), seed);
             assertTrue(rehearsal.isFinished() || rehearsal.lastWord().contains("did not find"), rehearsal.lastWord());
-            if (!rehearsal.isFinished()) {
-                words.add(rehearsal.name() + ": " + rehearsal.lastWord());
+            if (!rehearsal.isFinished() || !rehearsal.notMet().isEmpty()) {
+                unmet.add(rehearsal.name() + ": " + rehearsal.lastWord() + rehearsal.notMet());
             }
         }
-        reporter.publishEntry("not through", words.toString());
-        assertTrue(words.size() <= RANDOM_PLANS / 4, words.toString());
+        reporter.publishEntry("not met", unmet.toString());
+        assertTrue(unmet.size() <= 1, unmet.toString());
     }
 
     @Test
@@ -100,6 +102,13 @@ class RehearsalTest {
             }
         }
         assertTrue(met >= 10, met + " of 12");
+    }
+
+    @Test
+    void aSignalThatIsStillToBeTunedInIsFoundWhenItsRestingReadingWasSoughtInVain() throws BridgeException, Refused {
+        Rehearsal rehearsal = Rehearsal.of(RandomPlans.of(54), 54);
+        assertTrue(rehearsal.log().stream().anyMatch(Request.CheckDropped.class::isInstance));
+        assertTrue(rehearsal.isFinished(), rehearsal.lastWord());
     }
 
     private static boolean warnsOfCoupling(SessionRecord record) {

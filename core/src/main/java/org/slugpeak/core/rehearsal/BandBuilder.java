@@ -122,7 +122,14 @@ final class BandBuilder {
 
     private static TunedRange range(Band band, double offsetHz, double topFarad, Map<PartKind, List<Knob>> parts) {
         double ratio = (band.highHz() + offsetHz) / (band.lowHz() + offsetHz);
-        return new TunedRange(offsetHz, band.highHz() + offsetHz, topFarad, PADDER * topFarad * ratio * ratio, parts);
+        return new TunedRange(
+                band.tuning(),
+                offsetHz,
+                band.lowHz() + offsetHz,
+                band.highHz() + offsetHz,
+                topFarad,
+                PADDER * topFarad * ratio * ratio,
+                parts);
     }
 
     private List<PlannedScene> distinct(List<PlannedScene> own, Role role) {

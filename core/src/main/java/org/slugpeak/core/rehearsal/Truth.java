@@ -118,6 +118,23 @@ public final class Truth {
     }
 
     /**
+     * How unequal the peaks of the discriminator's curve are, counted as the curve itself, whatever the strip before it lets through.
+     *
+     * @param scene of the zero
+     * @return the greater side above the centre less the other one, of their mean; 0 for equal ones
+     */
+    public double peakAsymmetry(PlannedScene scene) {
+        IfStrip strip = circuits.strip(scene);
+        FmDetector detector = strip.detector().orElseThrow();
+        double reachHz = 2 * strip.widthHz();
+        double above = greatest(
+                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz(), scene.signalHz() + reachHz, GRID);
+        double below = greatest(
+                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz() - reachHz, scene.signalHz(), GRID);
+        return 2 * (above - below) / (above + below);
+    }
+
+    /**
      * How far the beat oscillator is off its carrier.
      *
      * @param scene of the zero beat
