@@ -79,7 +79,8 @@ public final class DisplayOptions {
         boolean usesTerminal = chosen == View.SCREEN || chosen == View.PLAIN;
         Optional<Console> console = usesTerminal ? Console.open(keyBindings, keys) : Optional.empty();
         if (chosen == View.SCREEN && console.isPresent() && console.get().canDraw()) {
-            return Showing.onScreen(console.get(), new Screen(console.get(), keyBindings, useful, ascii), keys, err);
+            Screen screen = new Screen(console.get(), keyBindings, useful, ascii);
+            return Showing.onScreen(console.get(), screen, keys, err).withKeys(keyBindings.hints(useful));
         }
         Showing showing =
                 Showing.inLines(lines, console, keys, err).withKeys(keyBindings.hints(useful));

@@ -27,7 +27,7 @@ final class Foot {
         now.sort(Comparator.comparingInt(hint -> rank(hint.action(), moment)));
         return now.stream()
                 .map(hint -> hint.action() == KeyAction.GO
-                        ? new KeyHint(obvious.orElse(KeyAction.GO), hint.key()).phrase()
+                        ? hint.with(obvious.orElse(KeyAction.GO)).phrase()
                         : hint.phrase())
                 .toList();
     }
@@ -41,7 +41,7 @@ final class Foot {
             case NEXT -> 1;
             case REPAIRED -> moment.warning().isPresent() ? 1 : 4;
             case TURN_LEFT, TURN_RIGHT -> asked ? 3 : 1;
-            case MARK, AGAIN, PREVIOUS, SKIP -> 2;
+            case MARK, AGAIN, PREVIOUS, SKIP, PAGE -> 2;
             case REST, LEVEL, CUT, CHECK -> 3;
             case KEYS, QUIT -> 6;
             case SOUND, LOUDER, SOFTER, INTERRUPT, HANG_UP -> 5;

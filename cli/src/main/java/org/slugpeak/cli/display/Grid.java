@@ -32,7 +32,9 @@ final class Grid {
         /** Something is wrong. */
         ALERT,
         /** Something has just happened. */
-        FLASH
+        FLASH,
+        /** What a camera reads: light where there are blocks. */
+        CODE
     }
 
     Grid(int width, int height) {

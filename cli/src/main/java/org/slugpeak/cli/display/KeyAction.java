@@ -45,6 +45,8 @@ public enum KeyAction {
     LOUDER("louder", "+,up", KeyPhrase.LOUDER),
     /** Sound softer. */
     SOFTER("softer", "-,down", KeyPhrase.SOFTER),
+    /** Show where the page for a browser is. */
+    PAGE("page", "w", KeyPhrase.PAGE),
     /** Show what every key does. */
     KEYS("keys", "?", KeyPhrase.KEYS),
     /** End the session. */

@@ -73,21 +73,22 @@ public final class KeyBindings {
         return Optional.ofNullable(actions.get(key));
     }
 
-    /** The first key of each action that is of use, in their order. */
+    /** The keys of each action that is of use, in their order. */
     List<KeyHint> hints(Set<KeyAction> useful) {
         List<KeyHint> hints = new ArrayList<>();
         for (KeyAction action : KeyAction.values()) {
-            if (useful.contains(action)) {
-                firstKey(action).ifPresent(key -> hints.add(new KeyHint(action, key)));
+            List<String> keys = keys(action);
+            if (useful.contains(action) && !keys.isEmpty()) {
+                hints.add(new KeyHint(action, keys));
             }
         }
         return List.copyOf(hints);
     }
 
-    private Optional<String> firstKey(KeyAction action) {
+    private List<String> keys(KeyAction action) {
         return actions.entrySet().stream()
                 .filter(binding -> binding.getValue() == action)
                 .map(Map.Entry::getKey)
-                .findFirst();
+                .toList();
     }
 }

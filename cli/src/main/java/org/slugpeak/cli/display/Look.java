@@ -29,7 +29,8 @@ final class Look {
             Grid.Style.DONE, new Inks(BLACK, 120),
             Grid.Style.ASK, new Inks(WHITE, 54),
             Grid.Style.ALERT, new Inks(BLACK, 208),
-            Grid.Style.FLASH, new Inks(BLACK, WHITE));
+            Grid.Style.FLASH, new Inks(BLACK, WHITE),
+            Grid.Style.CODE, new Inks(WHITE, BLACK));
 
     /**
      * Two of the 256 standard colours.
@@ -57,6 +58,7 @@ final class Look {
                         : bold.inverse()));
         if (!colour) {
             styles.put(Grid.Style.FLASH, bold);
+            styles.put(Grid.Style.CODE, AttributedStyle.DEFAULT);
         }
     }
 

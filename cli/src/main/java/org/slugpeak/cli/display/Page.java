@@ -37,8 +37,8 @@ final class Page {
 
     Grid draw(Moment moment, Aside aside, int width, int height) {
         Grid grid = new Grid(width, height);
-        if (aside.keys()) {
-            KeysPage.draw(grid, keys);
+        if (aside.cover().isPresent()) {
+            aside.cover().get().draw(grid, symbols);
             return grid;
         }
         List<String> foot = Foot.fitting(Foot.phrases(keys, moment), grid.width() - 2 * MARGIN, grid.height());

@@ -40,6 +40,7 @@ public final class Screen implements RecordSink, AutoCloseable {
     private final Terminal terminal;
     private final Look look;
     private final Page page;
+    private final KeysPage keysPage;
     private final MomentKeeper keeper = new MomentKeeper();
     private final Display display;
     private final Thread painter;
@@ -85,6 +86,7 @@ public final class Screen implements RecordSink, AutoCloseable {
         this.terminal = terminal;
         look = Look.of(terminal, System.getenv(), ascii);
         page = new Page(look.symbols(), keys);
+        keysPage = new KeysPage(keys);
         display = new Display(terminal, true);
         painter = new Thread(this::paint, "screen");
         painter.setDaemon(true);
@@ -121,7 +123,12 @@ public final class Screen implements RecordSink, AutoCloseable {
 
     /** Tells of all keys, or of the session again. */
     synchronized void toggleKeys() {
-        aside = aside.withKeys(!aside.keys());
+        aside = aside.toggled(keysPage);
+    }
+
+    /** Shows where the page for a browser is, or the session again. */
+    synchronized void toggleAddress(PageAddress address) {
+        aside = aside.toggled(address);
     }
 
     private void paint() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -24,6 +25,7 @@ public final class Showing implements RecordSink, AutoCloseable {
     private final TurningSpeed speed = new TurningSpeed();
     private Optional<TerminalLife> life = Optional.empty();
     private List<KeyHint> hints = List.of();
+    private Optional<PageAddress> address = Optional.empty();
     private Optional<RecordSink> other = Optional.empty();
 
     private Showing(RecordSink sink, Keys keys, Optional<Console> console, Optional<Screen> screen, PrintStream err) {
@@ -56,6 +58,30 @@ public final class Showing implements RecordSink, AutoCloseable {
         } else {
             hints.forEach(hint -> tell(hint.explained()));
         }
+    }
+
+    /**
+     * There is a page for a browser, too: says so on the screen, which covers what stood in the terminal.
+     *
+     * @param where its address
+     */
+    public void hasPage(PageAddress where) {
+        address = Optional.of(where);
+        screen.ifPresent(it -> it.tell(ScreenPhrase.PAGE_BY_KEY.of(pageKey())));
+    }
+
+    private String pageKey() {
+        return hints.stream()
+                .filter(hint -> hint.action() == KeyAction.PAGE)
+                .map(hint -> hint.keys().get(0))
+                .findFirst()
+                .orElse(KeyAction.PAGE.usualKeys());
+    }
+
+    /** Shows where the page for a browser is: on the screen until it is asked again, or else in a line. Nothing where there is none. */
+    public void tellAddress() {
+        address.ifPresent(where ->
+                screen.ifPresentOrElse(it -> it.toggleAddress(where), () -> err.println(SafeText.line(where.url()))));
     }
 
     /** Lines that end with the terminal they are written to, though no keys are read from it. */

@@ -94,7 +94,7 @@ public final class OutputOptions {
     /** Opens everything that was asked for, for a response curve, in which nothing is turned. */
     public List<SessionOutput> openCurve(PageOptions page) throws BridgeException {
         return opened(outputs -> {
-            Set<KeyAction> useful = useful(ShowingOutput.CURVE_KEYS, Map.of(), true);
+            Set<KeyAction> useful = useful(page, ShowingOutput.CURVE_KEYS, Map.of(), true);
             Optional<SecondScreen> second = second(page, useful, outputs);
             Showing showing = display.openCurve(System.err, json, useful);
             second.ifPresent(it -> it.join(showing));
@@ -127,7 +127,7 @@ public final class OutputOptions {
             PageOptions page, Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live, Optional<String> first)
             throws BridgeException {
         return opened(outputs -> {
-            Set<KeyAction> useful = useful(more, keys, live);
+            Set<KeyAction> useful = useful(page, more, keys, live);
             Optional<SecondScreen> second = second(page, useful, outputs);
             Showing showing = display.open(StandardOutput.text(), System.err, json, useful);
             second.ifPresent(it -> it.join(showing));
@@ -195,10 +195,13 @@ public final class OutputOptions {
         }
     }
 
-    private Set<KeyAction> useful(Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live) {
+    private Set<KeyAction> useful(PageOptions page, Set<KeyAction> more, Map<KeyAction, Runnable> keys, boolean live) {
         Set<KeyAction> useful = EnumSet.copyOf(ShowingOutput.USUAL_KEYS);
         useful.addAll(more);
         useful.addAll(keys.keySet());
+        if (page.isAsked()) {
+            useful.add(KeyAction.PAGE);
+        }
         if (live && cueOptions.isHeard()) {
             useful.addAll(CueOutput.KEYS);
         }

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.PageAddress;
 import org.slugpeak.cli.words.PagePhrase;
 import picocli.CommandLine.TypeConversionException;
 
@@ -29,9 +30,10 @@ final class PageOpening {
         HttpServer server = bind(place);
         PageToken token = PageToken.fresh();
         int opened = server.getAddress().getPort();
-        tell(place, place.url(opened, token), withKeys, err);
+        PageAddress address = QrRows.of(place.url(opened, token));
+        tell(place, address, withKeys, err);
         Door door = new Door(token, place.hosts(opened));
-        return SecondScreen.serve(server, door, withKeys ? useful : Set.of(), err, Ticker.system());
+        return SecondScreen.serve(server, door, address, withKeys ? useful : Set.of(), err, Ticker.system());
     }
 
     private static HttpServer bind(PagePlace place) throws BadConfiguration {
@@ -42,9 +44,10 @@ final class PageOpening {
         }
     }
 
-    private static void tell(PagePlace place, String url, boolean withKeys, PrintStream err) {
-        QrRows.of(url, Charset.defaultCharset()).forEach(err::println);
-        err.println(PagePhrase.STANDS_AT.of(url));
+    private static void tell(PagePlace place, PageAddress address, boolean withKeys, PrintStream err) {
+        boolean blocks = Charset.defaultCharset().newEncoder().canEncode('\u2580');
+        (blocks ? address.halves() : address.whole()).forEach(err::println);
+        err.println(PagePhrase.STANDS_AT.of(address.url()));
         PagePhrase seen = withKeys ? PagePhrase.ON_NETWORK_WITH_KEYS : PagePhrase.ON_NETWORK;
         err.println((place.isHereOnly() ? PagePhrase.HERE_ONLY : seen).of());
     }

@@ -23,6 +23,15 @@ public final class PageOptions {
     @Option(names = "--page-keys")
     private boolean withKeys;
 
+    /**
+     * Whether there is to be a page.
+     *
+     * @return true for {@code --page}
+     */
+    public boolean isAsked() {
+        return port.isPresent();
+    }
+
     /** What the command line says nothing about stays as usual. */
     public PageOptions() {}
 
@@ -35,7 +44,7 @@ public final class PageOptions {
      * @throws BadConfiguration where it cannot be served there
      */
     public Optional<SecondScreen> open(Set<KeyAction> useful, PrintStream err) throws BadConfiguration {
-        if (port.isEmpty()) {
+        if (!isAsked()) {
             refuseAlone();
             return Optional.empty();
         }

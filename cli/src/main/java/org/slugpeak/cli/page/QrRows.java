@@ -1,9 +1,9 @@
 package org.slugpeak.cli.page;
 
 import io.nayuki.qrcodegen.QrCode;
-import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
+import org.slugpeak.cli.display.PageAddress;
 
 /**
  * Draws a QR code (ISO/IEC 18004) with characters: what is light in the code is drawn, since most terminals are dark; cameras read it on a
@@ -16,11 +16,10 @@ final class QrRows {
 
     private QrRows() {}
 
-    /** Rows from the top; in half blocks or, where there are none, in number signs. */
-    static List<String> of(String text, Charset charset) {
-        QrCode code = QrCode.encodeText(text, QrCode.Ecc.LOW);
-        boolean blocks = charset.canEncode() && charset.newEncoder().canEncode('\u2580');
-        return blocks ? halfBlocks(code) : plain(code);
+    /** The address with its code in both kinds of characters. */
+    static PageAddress of(String url) {
+        QrCode code = QrCode.encodeText(url, QrCode.Ecc.LOW);
+        return new PageAddress(url, halfBlocks(code), plain(code));
     }
 
     private static List<String> halfBlocks(QrCode code) {

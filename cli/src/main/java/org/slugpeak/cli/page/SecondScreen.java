@@ -7,6 +7,7 @@ import java.util.Set;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.cue.Overheard;
 import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.display.PageAddress;
 import org.slugpeak.cli.display.Showing;
 import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.core.session.Link;
@@ -27,11 +28,13 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
     private final PageServer server;
     private final PageKeys keys;
     private final PrintStream err;
+    private final PageAddress address;
     private volatile Optional<Showing> beside = Optional.empty();
     private PageState sight;
 
-    private SecondScreen(HttpServer server, Door door, PageKeys keys, PrintStream err, Ticker ticker) {
+    private SecondScreen(HttpServer server, Door door, PageAddress address, PageKeys keys, PrintStream err, Ticker ticker) {
         this.keys = keys;
+        this.address = address;
         this.err = err;
         sight = new PageState(0, told(), PageState.Spot.NONE, WorkDone.NONE);
         screens = new Screens(sight, () -> PageEvents.past(minute.spots()), ticker);
@@ -40,8 +43,8 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
     }
 
     static SecondScreen serve(
-            HttpServer server, Door door, Set<KeyAction> buttons, PrintStream err, Ticker ticker) {
-        return new SecondScreen(server, door, new PageKeys(buttons), err, ticker);
+            HttpServer server, Door door, PageAddress address, Set<KeyAction> buttons, PrintStream err, Ticker ticker) {
+        return new SecondScreen(server, door, address, new PageKeys(buttons), err, ticker);
     }
 
     /**
@@ -53,6 +56,7 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
         keys.leadTo(showing.keys());
         beside = Optional.of(showing);
         showing.alsoTo(this);
+        showing.hasPage(address);
     }
 
     private void tell(String words) {

@@ -24,6 +24,7 @@ public final class KeyLoop {
                 key = showing.keys().poll()) {
             switch (key.get()) {
                 case KEYS -> showing.tellKeys();
+                case PAGE -> showing.tellAddress();
                 case QUIT -> control.quit(EndReason.Known.QUIT);
                 case INTERRUPT -> control.quit(EndReason.Known.INTERRUPTED);
                 case HANG_UP -> control.quit(EndReason.Known.TERMINAL_CLOSED);

@@ -20,6 +20,7 @@ public enum KeyPhrase implements Saying {
     SOUND,
     LOUDER,
     SOFTER,
+    PAGE,
     KEYS,
     QUIT;
 

@@ -27,7 +27,9 @@ public enum ScreenPhrase implements Saying {
     LINK,
     LINK_DETAIL,
     NO_SCREEN,
-    STEP;
+    STEP,
+    PAGE_BY_KEY,
+    CODE_NEEDS;
 
     @Override
     public String kind() {
