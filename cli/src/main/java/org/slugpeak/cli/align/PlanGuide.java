@@ -40,6 +40,7 @@ public final class PlanGuide implements Guide {
     private final AlignmentProgress progress;
     private final Consumer<Setup> feed;
     private final StepWishes wishes = new StepWishes();
+    private List<String> notes = List.of();
     private Optional<Order.End> proving = Optional.empty();
     private boolean proved;
     private final GainSums sums = new GainSums(Seek.PEAK);
@@ -59,9 +60,21 @@ public final class PlanGuide implements Guide {
         this.progress = progress;
     }
 
+    /**
+     * Notes something at the beginning, so that it stands in the log.
+     *
+     * @param texts in order
+     * @return this
+     */
+    public PlanGuide noting(List<String> texts) {
+        notes = List.copyOf(texts);
+        return this;
+    }
+
     @Override
     public void begin(Analysis analysis) {
         analysis.tell(at -> new Work.PlanBegun(at, plan.name()));
+        notes.forEach(analysis::note);
         safety.forEach(answer -> analysis.tell(at -> new Said.Answer(at, answer)));
         analysis.tell(at -> new Said.Answer(at, AskPhrase.TOLD.of(SafeHands.turning())));
         command(analysis, wishesHere());

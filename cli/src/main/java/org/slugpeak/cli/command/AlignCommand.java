@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.plan.PlanFiles;
@@ -24,9 +25,11 @@ import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.page.PageOptions;
 import org.slugpeak.cli.quantity.Frequency;
+import org.slugpeak.cli.report.Facts;
 import org.slugpeak.cli.safety.SafetyOptions;
 import org.slugpeak.cli.safety.SafetyQuestions;
 import org.slugpeak.cli.words.AskPhrase;
+import org.slugpeak.cli.words.ReportFact;
 import org.slugpeak.cli.words.ShownPlan;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
@@ -85,6 +88,9 @@ public final class AlignCommand implements Callable<Integer> {
     @Option(names = "--no-halving")
     private boolean withoutHalvings;
 
+    @Option(names = "--note", paramLabel = "KEY=VALUE")
+    private List<String> notes = List.of();
+
     @Option(names = "--law")
     private boolean law;
 
@@ -116,9 +122,13 @@ public final class AlignCommand implements Callable<Integer> {
                     spec.commandLine(), "--from SOURCE is missing: give it, or --show to see the plan only");
         }
         SourceAddress address = new SourceAddress(from);
-        List<String> answers = WayIn.of(address).has(WayIn.Trait.SIMULATED)
+        boolean simulated = WayIn.of(address).has(WayIn.Trait.SIMULATED);
+        Optional<SafetyQuestions> questions =
+                simulated ? Optional.empty() : SafetyQuestions.atTerminal(outputOptions.voice()::say);
+        List<String> answers = simulated
                 ? List.of(AskPhrase.NOTHING_IS_LIVE.of())
-                : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal(outputOptions.voice()::say));
+                : safety.answered(spec.commandLine(), questions);
+        Facts facts = facts(questions.filter(here -> safety.isOpen()));
         AlignmentProgress progress = beginning(plan);
         progress.resume(logged(plan));
         if (progress.isOver()) {
@@ -131,7 +141,7 @@ public final class AlignCommand implements Callable<Integer> {
         }
         sourceOptions.rehearse(plan);
         GeneratorSession generator = new GeneratorSession(generatorOptions, OptionalDouble.of(START_EMF_VOLTS));
-        PlanGuide guide = new PlanGuide(plan, answers, progress, generator::feed);
+        PlanGuide guide = new PlanGuide(plan, answers, progress, generator::feed).noting(facts.notes());
         int code = generator.run(
                 new SessionParts(
                         address.text(),
@@ -149,6 +159,19 @@ public final class AlignCommand implements Callable<Integer> {
         }
         ShownPlan.curves(plan).forEach(spec.commandLine().getErr()::println);
         return code;
+    }
+
+    /** Where a log is kept and a dialogue is under way the set is asked for; nothing of a person is written down unasked. */
+    private Facts facts(Optional<SafetyQuestions> dialogue) throws BridgeException {
+        Facts told = Facts.ofNotes(notes);
+        if (dialogue.isEmpty() || outputOptions.logFile().isEmpty() || !resume.isEmpty()) {
+            return told;
+        }
+        Facts known = Facts.besideLog(outputOptions.logFile().get()).with(told);
+        List<ReportFact> unknown = Stream.of(ReportFact.MAKER, ReportFact.MODEL, ReportFact.SERIAL)
+                .filter(fact -> known.text(fact).isEmpty())
+                .toList();
+        return told.with(new Facts(dialogue.get().facts(unknown)));
     }
 
     private AlignmentProgress beginning(Plan plan) throws BridgeException {

@@ -6,7 +6,6 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -95,7 +94,6 @@ public final class ReportCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--compare takes two logs, the older one first");
         }
         cover = new Cover(facts(), ZoneId.systemDefault(), paper, large, compare);
-        tellOfPersons();
         Optional<Path> file = csv || markdown ? out : Optional.of(out.orElseGet(this::pageBesideTheLog));
         if (file.isPresent()) {
             Interruption.takeCare();
@@ -116,9 +114,7 @@ public final class ReportCommand implements Callable<Integer> {
 
     /** The shop's file lies beside the log where none is named; what is typed counts more. */
     private Facts facts() throws BridgeException {
-        Path beside = sessions.get(0).resolveSibling("shop.toml");
-        Optional<Path> file = shop.or(() -> Optional.of(beside).filter(Files::exists));
-        Facts ofShop = file.isPresent() ? Facts.read(file.get()) : Facts.none();
+        Facts ofShop = shop.isPresent() ? Facts.read(shop.get()) : Facts.besideLog(sessions.get(0));
         return ofShop.with(Facts.ofNotes(notes));
     }
 
@@ -153,7 +149,7 @@ public final class ReportCommand implements Callable<Integer> {
 
     /** Before it is written. */
     private void tellOfPersons() {
-        if (!csv && !cover.facts().personal().isEmpty()) {
+        if (!cover.facts().personal().isEmpty()) {
             PrintWriter err = spec.commandLine().getErr();
             err.println(ReportPhrase.NAMES_PERSONS.of(
                     String.join(", ", cover.facts().personal())));
@@ -185,6 +181,8 @@ public final class ReportCommand implements Callable<Integer> {
         if (csv) {
             return ComparisonCsv.of(Comparison.of(stories.get(0), stories.get(1)));
         }
+        cover = cover.with(stories);
+        tellOfPersons();
         return markdown ? MarkdownReport.of(stories, cover) : HtmlReport.of(stories, cover);
     }
 

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.report;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slugpeak.bridge.disk.SmallFile;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.bridge.toml.Section;
 import org.slugpeak.bridge.toml.TomlFile;
 import org.slugpeak.cli.words.ReportFact;
@@ -57,6 +59,18 @@ public record Facts(Map<ReportFact, String> given) {
         }
     }
 
+    /**
+     * Reads the shop's own file where it lies beside a log.
+     *
+     * @param log need not be there
+     * @return nothing where there is no {@code shop.toml}
+     * @throws BadConfiguration where it cannot be read, or says something else
+     */
+    public static Facts besideLog(Path log) throws BadConfiguration {
+        Path beside = log.resolveSibling("shop.toml");
+        return Files.exists(beside) ? read(beside) : none();
+    }
+
     private static Facts of(Section top) {
         Map<ReportFact, String> given = new EnumMap<>(ReportFact.class);
         for (ReportFact fact : ReportFact.values()) {
@@ -86,6 +100,56 @@ public record Facts(Map<ReportFact, String> given) {
                     note.substring(at + 1));
         }
         return new Facts(given);
+    }
+
+    /**
+     * Reads a note of a log, where that is a fact.
+     *
+     * @param note as it was noted
+     * @return nothing where it is another note
+     */
+    public static Facts ofNote(String note) {
+        int at = note.indexOf('=');
+        return at < 0
+                ? none()
+                : ReportFact.ofKey(note.substring(0, at))
+                        .map(fact -> new Facts(Map.of(fact, SafeText.line(note.substring(at + 1)))))
+                        .orElseGet(Facts::none);
+    }
+
+    /**
+     * These as notes of a log, which {@link #ofNote} reads back.
+     *
+     * @return each {@code KEY=VALUE}
+     */
+    public List<String> notes() {
+        return given.entrySet().stream()
+                .map(each -> each.getKey().key() + "=" + each.getValue())
+                .toList();
+    }
+
+    /**
+     * One of them.
+     *
+     * @param fact which
+     * @return empty where it was not given
+     */
+    public Optional<String> text(ReportFact fact) {
+        return Optional.ofNullable(given.get(fact));
+    }
+
+    /**
+     * These beside those of another session; where the two say otherwise, both.
+     *
+     * @param other of another session
+     * @return both
+     */
+    public Facts beside(Facts other) {
+        Map<ReportFact, String> both = new EnumMap<>(ReportFact.class);
+        both.putAll(given);
+        other.given.forEach((fact, text) ->
+                both.merge(fact, text, (one, another) -> one.equals(another) ? one : one + " / " + another));
+        return new Facts(both);
     }
 
     /**

@@ -11,6 +11,7 @@ import org.slugpeak.core.session.SessionStart;
  * @param start its first record
  * @param ending how it ended, one line
  * @param plan name of the plan; empty where there was none
+ * @param facts what was noted of set, job and workshop
  * @param warnings what was warned of and is not put right
  * @param safety safety questions with their answers
  * @param levels what is told of the readings
@@ -26,6 +27,7 @@ public record SessionStory(
         SessionStart start,
         String ending,
         String plan,
+        Facts facts,
         List<String> warnings,
         List<String> safety,
         Levels levels,

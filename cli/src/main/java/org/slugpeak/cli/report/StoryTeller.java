@@ -42,6 +42,7 @@ public final class StoryTeller {
     private final Gathering gathering = new Gathering();
     private final GainSums sums;
     private String plan = "";
+    private Facts facts = Facts.none();
     private String present = "";
     private Optional<Adjuster> begun = Optional.empty();
     private ScaledLevel before = new ScaledLevel(0, false, Double.NaN);
@@ -94,6 +95,7 @@ public final class StoryTeller {
                 start,
                 ending,
                 plan,
+                facts,
                 remaining.warnings(),
                 safety,
                 levels.levels(),
@@ -172,6 +174,8 @@ public final class StoryTeller {
         public void said(Said it) {
             if (it instanceof Said.Answer answer) {
                 safety.add(answer.text());
+            } else if (it instanceof Said.Note note) {
+                facts = facts.with(Facts.ofNote(note.text()));
             } else if (it instanceof Said.Command given && given.instruction() instanceof Instruction.TakeBack) {
                 levels.takeBack();
             }

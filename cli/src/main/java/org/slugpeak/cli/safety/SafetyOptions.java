@@ -35,17 +35,25 @@ public final class SafetyOptions {
      * @param questions asks for what was not said, where a person sits at a terminal
      */
     public List<String> answered(CommandLine command, Optional<SafetyQuestions> questions) throws BadConfiguration {
-        boolean complete = !chassis.isEmpty() && !isolated.isEmpty() && !earthed.isEmpty() && !blocking.isEmpty();
-        if (!complete && reason.isEmpty() && questions.isPresent()) {
+        if (isOpen() && questions.isPresent()) {
             return questions.get().ask();
         }
-        if (!complete && reason.isEmpty()) {
+        if (isOpen()) {
             throw new ParameterException(
                     command,
                     "answer the safety questions first: --chassis transformer|live|unknown --isolated yes|no"
                             + " --earthed yes|no --blocking yes|no; or --decline REASON");
         }
-        return complete ? lines(answers(command)) : List.of(SafetyQuestions.declined(reason.orElseThrow()));
+        return isComplete() ? lines(answers(command)) : List.of(SafetyQuestions.declined(reason.orElseThrow()));
+    }
+
+    /** Whether anything is left to be asked of a person. */
+    public boolean isOpen() {
+        return !isComplete() && reason.isEmpty();
+    }
+
+    private boolean isComplete() {
+        return !chassis.isEmpty() && !isolated.isEmpty() && !earthed.isEmpty() && !blocking.isEmpty();
     }
 
     private SafetyAnswers answers(CommandLine command) {

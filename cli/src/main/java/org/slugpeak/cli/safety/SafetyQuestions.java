@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +16,7 @@ import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.cli.display.Console;
 import org.slugpeak.cli.display.Wrapped;
 import org.slugpeak.cli.words.AskPhrase;
+import org.slugpeak.cli.words.ReportFact;
 import org.slugpeak.cli.words.SafetyWords;
 import org.slugpeak.core.plan.Chassis;
 import org.slugpeak.core.plan.SafetyAnswers;
@@ -94,18 +96,35 @@ public final class SafetyQuestions {
         }
     }
 
+    /**
+     * Asks for facts of the set; whoever presses Enter is asked no more of that one.
+     *
+     * @param facts which ones
+     * @return those that were told
+     */
+    public Map<ReportFact, String> facts(List<ReportFact> facts) throws BadConfiguration {
+        Map<ReportFact, String> told = new EnumMap<>(ReportFact.class);
+        for (ReportFact fact : facts) {
+            voice.accept(AskPhrase.FACT.of(fact.of()));
+            answer(AskPhrase.FACT.of(fact.of())).filter(text -> !text.isEmpty()).ifPresent(text -> told.put(fact, text));
+        }
+        return told;
+    }
+
     private String line(String heardFirst, AskPhrase question) throws BadConfiguration {
         voice.accept(heardFirst + question.of());
-        out.print(String.join(System.lineSeparator(), Wrapped.text(question.of(), COLUMNS)) + " ");
+        return answer(question.of())
+                .orElseThrow(() -> new BadConfiguration("not begun: the safety questions were not answered"));
+    }
+
+    /** Empty at the end of the input. */
+    private Optional<String> answer(String question) throws BadConfiguration {
+        out.print(String.join(System.lineSeparator(), Wrapped.text(question, COLUMNS)) + " ");
         out.flush();
         try {
-            String line = in.readLine();
-            if (line == null) {
-                throw new BadConfiguration("not begun: the safety questions were not answered");
-            }
-            return line.strip();
+            return Optional.ofNullable(in.readLine()).map(String::strip);
         } catch (IOException e) {
-            throw new BadConfiguration("not begun: the safety questions were not answered", e);
+            throw new BadConfiguration("not begun: the questions were not answered (" + e.getMessage() + ")", e);
         }
     }
 

@@ -9,6 +9,7 @@ public enum AskPhrase implements Saying {
     BLOCKING,
     DANGER,
     GO_ON,
+    FACT,
     NOT_REMOVED,
     DECLINED,
     NOTHING_IS_LIVE,

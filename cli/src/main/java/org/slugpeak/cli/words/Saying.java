@@ -25,6 +25,7 @@ public sealed interface Saying
                 ScalePhrase,
                 ScreenPhrase,
                 SeekPhrase,
+                SessionsPhrase,
                 SourcePhrase,
                 SuperhetPhrase,
                 VoicePhrase {

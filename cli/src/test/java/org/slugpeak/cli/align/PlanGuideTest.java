@@ -39,6 +39,7 @@ import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Work;
 
 /** A guide in a session of its own: what the steps of a plan want is done, at its time. */
 class PlanGuideTest {
@@ -72,6 +73,12 @@ class PlanGuideTest {
         return new PlanStep(adjuster, Goal.ON_DIAL, setup, false, Optional.empty(), acceptance, provesImage, List.of());
     }
 
+    @Test
+    void whatIsToBeNotedStandsBehindTheNameOfThePlan() {
+        new Running(once(step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM)));
+        assertEquals(List.of(new Work.PlanBegun(0, "x"), new Said.Note(0, "serial=20417")), records.subList(0, 2));
+    }
+
     private final class Running {
 
         private final PlanGuide guide;
@@ -86,7 +93,7 @@ class PlanGuideTest {
                     List.of(SHORT_WAVE),
                     List.of(stages),
                     List.of());
-            guide = new PlanGuide(plan, List.of(), new AlignmentProgress(plan), setup -> {});
+            guide = new PlanGuide(plan, List.of(), new AlignmentProgress(plan), setup -> {}).noting(List.of("serial=20417"));
             analysis = new Analysis(PeakSettings.defaults(), record -> {
                 guide.take(record);
                 records.add(record);

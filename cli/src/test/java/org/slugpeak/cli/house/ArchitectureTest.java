@@ -88,7 +88,11 @@ final class ArchitectureTest {
             .layer("commands")
             .definedBy("org.slugpeak.cli.command")
             .layer("opening")
-            .definedBy("org.slugpeak.cli.open", "org.slugpeak.cli.check", "org.slugpeak.cli.safety")
+            .definedBy(
+                    "org.slugpeak.cli.open",
+                    "org.slugpeak.cli.check",
+                    "org.slugpeak.cli.safety",
+                    "org.slugpeak.cli.sessions")
             .layer("options")
             .definedBy("org.slugpeak.cli.option")
             .layer("session")
@@ -179,11 +183,23 @@ final class ArchitectureTest {
             .dependOnClassesThat(resideInAPackage("com.fazecast.."));
 
     @ArchTest
-    static final ArchRule jsonStaysInBridgeReportAndPage = noClasses()
+    static final ArchRule jsonStaysInBridgeReportPageAndSessions = noClasses()
             .that()
-            .resideOutsideOfPackages("org.slugpeak.bridge..", "org.slugpeak.cli.report..", "org.slugpeak.cli.page..")
+            .resideOutsideOfPackages(
+                    "org.slugpeak.bridge..",
+                    "org.slugpeak.cli.report..",
+                    "org.slugpeak.cli.page..",
+                    "org.slugpeak.cli.sessions..")
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.jackson.."));
+
+    /** No other command pays for a database. */
+    @ArchTest
+    static final ArchRule sqlStaysInTheRoomOfSessions = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.slugpeak.cli.sessions..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.sql..", "org.h2..", "org.postgresql.."));
 
     /** A browser shows the same state as a terminal. */
     @ArchTest

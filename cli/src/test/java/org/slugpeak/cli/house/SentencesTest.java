@@ -17,8 +17,8 @@ class SentencesTest {
     /** One-line errors that are printed, not thrown, and what stands within an error text. */
     private static final Set<String> ERRORS = Set.of("Failures", "StandardOutput", "OptionScope");
 
-    /** Markup, which nobody reads. */
-    private static final Set<String> MARKUP = Set.of("Svg", "HtmlReport", "MarkdownReport", "PdfPrinter", "PageWords");
+    /** Markup and SQL, which nobody reads. */
+    private static final Set<String> MARKUP = Set.of("Svg", "HtmlReport", "IndexSql", "MarkdownReport", "PdfPrinter", "PageWords");
 
     private static final Set<String> IN_CLI = Set.of(
             // A source and what it measures: words of the log's format.

@@ -9,8 +9,10 @@ import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.bridge.source.BadConfiguration;
+import org.slugpeak.cli.words.ReportFact;
 
 class SafetyQuestionsTest {
 
@@ -30,6 +32,16 @@ class SafetyQuestionsTest {
                         "a lead earths the set: no",
                         "blocking capacitor in the generator lead, divider or resistor in the meter lead: yes"),
                 answer("transformer", "yes", "no", "yes"));
+    }
+
+    @Test
+    void theSetIsAskedForAndWhoPressesEnterOrLeavesTellsNothing() throws BadConfiguration {
+        BufferedReader in = new BufferedReader(new StringReader("Tarnfield\n\n"));
+        List<ReportFact> asked = List.of(ReportFact.MAKER, ReportFact.MODEL, ReportFact.SERIAL);
+        assertEquals(
+                Map.of(ReportFact.MAKER, "Tarnfield"),
+                new SafetyQuestions(in, new PrintWriter(shown), spoken -> {}).facts(asked));
+        assertTrue(shown.toString().contains("For the record, serial number (Enter: not told):"), shown::toString);
     }
 
     @Test
