@@ -22,7 +22,7 @@ public final class DescribedGenerator {
     /** The coarsest attenuator's step. More is another level. */
     private static final double SAME_DB = 1;
 
-    private final GeneratorDescription description;
+    private GeneratorDescription description;
     private final GeneratorTalk talk;
     private final GeneratorDialogue dialogue;
     private Optional<GeneratorSetting> known = Optional.empty();
@@ -56,6 +56,18 @@ public final class DescribedGenerator {
     void greet() throws BridgeException {
         dialogue.greet();
         openingsKnown = talk.openings();
+    }
+
+    /** Asks how far it goes, where its description says how. */
+    void askLimits() {
+        boolean asks = description.frequency().limits().isPresent()
+                || description.level().flatMap(NumberLines::limits).isPresent();
+        if (asks) {
+            description = description.within(
+                    dialogue.limited(description.frequency()),
+                    description.level().map(dialogue::limited));
+            dialogue.sayGreeting();
+        }
     }
 
     /** Whether the line is there. */

@@ -35,6 +35,22 @@ record GeneratorDescription(
         Optional<SwitchLines> modulation,
         long settlingNanos) {
 
+    GeneratorDescription within(NumberLines frequencyLines, Optional<NumberLines> levelLines) {
+        return new GeneratorDescription(
+                name,
+                title,
+                hint,
+                link,
+                talk,
+                frequencyLines,
+                hertz,
+                levelLines,
+                levelUnit,
+                output,
+                modulation,
+                settlingNanos);
+    }
+
     GeneratorReach reach() {
         double lowest = level.map(NumberLines::lowest).orElse(Double.NEGATIVE_INFINITY);
         double highest = level.map(NumberLines::highest).orElse(Double.POSITIVE_INFINITY);
@@ -42,6 +58,8 @@ record GeneratorDescription(
                 level.isPresent(),
                 output.isPresent(),
                 modulation.isPresent(),
+                hertz * frequency.lowest(),
+                hertz * frequency.highest(),
                 Double.isInfinite(lowest) ? 0 : levelUnit.toEmfVolts(lowest),
                 Double.isInfinite(highest) ? highest : levelUnit.toEmfVolts(highest),
                 levelUnit,

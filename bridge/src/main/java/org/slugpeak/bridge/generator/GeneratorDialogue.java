@@ -42,14 +42,33 @@ final class GeneratorDialogue {
 
     void greet() throws BridgeException {
         talk.awaitOpening(patienceNanos);
-        form.greeting().forEach(talk::send);
+        sayGreeting();
         if (form.identify().isPresent()) {
             name = Identity.of(ask(form.identify().get(), any -> true)).name();
         }
     }
 
+    /** With the limits that it tells of itself; as they were where it tells none that can be. */
+    NumberLines limited(NumberLines lines) {
+        Optional<NumberLines.Limits> ask = lines.limits();
+        Optional<Double> low = ask.flatMap(limits -> told(limits.askLowest(), limits.answer()));
+        Optional<Double> high = low.isEmpty() ? low : ask.flatMap(limits -> told(limits.askHighest(), limits.answer()));
+        boolean canBe = low.isPresent() && high.isPresent() && low.get() < high.get();
+        return canBe ? lines.between(low.get(), high.get()) : lines;
+    }
+
+    /** Asked once: many do not know the question. */
+    private Optional<Double> told(String question, AnswerForm answer) {
+        return talk.exchange(question, answer::fits, patienceNanos).flatMap(answer::number);
+    }
+
     void hurry() {
         patienceNanos = Math.min(patienceNanos, LEAVING_PATIENCE_NANOS);
+    }
+
+    /** Sent once more it clears what was not understood meanwhile. */
+    void sayGreeting() {
+        form.greeting().forEach(talk::send);
     }
 
     void sayFarewell() {

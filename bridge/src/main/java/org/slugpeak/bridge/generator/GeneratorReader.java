@@ -115,6 +115,11 @@ final class GeneratorReader {
         }
         Optional<NumberLines.Question> question =
                 section.text("read-back").map(ask -> new NumberLines.Question(ask, AnswerForm.of(answer)));
+        Optional<String> askLowest = section.text("ask-lowest");
+        Optional<String> askHighest = section.text("ask-highest");
+        if (askLowest.isPresent() != askHighest.isPresent()) {
+            section.problem("ask-lowest", "'ask-lowest' and 'ask-highest' go together: give both");
+        }
         double lowest = section.number("lowest").orElse(Double.NEGATIVE_INFINITY);
         double highest = section.number("highest").orElse(Double.POSITIVE_INFINITY);
         if (lowest >= highest) {
@@ -126,7 +131,9 @@ final class GeneratorReader {
                 section.whole("decimals", 0, MOST_DIGITS, USUAL_DECIMALS),
                 lowest,
                 highest,
-                question);
+                question,
+                askLowest.flatMap(low ->
+                        askHighest.map(high -> new NumberLines.Limits(low, high, AnswerForm.of(answer)))));
     }
 
     private static Optional<SwitchLines> switching(Section top, String table) {

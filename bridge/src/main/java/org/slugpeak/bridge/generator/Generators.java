@@ -47,6 +47,7 @@ public final class Generators {
         boolean greeted = false;
         try {
             generator.greet();
+            generator.askLimits();
             greeted = true;
             return generator;
         } finally {

@@ -13,13 +13,28 @@ import java.util.Optional;
  * @param lowest that the generator can, in the unit of the description
  * @param highest that the generator can
  * @param readBack asks for it; empty where the generator cannot tell
+ * @param limits ask how far it goes; empty where only the description tells
  */
-record NumberLines(String send, int digits, int decimals, double lowest, double highest, Optional<Question> readBack) {
+record NumberLines(
+        String send,
+        int digits,
+        int decimals,
+        double lowest,
+        double highest,
+        Optional<Question> readBack,
+        Optional<Limits> limits) {
 
     static final String GAP = "{number}";
 
     /** A question, and what its answer looks like. */
     record Question(String ask, AnswerForm answer) {}
+
+    /** Two questions, and what their answers look like. */
+    record Limits(String askLowest, String askHighest, AnswerForm answer) {}
+
+    NumberLines between(double low, double high) {
+        return new NumberLines(send, digits, decimals, low, high, readBack, limits);
+    }
 
     boolean reaches(double number) {
         return number >= lowest && number <= highest;

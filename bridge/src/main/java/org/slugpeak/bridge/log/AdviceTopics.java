@@ -44,6 +44,7 @@ final class AdviceTopics {
     final AdviceTopic<Caution.WidePeak> widePeak;
     final AdviceTopic<Caution.RestMissing> restMissing;
     final AdviceTopic<Caution.SlowReadings> slowReadings;
+    final AdviceTopic<Caution.WindowMissed> windowMissed;
     final Map<CheckKind, AdviceTopic<Caution.Checked>> checks = new EnumMap<>(CheckKind.class);
 
     final AdviceTopic<Request.Asked> asked;
@@ -138,6 +139,11 @@ final class AdviceTopics {
                 Caution.SlowReadings::intervalSeconds,
                 Unit.SECONDS,
                 it -> new Caution.SlowReadings(it.tNanos(), it.amount()));
+        windowMissed = said(
+                "window-missed",
+                Caution.WindowMissed::missedDb,
+                Unit.DECIBELS,
+                it -> new Caution.WindowMissed(it.tNanos(), it.amount()));
         for (CheckKind check : CheckKind.values()) {
             checks.put(
                     check,

@@ -160,6 +160,11 @@ final class RecordWriter extends CourseWriter
     }
 
     @Override
+    public LineWriter windowMissed(Caution.WindowMissed it) {
+        return advise(topics.windowMissed, it);
+    }
+
+    @Override
     public LineWriter checked(Caution.Checked it) {
         return advise(AdviceTopics.of(topics.checks, it.check()), it);
     }

@@ -88,8 +88,42 @@ class ScpiGeneratorTest {
     }
 
     @Test
+    void whatLiesBeyondTheLimitsThatItTellsIsSaidAndNotSent() throws BridgeException {
+        ScpiResponder responder = ScpiResponder.of(simulated.scpi());
+        port.plug(responder);
+        DescribedGenerator generator = open();
+        String message = assertThrows(BridgeException.class, () -> generator.set(CARRIER.withFrequency(98e6)))
+                .getMessage();
+        assertTrue(message.contains("goes from 100 to 30000000 Hz and not to 98000000"), message);
+        assertEquals(1, message.lines().count());
+        assertEquals(LevelUnit.DBM.toEmfVolts(13), generator.reach().highestEmfVolts(), 1e-9);
+        String tooMuch = assertThrows(BridgeException.class, () -> generator.set(CARRIER.withEmf(3)))
+                .getMessage();
+        assertTrue(tooMuch.contains("goes from -140 to 13 dBm and not to 16.53"), tooMuch);
+        generator.leave();
+        assertTrue(responder.messages().stream().noneMatch(it -> it.contains("98000000") || it.contains("16.53")));
+    }
+
+    private static ScpiMeter withoutLimits() {
+        return ScpiMeter.identifiedAs("EMBER FELL,FG-2,0,1")
+                .obeying("*CLS", any -> Optional.empty())
+                .obeying("SOURce:FREQuency", any -> Optional.of("-222,\"Data out of range\""))
+                .answering("SOURce:FREQuency?", "455000")
+                .answering("SOURce:POWer?", "-60");
+    }
+
+    @Test
+    void oneThatAnswersItsSettingToEveryQuestionHasNoKnownLimits() throws BridgeException {
+        port.plug(ScpiResponder.of(withoutLimits()));
+        DescribedGenerator generator = open();
+        assertTrue(generator.reach().gives(98e6));
+        assertEquals(Double.POSITIVE_INFINITY, generator.reach().highestEmfVolts());
+        generator.leave();
+    }
+
+    @Test
     void saysWhatTheGeneratorRefuses() throws BridgeException {
-        port.plug(ScpiResponder.of(simulated.scpi()));
+        port.plug(ScpiResponder.of(withoutLimits()));
         DescribedGenerator generator = open();
         String message = assertThrows(BridgeException.class, () -> generator.set(CARRIER.withFrequency(98e6)))
                 .getMessage();

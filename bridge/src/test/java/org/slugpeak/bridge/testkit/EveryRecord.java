@@ -117,7 +117,9 @@ public final class EveryRecord {
                 new Caution.Settled(T, 0.03),
                 new Caution.WidePeak(T, 2.3),
                 new Caution.RestMissing(T),
-                new Caution.SlowReadings(T, 1.2)));
+                new Caution.SlowReadings(T, 1.2),
+                new Caution.WindowMissed(T, -7.5),
+                new Caution.WindowMissed(T, 4)));
         for (Suspicion suspicion : Suspicion.values()) {
             all.add(new Caution.Suspected(T, suspicion, 0.5));
             all.add(new Caution.NoLongerSuspected(T, suspicion));

@@ -22,7 +22,7 @@ public final class ScpiMeter {
     private static final String OUT_OF_RANGE = "-222,\"Data out of range\"";
     private static final double LARGEST_RANGE = 1000;
 
-    private final Map<ScpiHeader, Supplier<String>> queries = new LinkedHashMap<>();
+    private final Map<ScpiHeader, Function<String, String>> queries = new LinkedHashMap<>();
     private final Map<ScpiHeader, Function<String, Optional<String>>> obeyed = new LinkedHashMap<>();
     private final List<ScpiHeader> commands = new ArrayList<>();
     private final Deque<String> errors = new ArrayDeque<>();
@@ -30,10 +30,10 @@ public final class ScpiMeter {
     private String noError = "0,\"No error\"";
 
     private ScpiMeter(String identity) {
-        queries.put(new ScpiHeader("*IDN?"), () -> identity);
+        queries.put(new ScpiHeader("*IDN?"), any -> identity);
         queries.put(
                 new ScpiHeader("SYSTem:ERRor?"),
-                () -> Optional.ofNullable(errors.poll()).orElse(noError));
+                any -> Optional.ofNullable(errors.poll()).orElse(noError));
         commands.add(new ScpiHeader("SYSTem:REMote"));
         commands.add(new ScpiHeader("SYSTem:LOCal"));
         commands.add(new ScpiHeader("CONFigure:VOLTage:DC"));
@@ -60,6 +60,17 @@ public final class ScpiMeter {
      * @return this
      */
     public ScpiMeter answering(String header, Supplier<String> answers) {
+        return answeringWith(header, any -> answers.get());
+    }
+
+    /**
+     * Lets it answer a question that has an argument.
+     *
+     * @param header for example {@code SOURce:FREQuency?}
+     * @param answers gives the answer to an argument, empty where there is none, without its end
+     * @return this
+     */
+    public ScpiMeter answeringWith(String header, Function<String, String> answers) {
         queries.put(new ScpiHeader(header), answers);
         return this;
     }
@@ -108,9 +119,9 @@ public final class ScpiMeter {
     public Optional<String> take(String message) {
         messages.add(message);
         String[] parts = message.strip().split("\\s+", 2);
-        for (Map.Entry<ScpiHeader, Supplier<String>> each : queries.entrySet()) {
+        for (Map.Entry<ScpiHeader, Function<String, String>> each : queries.entrySet()) {
             if (each.getKey().matches(parts[0])) {
-                return Optional.of(each.getValue().get());
+                return Optional.of(each.getValue().apply(parts.length > 1 ? parts[1] : ""));
             }
         }
         command(parts);

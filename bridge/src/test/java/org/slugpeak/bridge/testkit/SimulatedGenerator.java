@@ -14,6 +14,8 @@ import org.slugpeak.core.generator.Modulation;
 public final class SimulatedGenerator {
 
     private static final String NAME = "EMBER FELL INSTRUMENTS,SG-30,0,2.1";
+    private static final double LOWEST_HZ = 100;
+    private static final double LOWEST_DBM = -140;
     private static final double HIGHEST_HZ = 30e6;
     private static final double HIGHEST_DBM = 13;
 
@@ -114,15 +116,15 @@ public final class SimulatedGenerator {
     /**
      * Its front end, which understands SCPI.
      *
-     * @return rounds the frequency to 10 Hz and the level to 0.1 dB; refuses more than 30 MHz and 13 dBm
+     * @return rounds the frequency to 10 Hz and the level to 0.1 dB; refuses more than 30 MHz and 13 dBm, and tells its limits
      */
     public ScpiMeter scpi() {
         return ScpiMeter.identifiedAs(NAME)
                 .obeying("*CLS", any -> Optional.empty())
                 .obeying("SOURce:FREQuency", this::tune)
-                .answering("SOURce:FREQuency?", this::frequency)
+                .answeringWith("SOURce:FREQuency?", this::frequency)
                 .obeying("SOURce:POWer", this::level)
-                .answering("SOURce:POWer?", this::levelText)
+                .answeringWith("SOURce:POWer?", this::levelText)
                 .obeying("OUTPut", this::output)
                 .answering("OUTPut?", () -> radiates().on() ? "1" : "0")
                 .obeying("SOURce:AM:DEPTh", this::depth)
@@ -139,8 +141,14 @@ public final class SimulatedGenerator {
         return Optional.empty();
     }
 
-    private synchronized String frequency() {
-        return String.format(java.util.Locale.ROOT, "%+.6E", hz);
+    private synchronized String frequency(String limit) {
+        return String.format(java.util.Locale.ROOT, "%+.6E", limited(limit, LOWEST_HZ, hz, HIGHEST_HZ));
+    }
+
+    /** SCPI-1999 volume 1, section 7.2.1: a question may ask for the least and the greatest value. */
+    private static double limited(String limit, double lowest, double now, double highest) {
+        String asked = limit.toUpperCase(java.util.Locale.ROOT);
+        return asked.startsWith("MIN") ? lowest : asked.startsWith("MAX") ? highest : now;
     }
 
     private synchronized Optional<String> level(String argument) {
@@ -152,8 +160,8 @@ public final class SimulatedGenerator {
         return Optional.empty();
     }
 
-    private synchronized String levelText() {
-        return String.format(java.util.Locale.ROOT, "%.1f", dbm);
+    private synchronized String levelText(String limit) {
+        return String.format(java.util.Locale.ROOT, "%.1f", limited(limit, LOWEST_DBM, dbm, HIGHEST_DBM));
     }
 
     private synchronized Optional<String> output(String argument) {

@@ -16,6 +16,7 @@ import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.align.PlanGuide;
 import org.slugpeak.cli.align.PlanSheet;
 import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.feed.GeneratorMet;
 import org.slugpeak.cli.feed.GeneratorSession;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.WayIn;
@@ -31,8 +32,10 @@ import org.slugpeak.cli.safety.SafetyQuestions;
 import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.ReportFact;
 import org.slugpeak.cli.words.ShownPlan;
+import org.slugpeak.core.generator.GeneratorReach;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.session.ReadingTaken;
@@ -140,7 +143,8 @@ public final class AlignCommand implements Callable<Integer> {
                     .ifPresent(line -> spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(line)));
         }
         sourceOptions.rehearse(plan);
-        GeneratorSession generator = new GeneratorSession(generatorOptions, OptionalDouble.of(START_EMF_VOLTS));
+        GeneratorSession generator = new GeneratorSession(
+                generatorOptions, OptionalDouble.of(START_EMF_VOLTS), reach -> meet(reach, plan, progress));
         PlanGuide guide = new PlanGuide(plan, answers, progress, generator::feed).noting(facts.notes());
         int code = generator.run(
                 new SessionParts(
@@ -172,6 +176,18 @@ public final class AlignCommand implements Callable<Integer> {
                 .filter(fact -> known.text(fact).isEmpty())
                 .toList();
         return told.with(new Facts(dialogue.get().facts(unknown)));
+    }
+
+    private static void meet(GeneratorReach reach, Plan plan, AlignmentProgress progress) throws BridgeException {
+        progress.withGenerator(reach);
+        GeneratorMet.refuseBeyond(
+                reach,
+                plan.stages().stream()
+                        .flatMap(stage -> stage.steps().stream())
+                        .map(PlanStep::setup)
+                        .filter(setup -> !setup.particulars().generatorMeasured())
+                        .flatMap(setup -> setup.generatorHz().stream().boxed())
+                        .toList());
     }
 
     private AlignmentProgress beginning(Plan plan) throws BridgeException {

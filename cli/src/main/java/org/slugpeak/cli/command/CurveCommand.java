@@ -14,6 +14,7 @@ import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.curve.CurveGuide;
 import org.slugpeak.cli.curve.CurveText;
 import org.slugpeak.cli.curve.SignedCurveText;
+import org.slugpeak.cli.feed.GeneratorMet;
 import org.slugpeak.cli.feed.GeneratorSession;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.WayIn;
@@ -163,7 +164,8 @@ public final class CurveCommand implements Callable<Integer> {
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
         CurveProgress progress = new CurveProgress(frequencies, timing, checksFirst(), discriminator);
         double middle = (span.orElseThrow().lowHz() + span.orElseThrow().highHz()) / 2;
-        GeneratorSession generator = new GeneratorSession(generatorOptions, OptionalDouble.empty());
+        GeneratorSession generator = new GeneratorSession(
+                generatorOptions, OptionalDouble.empty(), reach -> GeneratorMet.refuseBeyond(reach, frequencies));
         generator.tune(centreHz.orElse(middle));
         SessionParts parts = new SessionParts(
                 address.text(),

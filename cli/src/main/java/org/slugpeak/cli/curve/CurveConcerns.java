@@ -105,6 +105,11 @@ final class CurveConcerns
     }
 
     @Override
+    public Boolean windowMissed(Caution.WindowMissed it) {
+        return false;
+    }
+
+    @Override
     public Boolean checked(Caution.Checked it) {
         return it.check() == CheckKind.REST || it.check() == CheckKind.DETECTOR_LAW;
     }

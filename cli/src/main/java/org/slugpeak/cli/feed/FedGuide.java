@@ -8,6 +8,7 @@ import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Instruction;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
@@ -49,7 +50,7 @@ public final class FedGuide implements Guide {
     public Optional<SessionRecord> passedOn(SessionRecord record) {
         boolean doneHere = seat.feeder()
                 .map(feeder -> (record instanceof Request.Asked asked && feeder.makes(asked))
-                        || (record instanceof Request.CutGenerator && feeder.turns()))
+                        || (record instanceof Request.CutGenerator cut && feeder.turnsBy(cut.factor())))
                 .orElse(false);
         return doneHere ? Optional.empty() : inner.passedOn(record);
     }
@@ -97,6 +98,13 @@ public final class FedGuide implements Guide {
                 seat.wish(feeder -> feeder.judge(changed.changeDb()));
             } else if (it instanceof Request.GeneratorUnchanged) {
                 seat.wish(feeder -> feeder.judge(0));
+            }
+        }
+
+        @Override
+        public void curveWork(CurveWork it) {
+            if (it instanceof CurveWork.LawStep) {
+                seat.wish(Feeder::lawIsKnown);
             }
         }
 

@@ -7,6 +7,7 @@ import java.util.Queue;
 import org.slugpeak.bridge.generator.FedGenerator;
 import org.slugpeak.bridge.generator.GeneratorNews;
 import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.generator.GeneratorMove;
 import org.slugpeak.core.generator.GeneratorSetting;
 import org.slugpeak.core.generator.Modulation;
@@ -23,6 +24,9 @@ import org.slugpeak.core.session.Request;
  * answers becomes records and commands, as a hand would give them. One thread: the session's.
  */
 final class Feeder {
+
+    /** Less is nothing that anybody would see. */
+    private static final double LEAST_TURN_DB = 1;
 
     private static final GeneratorMove AS_BEFORE = new GeneratorMove(1, 0);
 
@@ -113,15 +117,24 @@ final class Feeder {
         }
     }
 
-    boolean turns() {
+    private boolean turns() {
         return generator.reach().setsLevel() && checking.isEmpty();
+    }
+
+    /** Whether a turn is made from here, and not left to a hand since the generator has come to its end. */
+    boolean turnsBy(double factor) {
+        return turns() && Decibels.apart(turned(factor), wanted.emfVolts()) >= LEAST_TURN_DB;
+    }
+
+    private double turned(double factor) {
+        return generator.reach().nearestEmfVolts(wanted.emfVolts() * factor);
     }
 
     /** Somebody, a hand or the servo, has announced a turn of the level. */
     void turn(double factor) {
         if (turns()) {
             turnedFromEmfVolts = OptionalDouble.of(standsAtEmfVolts);
-            wanted = wanted.withEmf(generator.reach().nearestEmfVolts(wanted.emfVolts() * factor));
+            wanted = wanted.withEmf(turned(factor));
             wish();
         }
     }
@@ -129,6 +142,10 @@ final class Feeder {
     /** What the level watch made of a turn; where that is not what the generator says, it is told. */
     void judge(double readDb) {
         honesty.judge(readDb).ifPresent(doubts::add);
+    }
+
+    void lawIsKnown() {
+        honesty.lawIsKnown();
     }
 
     Optional<String> refusal() {

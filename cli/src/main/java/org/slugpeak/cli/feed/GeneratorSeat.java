@@ -30,6 +30,7 @@ public final class GeneratorSeat {
 
     private final GeneratorOptions options;
     private final OptionalDouble usualEmfVolts;
+    private final GeneratorMet met;
     private final Queue<Consumer<Feeder>> wishes = new ArrayDeque<>();
     private Optional<Feeder> feeder = Optional.empty();
     private Optional<String> unsure = Optional.empty();
@@ -39,15 +40,17 @@ public final class GeneratorSeat {
      *
      * @param options where the generator is
      * @param usualEmfVolts with which level it begins where the user says none, volts EMF; empty leaves it as it stands
+     * @param met hears what it can do as soon as it is open
      */
-    public GeneratorSeat(GeneratorOptions options, OptionalDouble usualEmfVolts) {
+    public GeneratorSeat(GeneratorOptions options, OptionalDouble usualEmfVolts, GeneratorMet met) {
+        this.met = met;
         this.options = options;
         this.usualEmfVolts = usualEmfVolts;
     }
 
     /** One in which somebody sits already. */
     static GeneratorSeat taken(Feeder by) {
-        GeneratorSeat seat = new GeneratorSeat(new GeneratorOptions(), OptionalDouble.empty());
+        GeneratorSeat seat = new GeneratorSeat(new GeneratorOptions(), OptionalDouble.empty(), reach -> {});
         seat.feeder = Optional.of(by);
         return seat;
     }
@@ -104,6 +107,7 @@ public final class GeneratorSeat {
         Optional<RunningGenerator> running = Optional.empty();
         boolean opened = false;
         try {
+            met.reach(generator.reach());
             GeneratorSetting begins = begins(generator);
             running = Optional.of(new RunningGenerator(generator));
             feeder = Optional.of(new Feeder(running.get(), begins));

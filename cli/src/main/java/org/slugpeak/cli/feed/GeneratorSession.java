@@ -20,9 +20,10 @@ public final class GeneratorSession {
      *
      * @param options whether there is a generator, and where
      * @param usualEmfVolts with which level it begins where the user says none, volts EMF; empty leaves it as it stands
+     * @param met hears what the generator can do as soon as it is open
      */
-    public GeneratorSession(GeneratorOptions options, OptionalDouble usualEmfVolts) {
-        seat = options.isGiven() ? Optional.of(new GeneratorSeat(options, usualEmfVolts)) : Optional.empty();
+    public GeneratorSession(GeneratorOptions options, OptionalDouble usualEmfVolts, GeneratorMet met) {
+        seat = options.isGiven() ? Optional.of(new GeneratorSeat(options, usualEmfVolts, met)) : Optional.empty();
     }
 
     /** The generator stands as a step of a plan wants it, as soon as it can. */

@@ -19,7 +19,16 @@ final class Honesty {
     /** Gain control that leaves less than this would flatten any peak; common practice, no source. */
     private static final double LEAST_RATIO = 0.25;
 
+    /** Once the detector's law is known a decibel is a decibel; what the law may be wrong by beyond its steps is less. */
+    private static final double LAWFUL_DB = 1.5;
+
     private OptionalDouble saidDb = OptionalDouble.empty();
+    private boolean lawful;
+
+    /** From now on readings are decibels of the signal. */
+    void lawIsKnown() {
+        lawful = true;
+    }
 
     void says(double factor) {
         saidDb = OptionalDouble.of(Decibels.of(factor));
@@ -33,7 +42,9 @@ final class Honesty {
         }
         double db = said.getAsDouble();
         double along = readDb * Math.signum(db);
-        boolean honest = along >= LEAST_RATIO * Math.abs(db) && along <= MOST_RATIO * Math.abs(db) + MORE_DB;
+        boolean honest = lawful
+                ? Math.abs(along - Math.abs(db)) <= LAWFUL_DB
+                : along >= LEAST_RATIO * Math.abs(db) && along <= MOST_RATIO * Math.abs(db) + MORE_DB;
         return honest ? Optional.empty() : Optional.of(GeneratorPhrase.OTHERWISE.of(db, readDb));
     }
 }

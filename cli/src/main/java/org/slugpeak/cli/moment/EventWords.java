@@ -294,6 +294,11 @@ final class EventWords
         }
 
         @Override
+        public Optional<String> windowMissed(Caution.WindowMissed it) {
+            return told(it);
+        }
+
+        @Override
         public Optional<String> checked(Caution.Checked it) {
             return told(it);
         }

@@ -336,6 +336,11 @@ public final class MomentKeeper implements RecordSink {
             }
 
             @Override
+            public Change windowMissed(Caution.WindowMissed it) {
+                return (before, said) -> before.withWarning(Optional.of(new Warning(said, true)));
+            }
+
+            @Override
             public Change checked(Caution.Checked it) {
                 if (it.check() != CheckKind.LEVEL) {
                     return noted(it);

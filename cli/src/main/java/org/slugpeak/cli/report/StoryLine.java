@@ -343,6 +343,11 @@ record StoryLine(String text, String present)
         }
 
         @Override
+        public Optional<String> windowMissed(Caution.WindowMissed it) {
+            return told();
+        }
+
+        @Override
         public Optional<String> checked(Caution.Checked it) {
             return told();
         }

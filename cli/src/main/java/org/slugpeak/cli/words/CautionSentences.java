@@ -70,6 +70,13 @@ final class CautionSentences implements Caution.Matcher<String> {
     }
 
     @Override
+    public String windowMissed(Caution.WindowMissed it) {
+        return it.missedDb() < 0
+                ? Phrase.WINDOW_NOT_REACHED.of(-it.missedDb())
+                : Phrase.WINDOW_EXCEEDED.of(it.missedDb());
+    }
+
+    @Override
     public String checked(Caution.Checked it) {
         CheckFigures found = it.figures();
         return switch (it.check()) {

@@ -26,6 +26,8 @@ public enum Phrase implements Saying {
     WIDE_PEAK,
     REST_MISSING,
     SLOW_READINGS,
+    WINDOW_NOT_REACHED,
+    WINDOW_EXCEEDED,
     SUSPECTED,
     NO_LONGER_SUSPECTED,
     TOO_STRONG_CAUSE,

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.RoundVerdict;
 import org.slugpeak.core.session.Adjuster;
@@ -20,6 +21,9 @@ import org.slugpeak.core.session.Work;
 
 /** Whole jobs at a simulated set whose generator obeys, with an attenuator that errs. */
 class FedAlignTest {
+
+    /** Rest, level, two halvings and five steps, each with its way back. */
+    private static final int LAW_IS_KNOWN_BY = 14;
 
     private static FedJob job(long seed) throws BridgeException {
         return new FedJob("tarnfield-54a", "AM IF", 0.1, seed);
@@ -63,6 +67,45 @@ class FedAlignTest {
         assertFalse(job.all(Request.GeneratorFails.class).isEmpty());
         assertFalse(job.all(Guard.BegunAgain.class).isEmpty());
         assertTrue(job.all(Caution.Suspected.class).isEmpty());
+    }
+
+    /** Three decibels or twelve for each six that it says; the law was measured before. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 2})
+    void aGeneratorThatLiesIsToldOfAndTheReadingCounts(double decibelsForOne) throws BridgeException {
+        FedJob job = job(1).lying(LAW_IS_KNOWN_BY, decibelsForOne).run();
+        List<Request.GeneratorFails> doubts = job.all(Request.GeneratorFails.class);
+        assertFalse(doubts.isEmpty());
+        assertFalse(doubts.get(0).gone());
+        Request.GeneratorChanged turn = job.all(Request.GeneratorChanged.class).stream()
+                .filter(it -> it.tNanos() > lawNanos(job))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(reallyDb(job, turn), turn.changeDb(), 0.5);
+        assertEquals(turn.tNanos(), doubts.get(0).tNanos());
+    }
+
+    private static long lawNanos(FedJob job) {
+        return last(job.all(CurveWork.LawStep.class)).tNanos();
+    }
+
+    /** By how much the signal changed for which the record of a turn stands. */
+    private static double reallyDb(FedJob job, Request.GeneratorChanged turn) {
+        List<Double> before = job.really.stream()
+                .filter(it -> it.tNanos() < turn.tNanos() && it.emfVolts() > 0)
+                .map(Request.GeneratorStands::emfVolts)
+                .toList();
+        return Decibels.of(before.get(before.size() - 1) / before.get(before.size() - 2));
+    }
+
+    @Test
+    void aWindowThatTheGeneratorCannotReachIsSaidOnceAndTheWorkGoesOn() throws BridgeException {
+        FedJob job = job(1).reachingTo(-95).run();
+        List<Caution.WindowMissed> missed = job.all(Caution.WindowMissed.class);
+        assertEquals(1, missed.size());
+        assertTrue(missed.get(0).missedDb() < 0, missed.toString());
+        assertTrue(missed.get(0).tNanos() < 20e9, "not after the patience of somebody who waits for nothing");
+        assertFalse(job.all(Adjuster.class).isEmpty());
     }
 
     private static <T> T last(List<T> all) {

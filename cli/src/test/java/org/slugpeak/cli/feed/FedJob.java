@@ -36,12 +36,16 @@ final class FedJob {
     final SimulatedGenerator simulated;
     final List<SessionRecord> log = new ArrayList<>();
     final List<SessionRecord> heardByHand = new ArrayList<>();
+    final List<Request.GeneratorStands> really = new ArrayList<>();
     private final Queue<GeneratorNews> news = new ArrayDeque<>();
     private final Plan plan;
     private final long seed;
     private int wishes;
     private int goneFrom = Integer.MAX_VALUE;
     private int goneFor;
+    private int liesFrom = Integer.MAX_VALUE;
+    private double lie = 1;
+    private double highestDbm;
     private GeneratorSetting last = new GeneratorSetting(1e6, START_EMF_VOLTS, Modulation.NONE, false);
 
     FedJob(String planName, String stage, double attenuatorErrorDb, long seed) throws BridgeException {
@@ -57,6 +61,19 @@ final class FedJob {
     FedJob losing(int fromWish, int looks) {
         goneFrom = fromWish;
         goneFor = looks;
+        return this;
+    }
+
+    /** From so many wishes on the generator's signal changes by another number of decibels than it says. */
+    FedJob lying(int fromWish, double decibelsForOne) {
+        liesFrom = fromWish;
+        lie = decibelsForOne;
+        return this;
+    }
+
+    /** It gives no more. */
+    FedJob reachingTo(double dbm) {
+        highestDbm = dbm;
         return this;
     }
 
@@ -83,27 +100,33 @@ final class FedJob {
     private SessionRecord really(SessionRecord record) {
         if (record instanceof Request.GeneratorStands || record instanceof Request.GeneratorFails) {
             GeneratorSetting it = simulated.radiates();
-            return new Request.GeneratorStands(record.tNanos(), it.frequencyHz(), it.on() ? it.emfVolts() : 0);
+            Request.GeneratorStands stands =
+                    new Request.GeneratorStands(record.tNanos(), it.frequencyHz(), it.on() ? it.emfVolts() : 0);
+            really.add(stands);
+            return stands;
         }
         return record;
     }
 
-    private static GeneratorReach reach() {
+    private GeneratorReach reach() {
         return new GeneratorReach(
-                true, true, true, LevelUnit.DBM.toEmfVolts(-120), LevelUnit.DBM.toEmfVolts(0), LevelUnit.DBM, 0);
+                true, true, true, 10e3, 30e6, LevelUnit.DBM.toEmfVolts(-120), LevelUnit.DBM.toEmfVolts(highestDbm), LevelUnit.DBM, 0);
     }
 
     private FedGenerator generator() {
         return new FedGenerator() {
             @Override
             public GeneratorReach reach() {
-                return FedJob.reach();
+                return FedJob.this.reach();
             }
 
             @Override
             public void want(GeneratorSetting wanted) {
                 last = wanted;
                 wishes++;
+                if (wishes == liesFrom) {
+                    simulated.lie(lie);
+                }
                 if (wishes == goneFrom) {
                     simulated.powerFails();
                     news.add(new GeneratorNews.Fails(true, "it has gone: plug it in again"));

@@ -6,6 +6,8 @@ package org.slugpeak.core.generator;
  * @param setsLevel whether its level is set from here
  * @param switchesOutput whether its output is switched from here
  * @param modulates whether its modulation is set from here
+ * @param lowestHz least frequency, Hz; minus infinite where nobody said
+ * @param highestHz greatest frequency, Hz; infinite where nobody said
  * @param lowestEmfVolts least level, volts EMF; 0 where nobody said
  * @param highestEmfVolts greatest level, volts EMF; infinite where nobody said
  * @param levelUnit in which it counts its level
@@ -15,6 +17,8 @@ public record GeneratorReach(
         boolean setsLevel,
         boolean switchesOutput,
         boolean modulates,
+        double lowestHz,
+        double highestHz,
         double lowestEmfVolts,
         double highestEmfVolts,
         LevelUnit levelUnit,
@@ -30,6 +34,16 @@ public record GeneratorReach(
         boolean off = move.levelFactor() == 0;
         boolean turned = !off && move.levelFactor() != 1;
         return (!off || switchesOutput) && (!turned || setsLevel);
+    }
+
+    /**
+     * Whether it gives a frequency.
+     *
+     * @param hz wanted, Hz
+     * @return false outside of its limits, as far as they are known
+     */
+    public boolean gives(double hz) {
+        return hz >= lowestHz && hz <= highestHz;
     }
 
     /**

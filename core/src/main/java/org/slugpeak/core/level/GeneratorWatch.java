@@ -190,7 +190,7 @@ final class GeneratorWatch {
         stepping = false;
         certain = false;
         promptedNanos = Long.MIN_VALUE / 2;
-        before.clear();
+        before.takeOver(after);
         if (ratio.isPresent()) {
             scale *= ratio.getAsDouble();
             listener.generatorChanged(tNanos, db(ratio.getAsDouble()));

@@ -73,6 +73,14 @@ final class RecentReadings {
         size = 0;
     }
 
+    /** From now on what another has kept is the last while. */
+    void takeOver(RecentReadings other) {
+        clear();
+        for (int i = 0; i < other.size; i++) {
+            add(other.times[other.at(i)], other.readings[other.at(i)]);
+        }
+    }
+
     int size() {
         return size;
     }

@@ -34,6 +34,7 @@ final class Feeding {
     private boolean awaited;
     private boolean wasGone;
     private boolean doubted;
+    private boolean atItsEnd;
     private double emfVolts = Double.NaN;
     private long changedNanos = -CHANGE_NANOS;
 
@@ -55,6 +56,7 @@ final class Feeding {
     boolean feed(PlanStep step) {
         servo = Optional.empty();
         doubted = false;
+        atItsEnd = false;
         awaited = feeds(step.setup());
         if (awaited && turnsLevel() && step.goal().seek().seeksStrongest()) {
             servo = servo(step.setup());
@@ -84,6 +86,11 @@ final class Feeding {
 
     boolean isInside() {
         return servo.isPresent() && servo.get().isInside();
+    }
+
+    /** Whether there is nothing that its level could do for the window: it is at its end, or the reading does not follow. */
+    boolean isHelpless() {
+        return atItsEnd || doubted;
     }
 
     /** It stands; whether it had gone meanwhile, so that what was read before is no measure. */
@@ -125,7 +132,12 @@ final class Feeding {
         boolean near = it.ofBest() >= Decibels.ratio(-NEAR_DB);
         double aboveVolts = Math.abs(scale.aboveRest(it.reading().value()));
         OptionalDouble factor = servo.get().see(it.tNanos(), aboveVolts, near);
-        return factor.isPresent() ? withinReach(ofSignal(factor.getAsDouble(), aboveVolts, scale)) : factor;
+        if (factor.isEmpty()) {
+            return factor;
+        }
+        OptionalDouble reached = withinReach(ofSignal(factor.getAsDouble(), aboveVolts, scale));
+        atItsEnd = reached.isEmpty();
+        return reached;
     }
 
     /** A detector that is not straight changes by another factor than the signal does. */
@@ -135,7 +147,8 @@ final class Feeding {
         return straightVolts > 0 && Double.isFinite(ratio) ? ratio : ofReading;
     }
 
-    private OptionalDouble withinReach(double factor) {
+    /** By which factor its level changes where this one is wished; empty where it has not so much left that anybody would see it. */
+    OptionalDouble withinReach(double factor) {
         double reached =
                 Double.isNaN(emfVolts) ? factor : reach.orElseThrow().nearestEmfVolts(emfVolts * factor) / emfVolts;
         return Math.abs(Decibels.of(reached)) >= LEAST_DB ? OptionalDouble.of(reached) : OptionalDouble.empty();

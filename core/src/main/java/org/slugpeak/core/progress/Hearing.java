@@ -87,7 +87,9 @@ record Hearing(Job job, PlanPhase phase) implements Families<PlanPhase>, Finding
         } else if (it instanceof Request.GeneratorChanged || it instanceof Request.GeneratorUnchanged) {
             job.feeding().changeIsOver();
         } else if (it instanceof Request.CutGenerator cut && job.feeding().turnsLevel()) {
-            job.order(new Order.Level(LevelCommand.cut(cut.factor())));
+            job.feeding()
+                    .withinReach(cut.factor())
+                    .ifPresent(factor -> job.order(new Order.Level(LevelCommand.cut(factor))));
         } else if (it instanceof Request.CheckDropped) {
             return phase.checkDropped();
         }

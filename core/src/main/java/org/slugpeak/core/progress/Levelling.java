@@ -1,5 +1,8 @@
 package org.slugpeak.core.progress;
 
+import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.ReadingTaken;
 
 /**
@@ -23,8 +26,23 @@ record Levelling(Job job, long sinceNanos) implements PlanPhase {
 
     @Override
     public PlanPhase reading(ReadingTaken it) {
+        Feeding feeding = job.feeding();
+        if (feeding.isInside()) {
+            return next();
+        }
         boolean patient = job.nowNanos() - sinceNanos >= PATIENCE_NANOS;
-        return job.feeding().isInside() || patient ? next() : this;
+        return patient || feeding.isHelpless() ? missed(it) : this;
+    }
+
+    private PlanPhase missed(ReadingTaken it) {
+        Setup setup = job.route().step().setup();
+        double aboveVolts = Math.abs(job.scale().aboveRest(it.smoothed()));
+        double overDb = Decibels.of(aboveVolts / setup.highVolts());
+        double missedDb = overDb > 0 ? overDb : Math.min(0, Decibels.of(aboveVolts / setup.lowVolts()));
+        if (missedDb != 0) {
+            job.say(at -> new Caution.WindowMissed(at, missedDb));
+        }
+        return next();
     }
 
     @Override

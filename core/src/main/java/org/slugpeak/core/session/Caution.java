@@ -18,6 +18,7 @@ public sealed interface Caution extends SessionRecord
                 Caution.WidePeak,
                 Caution.RestMissing,
                 Caution.SlowReadings,
+                Caution.WindowMissed,
                 Caution.Checked {
 
     @Override
@@ -125,6 +126,14 @@ public sealed interface Caution extends SessionRecord
          * @return what the caller of {@link Caution#match(Matcher)} gets
          */
         R slowReadings(SlowReadings it);
+
+        /**
+         * For a WindowMissed.
+         *
+         * @param it the record
+         * @return what the caller of {@link Caution#match(Matcher)} gets
+         */
+        R windowMissed(WindowMissed it);
 
         /**
          * For a Checked.
@@ -246,6 +255,25 @@ public sealed interface Caution extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.slowReadings(this);
+        }
+    }
+
+    /**
+     * A generator that obeys does not bring the reading into the window of the step; the work goes on with what there is.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param missedDb the reading against the nearer end of the window, dB: negative below it, positive above
+     */
+    record WindowMissed(long tNanos, double missedDb) implements Caution {
+
+        @Override
+        public Manner manner() {
+            return Manner.NOTES;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.windowMissed(this);
         }
     }
 

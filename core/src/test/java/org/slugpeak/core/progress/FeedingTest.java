@@ -18,7 +18,7 @@ import org.slugpeak.core.session.Request;
 class FeedingTest {
 
     private static final GeneratorReach REACH =
-            new GeneratorReach(true, true, true, 1e-6, 1, LevelUnit.VOLTS_EMF, 100_000_000);
+            new GeneratorReach(true, true, true, 10e3, 30e6, 1e-6, 1, LevelUnit.VOLTS_EMF, 100_000_000);
 
     private final Feeding feeding = new Feeding();
     private final MeterScale scale = new MeterScale();
