@@ -29,8 +29,11 @@ import org.slugpeak.core.receiver.OscillatorSide;
  */
 final class RandomPlans {
 
-    /** Above this, an aerial circuit is set while the gang is rocked, as the oscillator is pulled; common practice, no source. */
-    private static final double ROCKED_HZ = 6e6;
+    /**
+     * From so many times the intermediate frequency an aerial circuit is set while the gang is rocked, as it pulls the oscillator: 3
+     * need none, 33 do (R6 of the reference tables for rehearsals).
+     */
+    private static final double ROCKED_FROM = 10;
 
     private final SplittableRandom random;
     private final boolean fm;
@@ -140,7 +143,7 @@ final class RandomPlans {
 
     private PlanStep received(String adjuster, double hz, MeterPoint point) {
         Setup setup = setup(hz, feed, OptionalDouble.of(hz), point, am);
-        return hz > ROCKED_HZ ? rocked(adjuster, Goal.PEAK, setup) : step(adjuster, Goal.PEAK, setup);
+        return hz > ROCKED_FROM * am.hz() ? rocked(adjuster, Goal.PEAK, setup) : step(adjuster, Goal.PEAK, setup);
     }
 
     /** The primary before a discriminator shows nothing at the limiter's grid: it is not set here. */

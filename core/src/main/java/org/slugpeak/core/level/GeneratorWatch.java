@@ -22,6 +22,12 @@ final class GeneratorWatch {
 
     private static final double STEP_DB_PER_SECOND = 4;
 
+    /**
+     * And so many times what the reading fell in as long a time just before. A circuit that is turned evenly from its top falls as the
+     * square of the time: from one such time to the next by 5/3 or less, after the first, which is far from {@link #STEP_DB}.
+     */
+    private static final double ABRUPT = 2;
+
     /** Less than this is no cut. */
     private static final double LEAST_CUT_DB = 0.7;
 
@@ -130,10 +136,17 @@ final class GeneratorWatch {
             return false;
         }
         double seconds = (tNanos - lastNanos) / 1e9;
-        double fromLast = db(before.last(0) / magnitude);
-        double fromFifth = db(before.last(4) / magnitude);
-        return fromLast > Math.max(STEP_DB, STEP_DB_PER_SECOND * seconds)
-                || fromFifth > Math.max(STEP_DB, 2 * STEP_DB_PER_SECOND * 5 * seconds);
+        return isAbrupt(1, magnitude, STEP_DB_PER_SECOND * seconds)
+                || isAbrupt(5, magnitude, 2 * STEP_DB_PER_SECOND * 5 * seconds);
+    }
+
+    /** Whether the last so many readings fell by more than the least, and all of a sudden. */
+    private boolean isAbrupt(int readings, double magnitude, double leastDb) {
+        double from = before.last(readings - 1);
+        double fallDb = db(from / magnitude);
+        double earlier = before.last(2 * readings - 1);
+        double beforeDb = Double.isNaN(earlier) ? 0 : db(earlier / from);
+        return fallDb > Math.max(STEP_DB, leastDb) && fallDb > ABRUPT * beforeDb;
     }
 
     private void beginStep(long tNanos) {

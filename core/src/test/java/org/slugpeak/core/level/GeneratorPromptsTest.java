@@ -98,6 +98,26 @@ class GeneratorPromptsTest {
         assertEquals(1, meter.watch.scale());
     }
 
+    /** Past the top of a circuit, at any speed up to half the power in 0.4 s to either side. */
+    @Test
+    void turningPastAPeakAfterThePromptIsNoCutHoweverQuickly() {
+        for (double halfSeconds = 0.4; halfSeconds < 2; halfSeconds += 0.1) {
+            double half = halfSeconds;
+            Meter meter = atDetector().read(1, at -> 1.4 / Math.hypot(1, (at - 1) / half));
+            assertTrue(meter.told.heard("cut-generator"));
+            meter.read(2 * half, at -> 1.4 / Math.hypot(1, at / half)).read(3, 1.4 / Math.hypot(1, 2));
+            assertFalse(meter.told.heard("generator-changed"), half + " s");
+        }
+    }
+
+    @Test
+    void aCutIsSeenWhileTheReadingFallsAsTheSlugIsTurnedOn() {
+        Meter meter = atDetector().read(1, 1.4).read(0.5, at -> 1.4 / Math.hypot(1, at));
+        double before = 1.4 / Math.hypot(1, 0.5);
+        meter.read(3, before / 2);
+        assertTrue(meter.told.heard("generator-changed"));
+    }
+
     @Test
     void anAnnouncedCutThatNobodyMakesIsSaidAndTheScaleStays() {
         Meter meter = new Meter(5, 0.001).read(1, 0.8).command(LevelCommand.cut(0.25));
