@@ -1,5 +1,6 @@
 package org.slugpeak.cli;
 
+import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.Objects;
 import org.slf4j.LoggerFactory;
@@ -36,6 +37,12 @@ final class Failures {
             command.getErr().println(name + ": " + message(failure) + "; see " + name + " --help");
             return 2;
         }
+        if (failure instanceof InvalidPathException noName) {
+            command.getErr()
+                    .println(name + ": '" + SafeText.line(noName.getInput()) + "' can be no file name on this system ("
+                            + oneLine(noName.getReason()) + "): choose another");
+            return 2;
+        }
         if (failure instanceof BridgeException) {
             command.getErr().println(name + ": " + message(failure));
         } else {
@@ -67,7 +74,10 @@ final class Failures {
         }
         return message(failure)
                 .replaceAll("'([^']*)' is not an? (double|float)", "'$1' is no number")
-                .replaceAll("'([^']*)' is not an? (int|long)", "'$1' is no whole number");
+                .replaceAll("'([^']*)' is not an? (int|long)", "'$1' is no whole number")
+                .replaceAll(
+                        "cannot convert '([^']*)' to interface java\\.nio\\.file\\.Path \\(java\\.nio\\.file\\.InvalidPathException: (.*)\\)",
+                        "'$1' can be no file name on this system ($2)");
     }
 
     private static String suggestion(ParameterException failure) {

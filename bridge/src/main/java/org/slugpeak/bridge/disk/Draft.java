@@ -38,9 +38,10 @@ public final class Draft implements Closeable {
      *
      * @param place where the file is to be; a link leads to the file that it names
      * @return a draft, empty
-     * @throws IOException if nothing can be made in its folder
+     * @throws IOException if nothing can be made in its folder, or its name is none here
      */
     public static Draft of(Path place) throws IOException {
+        NewFiles.refuseDevices(place);
         Path real = Files.exists(place) ? place.toRealPath() : place;
         for (int i = 0; ; i++) {
             Path beside = Folders.of(real).resolve("." + real.getFileName() + "." + i + ".draft");

@@ -5,6 +5,7 @@ import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.slugpeak.bridge.disk.Folders;
+import org.slugpeak.bridge.disk.NewFiles;
 
 /**
  * A file. A random access file and not a channel, because a channel is closed by an interrupt of the thread that writes to it.
@@ -22,7 +23,7 @@ final class FileStorage implements Storage {
 
     /** Makes a file that was not there before, and sees to it that its name survives a power cut. */
     static FileStorage create(Path path) throws IOException {
-        Files.createFile(path);
+        NewFiles.create(path);
         Folders.keepNameOf(path);
         return new FileStorage(path, new RandomAccessFile(path.toFile(), "rw"));
     }

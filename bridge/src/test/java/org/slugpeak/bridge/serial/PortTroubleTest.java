@@ -12,10 +12,11 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.testkit.PseudoTerminal;
 
-/** What the user is told for each error number of Linux (asm-generic/errno-base.h). */
+/** What the user is told for each error number of Linux (asm-generic/errno-base.h), and of Windows for its ports. */
 @EnabledOnOs(OS.LINUX)
 class PortTroubleTest {
 
@@ -85,6 +86,21 @@ class PortTroubleTest {
         assertEquals(
                 "there is no port COM9: plug the instrument in, and see 'slugpeak ports' for what is there",
                 said("COM9", PortTrouble.NO_SUCH_PORT));
+    }
+
+    /** Errors of Windows by winerror.h: 5 access denied, 31 general failure, 32 sharing violation, 1167 not connected. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "COM3 | 5 | COM3 is in use: close the other program that uses it, then try again",
+                "COM3 | 32 | COM3 is in use: close the other program that uses it, then try again",
+                "\\\\.\\COM12 | 1167 | \\\\.\\COM12 does not answer (not connected): pull the plug and put it in again",
+                "COM3 | 999 | COM3 does not open (system error 999): pull the plug, put it in again, and see 'slugpeak ports'"
+                        + " for what is there"
+            })
+    void portsOfWindowsGoByTheNumbersOfWindows(String port, int code, String expected) {
+        assertEquals(expected, said(port, code));
     }
 
     @Test

@@ -29,11 +29,15 @@ public record Surroundings(Map<String, String> environment, Properties system, P
         return List.of(
                 line(
                         DoctorPhrase.SYSTEM,
-                        property("os.name") + " " + property("os.version") + " " + property("os.arch")),
+                        system(property("os.name") + " " + property("os.version") + " " + property("os.arch"))),
                 line(DoctorPhrase.JAVA, java(property("java.version"), property("java.vendor"))),
                 line(DoctorPhrase.TERMINAL, terminal(environment.getOrDefault("TERM", "-"), toScreen)),
                 line(DoctorPhrase.LANGUAGE, language()),
                 line(DoctorPhrase.STATE, stateFolder()));
+    }
+
+    private String system(String name) {
+        return property("os.name").equals("Linux") ? name : DoctorPhrase.SYSTEM_NEVER_SEEN.of(name);
     }
 
     private static String terminal(String name, boolean toScreen) {

@@ -5,8 +5,8 @@ import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import org.slugpeak.bridge.disk.NewFiles;
 
 /**
  * A WAV file of one channel and 16 bits that is valid at any time, also when the program is killed: the sizes in its header
@@ -29,7 +29,7 @@ final class WavFile implements AutoCloseable {
 
     WavFile(Path path, int framesPerSecond) throws IOException {
         this.framesPerSecond = framesPerSecond;
-        Files.createFile(path); // whatever is there may be somebody's only recording
+        NewFiles.create(path); // whatever is there may be somebody's only recording
         file = new RandomAccessFile(path.toFile(), "rw");
         writeHeader();
     }

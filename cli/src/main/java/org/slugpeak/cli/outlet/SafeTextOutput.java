@@ -2,13 +2,14 @@ package org.slugpeak.cli.outlet;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.slugpeak.bridge.text.SafeText;
 
 /**
  * Lines of text on their way to a person: whatever wrote them, nothing gets through that a terminal would obey. A character may
- * come in pieces. One thread at a time.
+ * come in pieces, in UTF-8, and goes out whole in the encoding of whoever shows it. One thread at a time.
  */
 final class SafeTextOutput extends OutputStream {
 
@@ -18,10 +19,17 @@ final class SafeTextOutput extends OutputStream {
     private static final int LONGEST_CHARACTER = 4;
 
     private final OutputStream out;
+    private final Charset encoding;
     private byte[] piece = new byte[0];
 
     SafeTextOutput(OutputStream out) {
+        this(out, StandardCharsets.UTF_8);
+    }
+
+    /** For who shows another encoding, of which ASCII must be a part; what it lacks becomes a question mark. */
+    SafeTextOutput(OutputStream out, Charset encoding) {
         this.out = out;
+        this.encoding = encoding;
     }
 
     @Override
@@ -40,7 +48,7 @@ final class SafeTextOutput extends OutputStream {
         int whole = wholeCharacters(all);
         piece = Arrays.copyOfRange(all, whole, all.length);
         String text = new String(all, 0, whole, StandardCharsets.UTF_8);
-        out.write(safe(text).getBytes(StandardCharsets.UTF_8));
+        out.write(safe(text).getBytes(encoding));
     }
 
     @Override

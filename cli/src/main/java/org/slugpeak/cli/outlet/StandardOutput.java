@@ -5,6 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -28,7 +29,7 @@ public final class StandardOutput {
 
     /** Lets everything that is printed in the process, by whomever, go through here. */
     public static void takeOver() {
-        System.setErr(text(new FileOutputStream(FileDescriptor.err)));
+        System.setErr(text(new FileOutputStream(FileDescriptor.err), ConsoleEncoding.of(System.getProperties(), "stderr")));
         System.setOut(text());
     }
 
@@ -47,7 +48,7 @@ public final class StandardOutput {
      * @return flushed with each line
      */
     public static PrintStream text() {
-        return text(OF_PROCESS.bytes);
+        return text(OF_PROCESS.bytes, ConsoleEncoding.of(System.getProperties(), "stdout"));
     }
 
     /**
@@ -59,7 +60,7 @@ public final class StandardOutput {
         return OF_PROCESS.bytes.isBroken();
     }
 
-    private static PrintStream text(OutputStream out) {
-        return new PrintStream(new SafeTextOutput(new BufferedOutputStream(out)), true, StandardCharsets.UTF_8);
+    private static PrintStream text(OutputStream out, Charset encoding) {
+        return new PrintStream(new SafeTextOutput(new BufferedOutputStream(out), encoding), true, StandardCharsets.UTF_8);
     }
 }

@@ -1,6 +1,5 @@
 package org.slugpeak.cli.report;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.slugpeak.bridge.disk.Draft;
 import org.slugpeak.bridge.source.BadInput;
+import org.slugpeak.cli.program.ProgramFolders;
 
 /**
  * Prints a report to PDF with a browser that is installed already; it is run without a window, without its user's profile and without a
@@ -49,11 +49,9 @@ public final class PdfPrinter {
      * @return empty where there is none
      */
     public static Optional<PdfPrinter> find(Map<String, String> environment) {
-        Stream<Path> onPath = Stream.of(environment.getOrDefault("PATH", "").split(File.pathSeparator))
-                .filter(folder -> !folder.isBlank())
-                .flatMap(folder -> NAMES.stream()
-                        .flatMap(name -> Stream.of(name, name + ".exe"))
-                        .map(name -> Path.of(folder, name)));
+        Stream<Path> onPath = ProgramFolders.of(environment)
+                .flatMap(folder ->
+                        NAMES.stream().flatMap(name -> Stream.of(name, name + ".exe")).map(folder::resolve));
         return Stream.concat(onPath, PLACES.stream().map(Path::of))
                 .filter(Files::isExecutable)
                 .findFirst()

@@ -1,12 +1,11 @@
 package org.slugpeak.cli.voice;
 
-import java.io.File;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.slugpeak.cli.program.ProgramFolders;
 
 /**
  * A program that speaks one sentence and ends when it is spoken. Immutable; any thread may use it.
@@ -47,9 +46,7 @@ record VoiceProgram(List<String> command, boolean readsInput, List<String> silen
     }
 
     private boolean isIn(Map<String, String> environment) {
-        String folders = environment.getOrDefault("PATH", environment.getOrDefault("Path", ""));
-        return Stream.of(folders.split(File.pathSeparator))
-                .filter(folder -> !folder.isEmpty())
-                .anyMatch(folder -> Files.isExecutable(Path.of(folder, command.get(0))));
+        return ProgramFolders.of(environment)
+                .anyMatch(folder -> Files.isExecutable(folder.resolve(command.get(0))));
     }
 }

@@ -3,6 +3,7 @@ package org.slugpeak.cli.words;
 /** What is said of the machine that slugpeak runs on. Immutable; any thread may use it. */
 public enum DoctorPhrase implements Saying {
     SYSTEM,
+    SYSTEM_NEVER_SEEN,
     JAVA,
     JAVA_OWN,
     JAVA_FOUND,

@@ -16,9 +16,13 @@ class SurroundingsTest {
     private Path folder;
 
     private List<String> lines(String javaHome, Path state) {
+        return lines("Linux", javaHome, state);
+    }
+
+    private List<String> lines(String name, String javaHome, Path state) {
         Properties system = new Properties();
         system.putAll(Map.of(
-                "os.name", "Linux",
+                "os.name", name,
                 "os.version", "6.1",
                 "os.arch", "amd64",
                 "java.version", "17.0.15",
@@ -37,6 +41,13 @@ class SurroundingsTest {
         List<String> lines = lines("/usr/lib/java", folder);
         assertHas(lines, "Linux 6.1 amd64");
         assertHas(lines, "xterm, output to a pipe or a file");
+    }
+
+    @Test
+    void ownUpToASystemOnWhichNobodyHasRunIt() {
+        assertHas(
+                lines("Windows 11", "/", folder),
+                "Windows 11 6.1 amd64; slugpeak was never run on one: tell us what works and what does not");
     }
 
     @Test
