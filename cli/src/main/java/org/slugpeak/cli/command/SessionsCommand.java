@@ -87,7 +87,8 @@ public final class SessionsCommand implements Callable<Integer> {
         Path logs = logs(kept);
         String bench = kept.benchName(System.getenv());
         List<FoundSession> found;
-        try (SessionIndex index = SessionIndex.open(kept.place(state, logs), bench, logs.toString())) {
+        try (SessionIndex index = SessionIndex.open(
+                kept.place(state, logs), bench, logs.toString(), () -> err().println(SessionsPhrase.WAITS.of()))) {
             new IndexRefresh(logs, index).run(count -> err().println(SessionsPhrase.READS.of(count, logs)));
             found = index.find(query());
         }

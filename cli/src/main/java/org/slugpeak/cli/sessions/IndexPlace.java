@@ -3,16 +3,15 @@ package org.slugpeak.cli.sessions;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
-import org.h2.api.ErrorCode;
+import org.slugpeak.bridge.disk.Folders;
 import org.slugpeak.bridge.source.BadConfiguration;
 
 /**
@@ -24,10 +23,11 @@ public sealed interface IndexPlace {
     /**
      * Connects.
      *
+     * @param waiting told where another process has to be waited for
      * @return a connection, in the hand of the caller
      * @throws BadConfiguration one line that says what to do
      */
-    Connection connect() throws BadConfiguration;
+    IndexConnection connect(Runnable waiting) throws BadConfiguration;
 
     /** What a person calls it. */
     String name();
@@ -55,32 +55,30 @@ public sealed interface IndexPlace {
                         + " behind the host where it is not 5432, and :PASSWORD behind the user where there is no .pgpass");
     }
 
-    /** A file that only this program reads; it can be deleted at any time. */
+    /**
+     * A file that only this program reads; it can be deleted at any time.
+     *
+     * @param file without the extension that the database gives it
+     */
     record Embedded(Path file) implements IndexPlace {
 
         private static final String EXTENSION = ".mv.db";
-        private static final int TRIES = 50;
-        private static final long PAUSE_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
         @Override
         public String name() {
             return file + EXTENSION;
         }
 
-        /** Whoever else uses it is waited for; one that cannot be read is made anew. */
+        /** One process at a time; a file that cannot be read is made anew. */
         @Override
-        public Connection connect() throws BadConfiguration {
+        public IndexConnection connect(Runnable waiting) throws BadConfiguration {
             try {
-                Files.createDirectories(file.toAbsolutePath().getParent());
+                FileChannel gate = gate(waiting);
                 try {
-                    return patiently();
-                } catch (SQLException e) {
-                    if (e.getErrorCode() == ErrorCode.DATABASE_ALREADY_OPEN_1) {
-                        throw new BadConfiguration(
-                                "another slugpeak is at work on the index " + name() + ": try again when it is done", e);
-                    }
-                    Files.deleteIfExists(Path.of(name()));
-                    return patiently();
+                    return new IndexConnection(openOrMake(), gate);
+                } catch (SQLException | IOException e) {
+                    gate.close();
+                    throw e;
                 }
             } catch (IOException | SQLException e) {
                 throw new BadConfiguration(
@@ -90,32 +88,42 @@ public sealed interface IndexPlace {
             }
         }
 
-        private Connection patiently() throws SQLException {
+        /** The lock goes with the channel, and with the process. */
+        private FileChannel gate(Runnable waiting) throws IOException {
+            Files.createDirectories(Folders.of(file));
+            FileChannel gate = FileChannel.open(
+                    Path.of(file + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            if (gate.tryLock() == null) {
+                waiting.run();
+                gate.lock();
+            }
+            return gate;
+        }
+
+        private Connection openOrMake() throws SQLException, IOException {
+            try {
+                return open();
+            } catch (SQLException spoilt) {
+                Files.deleteIfExists(Path.of(name()));
+                return open();
+            }
+        }
+
+        private Connection open() throws SQLException {
             String url = "jdbc:h2:file:" + file.toAbsolutePath().toString().replace(";", "\\;")
                     + ";TRACE_LEVEL_FILE=0;DB_CLOSE_ON_EXIT=FALSE;MAX_COMPACT_TIME=0";
-            for (int tried = 1; ; tried++) {
-                try {
-                    return new org.h2.Driver().connect(url, new Properties());
-                } catch (SQLException e) {
-                    if (e.getErrorCode() != ErrorCode.DATABASE_ALREADY_OPEN_1 || tried == TRIES) {
-                        throw e;
-                    }
-                    LockSupport.parkNanos(PAUSE_NANOS);
-                }
-            }
+            return new org.h2.Driver().connect(url, new Properties());
         }
     }
 
-    /** A database on a server. */
-    final class Shared implements IndexPlace {
+    /**
+     * A database on a server.
+     *
+     * @param address with the user, and perhaps the password; never to be shown
+     */
+    record Shared(URI address) implements IndexPlace {
 
         private static final String PATIENCE_SECONDS = "10";
-
-        private final URI address;
-
-        private Shared(URI address) {
-            this.address = address;
-        }
 
         @Override
         public String name() {
@@ -124,7 +132,7 @@ public sealed interface IndexPlace {
         }
 
         @Override
-        public Connection connect() throws BadConfiguration {
+        public IndexConnection connect(Runnable waiting) throws BadConfiguration {
             Properties settings = new Properties();
             settings.setProperty("ApplicationName", "slugpeak");
             settings.setProperty("connectTimeout", PATIENCE_SECONDS);
@@ -139,7 +147,7 @@ public sealed interface IndexPlace {
             try {
                 Connection made = new org.postgresql.Driver().connect("jdbc:" + name(), settings);
                 if (made != null) {
-                    return made;
+                    return new IndexConnection(made, () -> {});
                 }
                 throw new SQLException("no answer");
             } catch (SQLException e) {
@@ -156,7 +164,7 @@ public sealed interface IndexPlace {
 
         @Override
         public String toString() {
-            return name().toLowerCase(Locale.ROOT);
+            return name();
         }
     }
 }

@@ -31,13 +31,15 @@ public final class SessionIndex implements AutoCloseable {
     private final IndexPlace place;
     private final String bench;
     private final String folder;
+    private final IndexConnection opened;
     private final Connection connection;
 
-    private SessionIndex(IndexPlace place, String bench, String folder, Connection connection) {
+    private SessionIndex(IndexPlace place, String bench, String folder, IndexConnection opened) {
         this.place = place;
         this.bench = bench;
         this.folder = folder;
-        this.connection = connection;
+        this.opened = opened;
+        this.connection = opened.sql();
     }
 
     /**
@@ -46,11 +48,13 @@ public final class SessionIndex implements AutoCloseable {
      * @param place where it is
      * @param bench whose logs are added
      * @param folder where they are
+     * @param waiting told where another process has to be waited for
      * @return to be closed by the caller
      * @throws BadConfiguration where it cannot be reached or made
      */
-    public static SessionIndex open(IndexPlace place, String bench, String folder) throws BadConfiguration {
-        SessionIndex index = new SessionIndex(place, bench, folder, place.connect());
+    public static SessionIndex open(IndexPlace place, String bench, String folder, Runnable waiting)
+            throws BadConfiguration {
+        SessionIndex index = new SessionIndex(place, bench, folder, place.connect(waiting));
         try {
             index.create();
             return index;
@@ -206,10 +210,6 @@ public final class SessionIndex implements AutoCloseable {
 
     @Override
     public void close() {
-        try {
-            connection.close();
-        } catch (SQLException e) {
-            // What was committed is there, and nothing else was promised.
-        }
+        opened.close();
     }
 }

@@ -9,6 +9,7 @@ public enum SessionsPhrase implements Saying {
     READINGS,
     FILE,
     CUT,
+    WAITS,
     READS,
     NONE,
     ONE,

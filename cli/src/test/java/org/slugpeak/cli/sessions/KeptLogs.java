@@ -46,7 +46,7 @@ final class KeptLogs {
     /** Follows the folder, then looks. */
     List<FoundSession> find(SessionQuery query) throws BridgeException {
         reads.add(0);
-        try (SessionIndex index = SessionIndex.open(place, "left bench", logs.toString())) {
+        try (SessionIndex index = SessionIndex.open(place, "left bench", logs.toString(), () -> {})) {
             new IndexRefresh(logs, index).run(count -> reads.set(reads.size() - 1, count));
             return index.find(query);
         }

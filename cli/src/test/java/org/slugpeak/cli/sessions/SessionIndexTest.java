@@ -145,16 +145,19 @@ class SessionIndexTest {
         Path other = Files.createDirectories(folder.resolve("other"));
         Files.writeString(other.resolve("new.jsonl"), OLD);
         IndexPlace place = new IndexPlace.Embedded(folder.resolve("shared"));
-        try (SessionIndex left = SessionIndex.open(place, "left", kept.logs.toString());
-                SessionIndex right = SessionIndex.open(place, "right", other.toString())) {
-            new IndexRefresh(kept.logs, left).run(count -> {});
-            new IndexRefresh(other, right).run(count -> {});
-            new IndexRefresh(kept.logs, left).run(count -> {});
-            assertEquals(
-                    List.of("left: new.jsonl", "left: 2025/old.jsonl", "right: new.jsonl"),
-                    left.find(SessionQuery.everything()).stream()
-                            .map(each -> each.bench() + ": " + each.file())
-                            .toList());
+        refresh(place, "left", kept.logs);
+        refresh(place, "right", other);
+        assertEquals(
+                List.of("left: new.jsonl", "left: 2025/old.jsonl", "right: new.jsonl"),
+                refresh(place, "left", kept.logs));
+    }
+
+    private static List<String> refresh(IndexPlace place, String bench, Path logs) throws Exception {
+        try (SessionIndex index = SessionIndex.open(place, bench, logs.toString(), () -> {})) {
+            new IndexRefresh(logs, index).run(count -> {});
+            return index.find(SessionQuery.everything()).stream()
+                    .map(each -> each.bench() + ": " + each.file())
+                    .toList();
         }
     }
 }
