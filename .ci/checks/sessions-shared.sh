@@ -11,6 +11,7 @@ as() { "$@"; }
 if [ "$(id -u)" = 0 ]; then as() { runuser -u postgres -- "$@"; }; chown postgres "$work"; fi
 chmod 755 "$work"
 cleanup() {
+  wait
   as "$bin"/pg_ctl -D "$work"/cluster -m immediate stop >/dev/null 2>&1 || true
   rm -rf "$work"
 }

@@ -123,7 +123,10 @@ public sealed interface IndexPlace {
      */
     record Shared(URI address) implements IndexPlace {
 
-        private static final String PATIENCE_SECONDS = "10";
+        private static final String TO_ANSWER_SECONDS = "10";
+
+        /** A busy computer takes its time over the arithmetic of a password (RFC 5802). */
+        private static final String TO_LET_IN_SECONDS = "60";
 
         @Override
         public String name() {
@@ -135,8 +138,8 @@ public sealed interface IndexPlace {
         public IndexConnection connect(Runnable waiting) throws BadConfiguration {
             Properties settings = new Properties();
             settings.setProperty("ApplicationName", "slugpeak");
-            settings.setProperty("connectTimeout", PATIENCE_SECONDS);
-            settings.setProperty("loginTimeout", PATIENCE_SECONDS);
+            settings.setProperty("connectTimeout", TO_ANSWER_SECONDS);
+            settings.setProperty("loginTimeout", TO_LET_IN_SECONDS);
             String[] user = Optional.ofNullable(address.getUserInfo()).orElse("").split(":", 2);
             if (!user[0].isEmpty()) {
                 settings.setProperty("user", user[0]);
@@ -154,7 +157,7 @@ public sealed interface IndexPlace {
                 // The cause is left out: who reads the program's log is to find no settings in it.
                 throw new BadConfiguration("the index " + name() + " cannot be reached ("
                         + withoutPassword(String.valueOf(e.getMessage()), user)
-                        + "): check address, server and password, or take --index off to use one of your own");
+                        + "): check address, server and password, or take the line out of settings.toml to use one of your own");
             }
         }
 
