@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
 /** One sentence in the mouth of one program. Any thread may cut it off; one thread waits for its end. */
@@ -87,9 +88,9 @@ final class Utterance {
     void cutOff() {
         cut = true;
         process.destroy();
-        process.onExit()
-                .completeOnTimeout(process, patience.stopping().toMillis(), TimeUnit.MILLISECONDS)
-                .thenAccept(Process::destroyForcibly);
+        CompletableFuture<Process> asked = process.onExit()
+                .completeOnTimeout(process, patience.stopping().toMillis(), TimeUnit.MILLISECONDS);
+        CompletableFuture<Void> unused = asked.thenAccept(Process::destroyForcibly);
     }
 
     /** Waits until it is over, and leaves nothing behind that runs or speaks. */
