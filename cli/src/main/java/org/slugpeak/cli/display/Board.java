@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.cli.moment.ToDo;
+import org.slugpeak.cli.words.ScreenPhrase;
 
 /**
  * Writes what the user is asked to do over the middle of the screen, in block letters as large as the room allows: all of it, what stands
@@ -100,8 +101,10 @@ final class Board {
         List<String> lines = Wrapped.text(text, grid.width() - 2 * area.left);
         int pitch = 2 * lines.size() - 1 <= area.rows ? 2 : 1;
         int first = area.top + Math.max(0, (area.rows - pitch * (lines.size() - 1) - 1) / 2);
+        boolean cut = lines.size() > area.rows;
         for (int i = 0; i < Math.min(lines.size(), area.rows); i++) {
-            grid.write(first + i * pitch, area.left, lines.get(i), area.style);
+            String line = cut && i == area.rows - 1 ? ScreenPhrase.MORE.of() : lines.get(i);
+            grid.write(first + i * pitch, area.left, line, area.style);
         }
     }
 }

@@ -30,6 +30,7 @@ public final class Console implements AutoCloseable {
     private final Attributes before;
     private final Keys keys;
     private final Thread reader;
+    private final boolean withMouse;
     private volatile Suspension suspension = Suspension.OF_LINES;
     private volatile boolean closed;
 
@@ -38,9 +39,8 @@ public final class Console implements AutoCloseable {
         this.keys = keys;
         this.before = terminal.enterRawMode();
         takeControlKeys();
-        if (bindings.useMouse()) {
-            terminal.trackMouse(Terminal.MouseTracking.Normal);
-        }
+        withMouse = bindings.useMouse();
+        trackMouse(true);
         terminal.handle(Terminal.Signal.INT, signal -> keys.put(KeyAction.INTERRUPT));
         NonBlockingReader characters = terminal.reader();
         reader = new Thread(() -> read(characters, bindings), "keys");
@@ -59,6 +59,14 @@ public final class Console implements AutoCloseable {
         terminal.setAttributes(raw);
     }
 
+    /** Only where a button is bound; otherwise the mouse goes on marking text, as everywhere. */
+    private void trackMouse(boolean on) {
+        if (withMouse) {
+            terminal.trackMouse(on ? Terminal.MouseTracking.Normal : Terminal.MouseTracking.Off);
+            terminal.flush();
+        }
+    }
+
     /** What is done before the program stops, and when it goes on. */
     void onSuspending(Runnable giveBack, Runnable takeAgain) {
         suspension = new Suspension(giveBack, takeAgain);
@@ -68,6 +76,7 @@ public final class Console implements AutoCloseable {
     private void suspend() {
         Attributes raw = terminal.getAttributes();
         suspension.giveBack().run();
+        trackMouse(false);
         terminal.setAttributes(before);
         try {
             Suspension.stopJob();
@@ -76,6 +85,7 @@ public final class Console implements AutoCloseable {
             terminal.flush();
         }
         terminal.setAttributes(raw);
+        trackMouse(true);
         suspension.takeAgain().run();
     }
 
@@ -212,6 +222,7 @@ public final class Console implements AutoCloseable {
         }
         closed = true;
         try {
+            trackMouse(false);
             terminal.setAttributes(before);
             terminal.close();
         } catch (IOException | IOError gone) {

@@ -29,6 +29,7 @@ public enum ScreenPhrase implements Saying {
     NO_SCREEN,
     STEP,
     PAGE_BY_KEY,
+    MORE,
     CODE_NEEDS;
 
     @Override

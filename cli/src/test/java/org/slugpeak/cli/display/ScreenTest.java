@@ -1,9 +1,11 @@
 package org.slugpeak.cli.display;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slugpeak.cli.display.Sessions.reading;
+import static org.slugpeak.cli.display.Sessions.seconds;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -19,10 +21,20 @@ import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.jline.utils.ScreenTerminal;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Held;
+import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.LinkDetail;
+import org.slugpeak.core.session.Overload;
+import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.SessionRecord;
 
 /** The screen on a terminal that exists in memory only. */
 class ScreenTest {
@@ -44,15 +56,16 @@ class ScreenTest {
             @Override
             public void write(int b) {
                 sent.write(b);
+                unseen.write(b);
             }
 
             @Override
             public void flush() {
-                window.write(sent.toString(StandardCharsets.UTF_8).substring(shown));
-                shown = sent.toString(StandardCharsets.UTF_8).length();
+                window.write(unseen.toString(StandardCharsets.UTF_8));
+                unseen.reset();
             }
 
-            private int shown;
+            private final ByteArrayOutputStream unseen = new ByteArrayOutputStream();
         };
         terminal = new LineDisciplineTerminal("test", "xterm-256color", wire, StandardCharsets.UTF_8) {
             @Override
@@ -147,6 +160,72 @@ class ScreenTest {
         terminal.setSize(Size.of(0, 0));
         screen.redraw();
         assertEquals(0, sent.size());
+    }
+
+    private String sentFor(SessionRecord record) {
+        sent.reset();
+        screen.take(record);
+        screen.redraw();
+        return sent.toString(StandardCharsets.UTF_8);
+    }
+
+    /** Black on white, which no panel has for long; 256-colour codes as Look has them. */
+    private static final String LIT = "48;5;231";
+
+    static List<SessionRecord> whatCalls() {
+        return List.of(
+                new Passed(seconds(2), 0.5, seconds(1), 0.3),
+                new Returned(seconds(2), 0.5, 0),
+                new Held(seconds(2), 0.5, 0),
+                new Overload(seconds(2), Overload.Cause.CLIPPING, Double.NaN),
+                new Link.Changed(seconds(2), Link.State.LOST, LinkDetail.NONE));
+    }
+
+    @ParameterizedTest
+    @MethodSource("whatCalls")
+    void thePanelFlashesOnceForWhoHearsNothing(SessionRecord record) {
+        sentFor(reading(1, 0.5, 0.5, Trend.RISING));
+        assertTrue(sentFor(record).contains(LIT), "lit when it happens");
+        nowNanos += 390_000_000L;
+        assertFalse(sentFor(reading(2, 0.5, 0.5, Trend.STEADY)).contains("48;5;"), "and left alone");
+        nowNanos += 20_000_000L;
+        String after = sentFor(reading(2.1, 0.5, 0.5, Trend.STEADY));
+        assertTrue(after.contains("48;5;") && !after.contains(LIT), "until it is over");
+    }
+
+    @Test
+    void theBeginningOfAnAdjusterDoesNotFlash() {
+        sentFor(reading(1, 0.5, 0.5, Trend.RISING));
+        SessionRecord begin = new Adjuster(seconds(2), "T1", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN);
+        assertFalse(sentFor(begin).contains(LIT));
+    }
+
+    /** More than three flashes a second may do harm (WCAG 2.2, 2.3.1): calls that follow each other make one longer flash. */
+    @Test
+    void callsThatFollowEachOtherDoNotFlicker() {
+        sentFor(reading(1, 0.5, 0.5, Trend.RISING));
+        int changes = 0;
+        boolean lit = false;
+        for (int i = 0; i < 20; i++) {
+            nowNanos += 50_000_000L;
+            String now = sentFor(new Passed(seconds(2 + i / 20.0), 0.5, seconds(1), 0.3 + i / 10.0));
+            changes += now.contains(LIT) && !lit ? 1 : 0;
+            lit = lit || now.contains(LIT);
+        }
+        assertEquals(1, changes, "in a second");
+    }
+
+    @Test
+    void givenBackItIsLeftAloneAndTakenAgainAllOfItIsDrawn() {
+        sentFor(reading(1, 0.5, 0.5, Trend.RISING));
+        String whole = shown();
+        screen.pause();
+        assertEquals("", sentFor(reading(2, 0.6, 0.6, Trend.RISING)), "while it is somebody else's");
+        window.write("\u001b[2J\u001b[Hready> something else stands here");
+        screen.resume();
+        screen.take(reading(3, 0.5, 0.5, Trend.RISING));
+        screen.redraw();
+        assertEquals(whole, shown());
     }
 
     @Test

@@ -15,7 +15,7 @@ final class Window implements AutoCloseable {
     private static final int COLUMNS = 80;
     private static final int ROWS = 24;
     private static final int LOOK_MILLIS = 50;
-    private static final int MOST_LOOKS = 1200;
+    private static final int MOST_LOOKS = 600;
 
     private final PseudoTerminal line = PseudoTerminal.open();
     private final ScreenTerminal screen = new ScreenTerminal(COLUMNS, ROWS);
