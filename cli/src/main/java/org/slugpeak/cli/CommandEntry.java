@@ -14,6 +14,7 @@ import org.slugpeak.cli.command.ReplayCommand;
 import org.slugpeak.cli.command.ReportCommand;
 import org.slugpeak.cli.command.ScaleCommand;
 import org.slugpeak.cli.command.SessionsCommand;
+import org.slugpeak.cli.command.SheetCommand;
 import org.slugpeak.cli.command.SuperhetCommand;
 import org.slugpeak.cli.command.WatchCommand;
 import picocli.CommandLine;
@@ -35,6 +36,7 @@ record CommandEntry(String word, Supplier<Object> command) {
             new CommandEntry("replay", ReplayCommand::new),
             new CommandEntry("align", AlignCommand::new),
             new CommandEntry("curve", CurveCommand::new),
+            new CommandEntry("sheet", SheetCommand::new),
             new CommandEntry("report", ReportCommand::new),
             new CommandEntry("sessions", SessionsCommand::new),
             new CommandEntry("scale", ScaleCommand::new),

@@ -23,6 +23,7 @@ import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.Work;
 
@@ -59,6 +60,7 @@ final class AdviceTopics {
     final AdviceTopic<Request.Turn> turn;
     final AdviceTopic<Request.HandsOff> handsOff;
     final AdviceTopic<Request.SetGenerator> setGenerator;
+    final AdviceTopic<Request.SetInput> setInput;
     final AdviceTopic<Request.GeneratorStands> generatorStands;
     final AdviceTopic<Request.GeneratorFails> generatorGone;
     final AdviceTopic<Request.GeneratorFails> generatorFails;
@@ -81,6 +83,7 @@ final class AdviceTopics {
     final AdviceTopic<CurveWork.PointLeftOut> pointLeftOut;
     final AdviceTopic<CurveWork.LawStep> lawStep;
     final AdviceTopic<CurveWork.CurveOver> curveOver;
+    final AdviceTopic<SheetWork.SheetOver> sheetOver;
     final AdviceTopic<Work.DialNoted> dialBefore;
     final AdviceTopic<Work.DialNoted> dialAfter;
     final AdviceTopic<Work.NothingToTakeBack> nothingToTakeBack;
@@ -178,6 +181,11 @@ final class AdviceTopics {
         turn = said("turn", AdviceTopics::none, Unit.NONE, as(Logged.Topic.TURN));
         handsOff = said("hands-off", AdviceTopics::none, Unit.NONE, as(Logged.Topic.HANDS_OFF));
         setGenerator = said("set-generator", Request.SetGenerator::hz, Unit.HERTZ, as(Logged.Topic.SET_GENERATOR));
+        setInput = said(
+                "set-input",
+                it -> it.setting().emfVolts(),
+                Unit.VOLTS_EMF,
+                as(Logged.Topic.SET_GENERATOR));
         generatorStands = add(new AdviceTopic<>(
                 "generator-stands",
                 Request.GeneratorStands::emfVolts,
@@ -225,6 +233,7 @@ final class AdviceTopics {
                 it -> String.format(Locale.ROOT, "%.3f", it.generatorDb()),
                 it -> figure(it, db -> new CurveWork.LawStep(it.tNanos(), db, it.amount()))));
         curveOver = said("curve-over", AdviceTopics::none, Unit.NONE, it -> new CurveWork.CurveOver(it.tNanos()));
+        sheetOver = said("sheet-over", AdviceTopics::none, Unit.NONE, it -> new SheetWork.SheetOver(it.tNanos()));
         dialBefore = dial("dial-before", false);
         dialAfter = dial("dial-after", true);
         nothingToTakeBack =

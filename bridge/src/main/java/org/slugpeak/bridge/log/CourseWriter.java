@@ -8,6 +8,7 @@ import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.Work;
 
@@ -18,6 +19,7 @@ abstract class CourseWriter
                 Guard.Matcher<LineWriter>,
                 Work.Matcher<LineWriter>,
                 CurveWork.Matcher<LineWriter>,
+                SheetWork.Matcher<LineWriter>,
                 Link.Matcher<LineWriter>,
                 Sound.Matcher<LineWriter> {
 
@@ -58,6 +60,11 @@ abstract class CourseWriter
 
     @Override
     public LineWriter curveWork(CurveWork it) {
+        return it.match(this);
+    }
+
+    @Override
+    public LineWriter sheetWork(SheetWork it) {
         return it.match(this);
     }
 
@@ -124,6 +131,11 @@ abstract class CourseWriter
     @Override
     public LineWriter setGenerator(Request.SetGenerator it) {
         return advise(topics.setGenerator, it);
+    }
+
+    @Override
+    public LineWriter setInput(Request.SetInput it) {
+        return advise(topics.setInput, it);
     }
 
     @Override
@@ -239,6 +251,26 @@ abstract class CourseWriter
     @Override
     public LineWriter curveOver(CurveWork.CurveOver it) {
         return advise(topics.curveOver, it);
+    }
+
+    @Override
+    public LineWriter begun(SheetWork.Begun it) {
+        return forms.sheet.write(line, it);
+    }
+
+    @Override
+    public LineWriter outputTaken(SheetWork.OutputTaken it) {
+        return forms.output.write(line, it);
+    }
+
+    @Override
+    public LineWriter figureTaken(SheetWork.FigureTaken it) {
+        return forms.figure.write(line, it);
+    }
+
+    @Override
+    public LineWriter sheetOver(SheetWork.SheetOver it) {
+        return advise(topics.sheetOver, it);
     }
 
     @Override

@@ -17,6 +17,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.slugpeak.core.figure.Conditions;
+import org.slugpeak.core.figure.Figure;
+import org.slugpeak.core.figure.FigureKind;
+import org.slugpeak.core.figure.Handwork;
+import org.slugpeak.core.figure.InputSetting;
+import org.slugpeak.core.figure.Limit;
+import org.slugpeak.core.figure.Occasion;
+import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.peak.Seek;
@@ -38,6 +46,7 @@ import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 import org.slugpeak.core.steps.StepsBack;
@@ -189,6 +198,62 @@ final class RecordForms {
             sentence("text", AdviceLine::text),
             number("amount", Unit.BY_TOPIC, AdviceLine::amount));
 
+    final RecordForm<SheetWork.Begun> sheet = RecordForm.of(
+            "sheet",
+            row -> new SheetWork.Begun(
+                    row.nanos(),
+                    new Conditions(
+                            row.coded(Occasion.class), row.number(), row.number(), row.text(), row.number())),
+            t(SheetWork.Begun::tNanos),
+            word(
+                    "occasion",
+                    codes(Occasion.values(), Occasion::code),
+                    it -> it.conditions().occasion().code()),
+            number("reference", Unit.AS_READ, it -> it.conditions().referenceVolts()),
+            number("load", Unit.OHM, it -> it.conditions().loadOhms()),
+            text("aerial", it -> it.conditions().aerial()),
+            number("attenuator", Unit.DECIBELS, it -> it.conditions().attenuatorDb()));
+
+    final RecordForm<SheetWork.OutputTaken> output = RecordForm.of(
+            "sheet-output",
+            RecordForms::output,
+            t(SheetWork.OutputTaken::tNanos),
+            word("figure", codes(FigureKind.values(), FigureKind::code), it -> it.kind()
+                    .code()),
+            number("dial", Unit.HERTZ, it -> it.setting().dialHz()),
+            number("generator", Unit.HERTZ, it -> it.setting().frequencyHz()),
+            number("input", Unit.VOLTS_EMF, it -> it.setting().emfVolts()),
+            flag("modulated", it -> it.setting().modulated()),
+            number("value", Unit.AS_READ, it -> finite(it.output().volts())),
+            number("sigma", Unit.AS_READ, it -> it.output().noiseVolts()),
+            number("digit", Unit.AS_READ, it -> it.output().digitVolts()));
+
+    final RecordForm<SheetWork.FigureTaken> figure = RecordForm.of(
+            "figure",
+            row -> new SheetWork.FigureTaken(
+                    row.nanos(),
+                    new Figure(
+                            row.coded(FigureKind.class),
+                            row.number(),
+                            row.number(),
+                            row.number(),
+                            row.coded(Limit.class),
+                            row.coded(Figure.Outcome.class))),
+            t(SheetWork.FigureTaken::tNanos),
+            word("figure", codes(FigureKind.values(), FigureKind::code), it -> it.figure()
+                    .kind()
+                    .code()),
+            number("dial", Unit.HERTZ, it -> it.figure().dialHz()),
+            number("value", Unit.BY_FIGURE, it -> it.figure().value()),
+            number("sigma", Unit.BY_FIGURE, it -> it.figure().sigma()),
+            word(
+                    "limit",
+                    codes(Limit.values(), Limit::code),
+                    it -> it.figure().limit().code()),
+            word("outcome", codes(Figure.Outcome.values(), Figure.Outcome::code), it -> it.figure()
+                    .outcome()
+                    .code()));
+
     final RecordForm<SessionEnd> end = RecordForm.of(
             "end",
             row -> new SessionEnd(row.nanos(), row.count(), EndReason.ofCode(row.text())),
@@ -242,6 +307,9 @@ final class RecordForms {
                 mark,
                 adjuster,
                 advice,
+                sheet,
+                output,
+                figure,
                 end);
     }
 
@@ -318,6 +386,22 @@ final class RecordForms {
         Weak weak = new Weak(row.nanos(), row.number());
         row.text();
         return weak;
+    }
+
+    /** What is beyond meter or set has no number. */
+    private static SheetWork.OutputTaken output(FieldRow row) throws BadLine {
+        long tNanos = row.nanos();
+        FigureKind kind = row.coded(FigureKind.class);
+        double dialHz = row.number();
+        InputSetting setting =
+                new InputSetting(row.number(), row.number(), row.flag(), dialHz, Handwork.NONE, Double.NaN);
+        double volts = row.number();
+        OutputReading read = new OutputReading(volts, row.number(), row.number());
+        return new SheetWork.OutputTaken(tNanos, kind, setting, Double.isNaN(volts) ? OutputReading.TOO_MUCH : read);
+    }
+
+    private static double finite(double value) {
+        return Double.isFinite(value) ? value : Double.NaN;
     }
 
     private static <E> List<String> codes(E[] values, Function<E, String> code) {

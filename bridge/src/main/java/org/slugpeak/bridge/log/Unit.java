@@ -26,6 +26,8 @@ enum Unit {
     NONE("none"),
     /** In the unit of the check that found it. */
     BY_CHECK("by check"),
+    /** As the figure counts. */
+    BY_FIGURE("by figure"),
     /** As the topic has it. */
     BY_TOPIC("by topic");
 

@@ -30,8 +30,11 @@ public final class SimSource implements ReadingSource {
     /** The bench whose set is made up from a plan, where there is one. */
     public static final String REHEARSAL = "plan";
 
+    /** The bench whose set is in order. */
+    public static final String ALIGNED = "aligned";
+
     private static final List<String> NAMES =
-            List.of("tarnfield", "multimeter", "sound", "still", REHEARSAL, "aligned");
+            List.of("tarnfield", "multimeter", "sound", "still", REHEARSAL, ALIGNED);
     private static final int ROUNDS = 2;
 
     private final Bench bench;
@@ -78,7 +81,7 @@ public final class SimSource implements ReadingSource {
         SplittableRandom random = new SplittableRandom(seed);
         SimulatedReceiver receiver = new SimulatedReceiver(Tarnfield.design(), Set.of(), random.nextLong());
         Script.prepare(receiver, wanted.equals("sound"), Optional.empty());
-        if (wanted.equals("aligned")) {
+        if (wanted.equals(ALIGNED)) {
             Script.align(receiver);
         }
         SimulatedMeter before = new SimulatedMeter(meter, random.split());
@@ -86,7 +89,7 @@ public final class SimSource implements ReadingSource {
         Script script = new Script(receiver, hand, new ArrayList<>(), Optional.empty(), Narration::name);
         List<Chore> chores = switch (wanted) {
             case "still" -> List.of(Chores.rest(Double.MAX_VALUE));
-            case REHEARSAL, "aligned" -> List.of(new ObedientChore(receiver));
+            case REHEARSAL, ALIGNED -> List.of(new ObedientChore(receiver));
             default -> script.watching(wanted.equals("sound")).rounds(ROUNDS).chores();
         };
         OtherHand other = new OtherHand(receiver, hand, random.split());
@@ -108,6 +111,39 @@ public final class SimSource implements ReadingSource {
         } catch (Refused e) {
             throw new BadConfiguration("plan " + plan.name() + " cannot be rehearsed: " + e.reason(), e);
         }
+    }
+
+    /**
+     * Opens a bench with a set that is made up from a plan, where a hand does what a sheet asks for.
+     *
+     * @param plan of the set
+     * @param inOrder whether the set is as after the work; else as before it
+     * @param point where the meter stands
+     * @param seed of what is out of alignment, of noise and meter; any number
+     * @param pace how fast it runs
+     * @return the source
+     * @throws BadConfiguration where a step of the plan cannot be played, with one line that names it
+     */
+    public static SimSource measuring(Plan plan, boolean inOrder, MeterPoint point, long seed, Tempo pace)
+            throws BadConfiguration {
+        try {
+            PlannedSet set = PlannedSet.of(plan, seed);
+            return measuring(inOrder ? set.inOrder() : set, plan.name(), point, seed, pace);
+        } catch (Refused e) {
+            throw new BadConfiguration("plan " + plan.name() + " cannot be rehearsed: " + e.reason(), e);
+        }
+    }
+
+    /** The same with a set that somebody else looks into, too. */
+    static SimSource measuring(PlannedSet set, String name, MeterPoint point, long seed, Tempo pace) {
+        SplittableRandom random = new SplittableRandom(seed);
+        SimulatedHand hand = new SimulatedHand(HandModel.PATIENT, random.split());
+        OtherHand other = new OtherHand(set, hand, random.split());
+        other.obeys(false);
+        MeterModel meter = point == MeterPoint.VOICE_COIL ? MeterModel.SOUND_CARD : MeterModel.CONVERTER;
+        Chore chore = new SheetChore(set);
+        Bench bench = new Bench(set, new SimulatedMeter(meter, random.split()), hand, other, List.of(chore));
+        return new SimSource(bench, pace, name, true);
     }
 
     /** The same with a set that somebody else looks into, too. */

@@ -48,7 +48,7 @@ class FormatDocumentationTest {
         List<String> written = forms.all().stream()
                 .map(form -> "`" + form.type() + "` " + fields(form))
                 .toList();
-        assertEquals(16, written.size());
+        assertEquals(19, written.size());
         assertEquals(
                 written,
                 table("| type |").stream()

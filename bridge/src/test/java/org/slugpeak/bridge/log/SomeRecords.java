@@ -5,6 +5,14 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.slugpeak.core.figure.Conditions;
+import org.slugpeak.core.figure.Figure;
+import org.slugpeak.core.figure.FigureKind;
+import org.slugpeak.core.figure.Handwork;
+import org.slugpeak.core.figure.InputSetting;
+import org.slugpeak.core.figure.Limit;
+import org.slugpeak.core.figure.Occasion;
+import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
@@ -39,6 +47,7 @@ import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
 import org.slugpeak.core.session.Work;
@@ -69,7 +78,7 @@ final class SomeRecords {
     }
 
     SessionRecord next() {
-        return switch (random.nextInt(18)) {
+        return switch (random.nextInt(19)) {
             case 0 -> start();
             case 1 -> new Passed(nanos(), number(), nanos(), number(), back());
             case 2 -> new Returned(nanos(), number(), number());
@@ -84,6 +93,7 @@ final class SomeRecords {
             case 11 -> new Said.Note(nanos(), text());
             case 12 -> new Adjuster(nanos(), text(), oneOf(Adjuster.Action.values()), number(), number(), number());
             case 13 -> advice();
+            case 18 -> sheet();
             case 14 -> new SessionEnd(nanos(), random.nextLong(Long.MAX_VALUE), EndReason.ofCode(text()));
             default ->
                 new ReadingTaken(
@@ -93,6 +103,35 @@ final class SomeRecords {
                         number(),
                         number(),
                         oneOf(Trend.values()));
+        };
+    }
+
+    private SessionRecord sheet() {
+        FigureKind kind = oneOf(FigureKind.values());
+        InputSetting setting = new InputSetting(
+                number(), number(), random.nextBoolean(), number(), Handwork.NONE, Double.NaN);
+        return switch (random.nextInt(3)) {
+            case 0 ->
+                new SheetWork.Begun(
+                        nanos(), new Conditions(oneOf(Occasion.values()), number(), number(), text(), number()));
+            case 1 ->
+                new SheetWork.OutputTaken(
+                        nanos(),
+                        kind,
+                        setting,
+                        random.nextBoolean()
+                                ? OutputReading.TOO_MUCH
+                                : new OutputReading(finite(), Math.abs(finite()), Math.abs(finite())));
+            default ->
+                new SheetWork.FigureTaken(
+                        nanos(),
+                        new Figure(
+                                kind,
+                                number(),
+                                number(),
+                                number(),
+                                oneOf(Limit.values()),
+                                oneOf(Figure.Outcome.values())));
         };
     }
 

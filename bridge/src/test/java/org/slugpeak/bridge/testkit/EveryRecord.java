@@ -6,6 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.slugpeak.core.figure.Conditions;
+import org.slugpeak.core.figure.Figure;
+import org.slugpeak.core.figure.FigureKind;
+import org.slugpeak.core.figure.Handwork;
+import org.slugpeak.core.figure.InputSetting;
+import org.slugpeak.core.figure.Limit;
+import org.slugpeak.core.figure.Occasion;
+import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
@@ -56,6 +64,7 @@ import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
@@ -77,7 +86,7 @@ public final class EveryRecord {
      * @return in the order of the families
      */
     public static List<SessionRecord> list() {
-        return Stream.of(frame(), findings(), cautions(), requests(), work(), plan(), link(), said(), sound())
+        return Stream.of(frame(), findings(), cautions(), requests(), work(), sheet(), plan(), link(), said(), sound())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -255,6 +264,38 @@ public final class EveryRecord {
                         point == MeterPoint.AVC,
                         Optional.of(point),
                         Optional.of(line)));
+    }
+
+    private static List<SessionRecord> sheet() {
+        Conditions heard = new Conditions(Occasion.BEFORE, 0.4, 3.2, "200 pF", 1);
+        InputSetting setting = new InputSetting(1e6, 3.5e-5, true, 1e6, Handwork.NONE, 0.4);
+        InputSetting carrier = new InputSetting(1e6, 3.5e-5, false, 1e6, Handwork.NONE, 0.4);
+        List<SessionRecord> all = new ArrayList<>(List.of(
+                new SheetWork.Begun(T, heard),
+                new SheetWork.Begun(T, new Conditions(Occasion.AFTER, 1, Double.NaN, "", Double.NaN)),
+                new SheetWork.OutputTaken(T, FigureKind.SENSITIVITY, setting, new OutputReading(0.39, 1e-3, 1e-5)),
+                new SheetWork.OutputTaken(T, FigureKind.HUM, carrier, OutputReading.TOO_MUCH),
+                new SheetWork.SheetOver(T)));
+        Stream.of(Handwork.values()).forEach(each -> all.add(new Request.SetInput(T, setting.with(each), false)));
+        all.add(new Request.SetInput(T, carrier, false));
+        all.add(new Request.SetInput(T, carrier, true));
+        for (FigureKind kind : FigureKind.values()) {
+            double value = switch (kind.counts()) {
+                case VOLTS_EMF -> 3.5e-5;
+                case DECIBELS -> 41.26;
+                case HERTZ -> 8740;
+            };
+            double sigma = kind.counts() == FigureKind.Counts.HERTZ ? 60 : 0.08;
+            Limit limit = Limit.values()[kind.ordinal() % Limit.values().length];
+            all.add(new SheetWork.FigureTaken(
+                    T, new Figure(kind, 1e6, value, sigma, limit, Figure.Outcome.MEASURED)));
+        }
+        all.add(new SheetWork.FigureTaken(T, Figure.missing(FigureKind.AVC, 1e6)));
+        all.add(new SheetWork.FigureTaken(
+                T, new Figure(FigureKind.IF_REJECTION, 1e6, 62, 0, Limit.NOISE, Figure.Outcome.AT_LEAST)));
+        all.add(new SheetWork.FigureTaken(
+                T, new Figure(FigureKind.SENSITIVITY, 1e6, 1.2e-3, 0, Limit.NOISE, Figure.Outcome.AT_MOST)));
+        return all;
     }
 
     private static List<SessionRecord> work() {

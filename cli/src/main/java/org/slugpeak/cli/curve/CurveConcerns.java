@@ -170,6 +170,11 @@ final class CurveConcerns
     }
 
     @Override
+    public Boolean setInput(Request.SetInput it) {
+        return false;
+    }
+
+    @Override
     public Boolean generatorStands(Request.GeneratorStands it) {
         return true;
     }

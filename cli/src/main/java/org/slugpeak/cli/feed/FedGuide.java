@@ -94,6 +94,8 @@ public final class FedGuide implements Guide {
                 seat.wish(Feeder::checkOver);
             } else if (it instanceof Request.SetGenerator set) {
                 seat.wish(feeder -> feeder.frequency(set.hz()));
+            } else if (it instanceof Request.SetInput set) {
+                seat.wish(feeder -> feeder.input(set.setting()));
             } else if (it instanceof Request.GeneratorChanged changed) {
                 seat.wish(feeder -> feeder.judge(changed.changeDb()));
             } else if (it instanceof Request.GeneratorUnchanged) {

@@ -8,6 +8,7 @@ import org.slugpeak.bridge.generator.FedGenerator;
 import org.slugpeak.bridge.generator.GeneratorNews;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.generator.GeneratorMove;
 import org.slugpeak.core.generator.GeneratorSetting;
 import org.slugpeak.core.generator.Modulation;
@@ -67,6 +68,16 @@ final class Feeder {
 
     void frequency(double hz) {
         wanted = wanted.withFrequency(hz).switched(true);
+        wish();
+    }
+
+    /** As a sheet wants it. */
+    void input(InputSetting setting) {
+        wanted = new GeneratorSetting(
+                setting.frequencyHz(),
+                generator.reach().nearestEmfVolts(setting.emfVolts()),
+                setting.modulated() ? Modulation.TEST_TONE : Modulation.NONE,
+                true);
         wish();
     }
 

@@ -35,6 +35,7 @@ import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
@@ -208,6 +209,11 @@ final class EventWords
                         Frequencies.kHz(point.hz()),
                         Figures.of(point.level(), point.level(), unit))
                 : told(it).filter(said -> !said.isEmpty());
+    }
+
+    @Override
+    public Optional<String> sheetWork(SheetWork it) {
+        return told(it);
     }
 
     @Override

@@ -28,6 +28,7 @@ import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.TwoPeaks;
 import org.slugpeak.core.session.Weak;
@@ -231,6 +232,13 @@ public final class MomentKeeper implements RecordSink {
         @Override
         public Change curveWork(CurveWork it) {
             return noted(it);
+        }
+
+        @Override
+        public Change sheetWork(SheetWork it) {
+            return it instanceof SheetWork.OutputTaken
+                    ? (before, said) -> note(before.withToDo(Optional.empty()), it.tNanos(), said)
+                    : noted(it);
         }
 
         @Override

@@ -157,6 +157,11 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
         }
 
         @Override
+        public Stays setInput(Request.SetInput it) {
+            return Stays.UNTIL_SET_UP;
+        }
+
+        @Override
         public Stays generatorStands(Request.GeneratorStands it) {
             return Stays.FOR_A_WHILE;
         }

@@ -12,12 +12,14 @@ import org.slugpeak.bridge.sim.SimSource;
 import org.slugpeak.bridge.sim.Tempo;
 import org.slugpeak.bridge.sound.CalibrationStore;
 import org.slugpeak.bridge.sound.SoundSources;
+import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.option.SourceOptions;
 import org.slugpeak.cli.program.StateFolder;
 import org.slugpeak.cli.run.SinkOutput;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Plan;
 
 /** Opens the ways in. Each is loaded only when it is asked for. */
@@ -56,10 +58,26 @@ public final class SourceOpener {
 
     static OpenedSource simulation(SourceAddress address, SourceOptions options) throws BridgeException {
         Tempo pace = Tempo.ofClock(Ticker.system(), options.speed());
+        if (options.measuredAt().isPresent()) {
+            return measured(address, options, pace);
+        }
         Optional<Plan> plan = options.rehearsed().filter(any -> address.name().equals(SimSource.REHEARSAL));
         SimSource source = plan.isPresent()
                 ? SimSource.rehearsing(plan.get(), options.seed(), pace)
                 : SimSource.open(address.name(), options.seed(), pace);
+        return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
+    }
+
+    private static OpenedSource measured(SourceAddress address, SourceOptions options, Tempo pace)
+            throws BridgeException {
+        boolean inOrder = address.name().equals(SimSource.ALIGNED);
+        if (!inOrder && !address.name().equals(SimSource.REHEARSAL)) {
+            throw new BadConfiguration("a sheet is measured at the set of its plan: --from sim:" + SimSource.REHEARSAL
+                    + " as before the work, --from sim:" + SimSource.ALIGNED + " as after it");
+        }
+        MeterPoint point = options.measuredAt().orElseThrow();
+        SimSource source = SimSource.measuring(
+                options.rehearsed().orElseThrow(), inOrder, point, options.seed(), pace);
         return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
     }
 

@@ -7,6 +7,7 @@ import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.meter.InstrumentOptions;
 import org.slugpeak.bridge.sound.SoundOptions;
+import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.word.Refused;
@@ -64,6 +65,7 @@ public final class SourceOptions {
 
     private boolean stepped;
     private Optional<Plan> rehearsed = Optional.empty();
+    private Optional<MeterPoint> measuredAt = Optional.empty();
 
     /** Says that text holds settled values, one for each step of a turn. */
     public void takeSteps(boolean steps) {
@@ -78,6 +80,16 @@ public final class SourceOptions {
     /** The plan that is rehearsed. */
     public Optional<Plan> rehearsed() {
         return rehearsed;
+    }
+
+    /** Says that a simulated set is measured whole, with the meter at this point. */
+    public void measureAt(MeterPoint point) {
+        measuredAt = Optional.of(point);
+    }
+
+    /** Where the meter stands while a simulated set is measured whole; empty where it is not. */
+    public Optional<MeterPoint> measuredAt() {
+        return measuredAt;
     }
 
     /** What the user typed. */

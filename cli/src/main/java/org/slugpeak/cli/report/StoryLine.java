@@ -230,6 +230,11 @@ record StoryLine(String text, String present)
     }
 
     @Override
+    public Optional<String> setInput(Request.SetInput it) {
+        return Optional.empty();
+    }
+
+    @Override
     public Optional<String> generatorStands(Request.GeneratorStands it) {
         return Optional.empty();
     }

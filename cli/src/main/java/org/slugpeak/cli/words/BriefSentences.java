@@ -105,6 +105,11 @@ public final class BriefSentences implements Request.Matcher<String> {
     }
 
     @Override
+    public String setInput(Request.SetInput it) {
+        return BriefPhrase.FREQUENCY.of(Frequencies.kHz(it.setting().frequencyHz()));
+    }
+
+    @Override
     public String generatorStands(Request.GeneratorStands it) {
         return BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT));
     }

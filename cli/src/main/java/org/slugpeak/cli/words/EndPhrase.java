@@ -10,6 +10,7 @@ public enum EndPhrase implements Saying {
     SOURCE_ENDED,
     PLAN_THROUGH,
     CURVE_COMPLETE,
+    SHEET_COMPLETE,
     GENERATOR_ASTRAY,
     BROKEN_OFF;
 

@@ -27,6 +27,7 @@ public final class EndWords {
             case SOURCE_ENDED -> EndPhrase.SOURCE_ENDED.of();
             case PLAN_THROUGH -> EndPhrase.PLAN_THROUGH.of();
             case CURVE_COMPLETE -> EndPhrase.CURVE_COMPLETE.of();
+            case SHEET_COMPLETE -> EndPhrase.SHEET_COMPLETE.of();
             case GENERATOR_ASTRAY -> EndPhrase.GENERATOR_ASTRAY.of();
             case BROKEN_OFF -> EndPhrase.BROKEN_OFF.of();
         };

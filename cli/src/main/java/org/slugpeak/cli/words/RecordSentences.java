@@ -9,6 +9,7 @@ import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.Work;
 import org.slugpeak.core.steps.StepsBack;
@@ -25,6 +26,7 @@ public final class RecordSentences implements Sentences, Families<String> {
     private final WorkSentences works = new WorkSentences();
     private final GuardSentences guards = new GuardSentences();
     private final CurveSentences curves = new CurveSentences();
+    private final SheetSentences sheets = new SheetSentences();
     private final LinkSentences links = new LinkSentences();
     private final SoundSentences sounds = new SoundSentences();
 
@@ -69,6 +71,11 @@ public final class RecordSentences implements Sentences, Families<String> {
     @Override
     public String curveWork(CurveWork it) {
         return it.match(curves);
+    }
+
+    @Override
+    public String sheetWork(SheetWork it) {
+        return it.match(sheets);
     }
 
     @Override

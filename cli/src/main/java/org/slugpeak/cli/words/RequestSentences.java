@@ -74,6 +74,12 @@ final class RequestSentences implements Request.Matcher<String> {
     }
 
     @Override
+    public String setInput(Request.SetInput it) {
+        String setting = SheetWords.setting(it.setting());
+        return it.unasked() ? setting : SheetPhrase.THEN.of(setting);
+    }
+
+    @Override
     public String generatorStands(Request.GeneratorStands it) {
         if (it.emfVolts() == 0) {
             return Phrase.GENERATOR_STANDS_OFF.of();

@@ -26,6 +26,7 @@ public sealed interface Saying
                 ScreenPhrase,
                 SeekPhrase,
                 SessionsPhrase,
+                SheetPhrase,
                 SourcePhrase,
                 SuperhetPhrase,
                 VoicePhrase {

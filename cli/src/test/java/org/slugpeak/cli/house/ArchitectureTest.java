@@ -96,7 +96,10 @@ final class ArchitectureTest {
             .layer("options")
             .definedBy("org.slugpeak.cli.option")
             .layer("session")
-            .definedBy("org.slugpeak.cli.run", "org.slugpeak.cli.align", "org.slugpeak.cli.curve")
+            .definedBy("org.slugpeak.cli.run",
+                    "org.slugpeak.cli.align",
+                    "org.slugpeak.cli.curve",
+                    "org.slugpeak.cli.sheet")
             .layer("outputs")
             .definedBy(
                     "org.slugpeak.cli.moment",

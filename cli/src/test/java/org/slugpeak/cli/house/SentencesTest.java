@@ -52,6 +52,7 @@ class SentencesTest {
             "EndReason: broken off: the log has no end record",
             "EndReason: curve complete",
             "EndReason: plan through",
+            "EndReason: sheet complete",
             "EndReason: source ended",
             "EndReason: terminal closed",
             "EndReason: the generator does not follow",
@@ -131,6 +132,7 @@ class SentencesTest {
             "ReadingUnit: mv dc",
             // What units of fields are called where the format is documented.
             "Unit: by check",
+            "Unit: by figure",
             "Unit: by topic",
             "Unit: true, or left out",
             // Names of threads.

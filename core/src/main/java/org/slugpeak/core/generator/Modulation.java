@@ -17,6 +17,9 @@ public record Modulation(double toneHz, double depthPercent) {
     /** A carrier alone. */
     public static final Modulation NONE = new Modulation(0, 0);
 
+    /** That of receiver tests: 400 Hz, 30 % (IRE Standards on Radio Receivers, 1948, and IEC 60315-3, from memory). */
+    public static final Modulation TEST_TONE = new Modulation(400, 30);
+
     private static final Set<String> WORDS_OF_NONE = Set.of("none", "cw", "off", "unmodulated");
 
     private static final Pattern TONE =

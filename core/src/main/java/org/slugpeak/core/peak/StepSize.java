@@ -3,9 +3,9 @@ package org.slugpeak.core.peak;
 /**
  * The resolution of the readings: the greatest common divisor of their differences (Euclid's algorithm on real numbers
  * with a tolerance). It finds the last digit of a meter after a few readings and runs to zero on continuous data. It is
- * taken afresh every {@value #WINDOW} differences, so that another range with another last digit is noticed.
+ * taken afresh every {@value #WINDOW} differences, so that another range with another last digit is noticed. One thread at a time.
  */
-final class StepSize {
+public final class StepSize {
 
     private static final int WINDOW = 64;
     /** Fewer differences than this may all be multiples of the step by chance. */
@@ -19,7 +19,16 @@ final class StepSize {
     private double step;
     private int differences;
 
-    void add(double difference, double level) {
+    /** Nothing seen yet. */
+    public StepSize() {}
+
+    /**
+     * Takes two readings that follow each other.
+     *
+     * @param difference of the two, in their unit
+     * @param level of one of them, in the same unit
+     */
+    public void add(double difference, double level) {
         double size = Math.abs(difference);
         double finest = FINEST * Math.abs(level);
         if (size <= finest) {
@@ -37,7 +46,12 @@ final class StepSize {
         }
     }
 
-    double step() {
+    /**
+     * One unit of the last digit.
+     *
+     * @return in the unit of the readings; 0 where there is none
+     */
+    public double step() {
         if (Double.isNaN(before)) {
             return step;
         }

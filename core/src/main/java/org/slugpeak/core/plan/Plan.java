@@ -23,6 +23,9 @@ public record Plan(
         List<Stage> stages,
         List<String> notes) {
 
+    /** A first intermediate frequency lies at least so far below the signal (made up; keeps the image out of the aerial circuit). */
+    private static final double BELOW_SIGNAL = 3;
+
     public Plan {
         valves = List.copyOf(valves);
         intermediates = List.copyOf(intermediates);
@@ -49,6 +52,20 @@ public record Plan(
      */
     public List<Double> intermediatesHz() {
         return intermediates.stream().map(IntermediateFrequency::hz).toList();
+    }
+
+    /**
+     * The intermediate frequency that a signal is converted to, where a step does not name it: the highest one that the set can convert it
+     * to at once, else the lowest there is.
+     *
+     * @param signalHz the signal, Hz
+     * @return Hz
+     */
+    public double intermediateHz(double signalHz) {
+        return intermediatesHz().stream()
+                .filter(hz -> hz <= signalHz / BELOW_SIGNAL)
+                .max(Double::compare)
+                .orElseGet(() -> intermediatesHz().stream().min(Double::compare).orElseThrow());
     }
 
     /**

@@ -33,6 +33,9 @@ public record Setup(
         HighTension highTension,
         Particulars particulars) {
 
+    /** A signal so near the pointer, as a part of its frequency, is the one that is tuned in. */
+    private static final double TUNED_IN = 0.02;
+
     /**
      * Of a plan that says nothing more.
      *
@@ -80,6 +83,16 @@ public record Setup(
                 || !meterPoint.isEmpty()
                 || particulars.point().isPresent()
                 || particulars.avc().isPresent();
+    }
+
+    /**
+     * Whether the set is tuned to what the generator gives.
+     *
+     * @return true where both name one frequency, or only the dial does; false where the dial has no frequency
+     */
+    public boolean isTunedIn() {
+        return dialHz.isPresent()
+                && Math.abs(dialHz.getAsDouble() / generatorHz.orElse(dialHz.getAsDouble()) - 1) < TUNED_IN;
     }
 
     /**

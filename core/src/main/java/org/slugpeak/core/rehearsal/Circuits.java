@@ -81,9 +81,14 @@ record Circuits(
 
     /** Where on the dial the oscillator is right for a scene's signal: nearer with every step, as the dial is nearly true. */
     double rightDialHz(PlannedScene scene) {
+        return rightDialHz(scene, scene.signalHz(), scene.dialHz());
+    }
+
+    /** The same for another signal on the scene's band, looked for from near a place of the dial. */
+    double rightDialHz(PlannedScene scene, double signalHz, double nearDialHz) {
         BandCircuits band = band(scene);
-        double wantedHz = scene.signalHz() + scene.side().sign() * scene.intermediateHz();
-        double dialHz = scene.dialHz();
+        double wantedHz = signalHz + scene.side().sign() * scene.intermediateHz();
+        double dialHz = nearDialHz;
         for (int i = 0; i < MOST_NEARER; i++) {
             double nearerHz = wantedHz - band.oscillatorHz(dialHz);
             dialHz += nearerHz;

@@ -16,6 +16,12 @@ import org.slugpeak.core.receiver.ValveStage;
  */
 final class Detection {
 
+    /** Peak volts at the detector for a volt at the converter's grid: 60 uV for a rise of one volt, about. */
+    static final double GAIN = 25e3;
+
+    /** No stage gives more than its supply lets it, until the gain control has come. */
+    private static final double MOST_PEAK_VOLTS = 100;
+
     private static final double LOAD_OHM = 470e3;
 
     /** Diode, load and rest are those of the demonstration set. */
@@ -39,7 +45,15 @@ final class Detection {
     /** What of noise the amplifier lets through to the voice coil. */
     private static final double AUDIO_HZ = 4000;
 
+    /** Four periods of the tone: over less there is no RMS of it. */
+    private static final double LEAST_SECONDS = 0.01;
+
     private Detection() {}
+
+    /** At the detector for a signal at the converter's grid, V RMS, and what gain control leaves, a ratio. */
+    static double peakVolts(double gridVolts, double gain) {
+        return Math.min(MOST_PEAK_VOLTS, gridVolts * Math.sqrt(2) * GAIN * gain);
+    }
 
     static double riseVolts(double peakVolts) {
         return DIODE.riseVolts(peakVolts);
@@ -56,13 +70,18 @@ final class Detection {
             case DETECTOR, AVC -> DIODE.carrierPeakVolts(volts);
             case LIMITER_GRID -> LIMITER.grid().carrierPeakVolts(volts);
             case VOICE_COIL -> {
-                double audioVolts = volts * Math.sqrt(2) / AUDIO.gain();
+                double audioVolts = audioPeakVoltsFor(volts);
                 yield scene.role() == Role.BEAT_OSCILLATOR
                         ? audioVolts
                         : DIODE.carrierPeakVolts(audioVolts / MODULATION);
             }
             case RATIO_DETECTOR, DISCRIMINATOR -> volts;
         };
+    }
+
+    /** The tone at the detector for a wanted reading at the voice coil, where its stage does not limit. */
+    static double audioPeakVoltsFor(double volts) {
+        return volts * Math.sqrt(2) / AUDIO.gain();
     }
 
     /**
@@ -88,14 +107,37 @@ final class Detection {
     }
 
     /**
-     * What an AC meter sees: the tone, with the noise added as power.
+     * What an AC meter sees: the tone, with hum and noise added as power.
+     *
+     * @param noiseVolts across the voice coil, RMS
+     */
+    static double voiceCoilVolts(double audioPeakVolts, double noiseVolts) {
+        return AUDIO.voiceCoilVolts(audioPeakVolts, noiseVolts);
+    }
+
+    /**
+     * What of the detector's noise comes to the voice coil.
      *
      * @param noiseVolts of the detector, RMS
      * @param bandwidthHz of the noise before it
      */
-    static double voiceCoilVolts(double audioPeakVolts, double noiseVolts, double bandwidthHz) {
+    static double voiceCoilNoiseVolts(double noiseVolts, double bandwidthHz) {
         double share = Math.min(1, AUDIO_HZ / (bandwidthHz / 2));
-        return AUDIO.voiceCoilVolts(audioPeakVolts, noiseVolts * Math.sqrt(share) * AUDIO.gain());
+        return noiseVolts * Math.sqrt(share) * AUDIO.gain();
+    }
+
+    /**
+     * How much of what an AC meter sees scatters, where it takes its mean over so many seconds: noise in a band B has {@code 2 B t}
+     * independent values, so its power scatters by {@code n^4/(B t)}, and its product with a tone by {@code 2 V^2 n^2/(B t)} (Rice,
+     * Mathematical Analysis of Random Noise, 1944/45, from memory).
+     *
+     * @return V RMS, one standard deviation
+     */
+    static double scatterVolts(double allVolts, double noiseVolts, double seconds) {
+        double square = noiseVolts * noiseVolts;
+        double toneSquare = Math.max(0, allVolts * allVolts - square);
+        double values = AUDIO_HZ * Math.max(LEAST_SECONDS, seconds);
+        return allVolts == 0 ? 0 : Math.sqrt(square * (square + 2 * toneSquare) / values) / (2 * allVolts);
     }
 
     static boolean clips(double audioPeakVolts) {

@@ -1,5 +1,6 @@
 package org.slugpeak.core.rehearsal;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -28,9 +29,6 @@ import org.slugpeak.core.word.Refused;
  */
 public final class PlannedSet implements SetOnBench {
 
-    /** Peak volts at the detector for a volt at the converter's grid: 60 uV for a rise of one volt, about. */
-    private static final double GAIN = 25e3;
-
     /** Equivalent noise resistance of a pentagrid converter, from memory; that of the demonstration set. */
     private static final double CONVERTER_NOISE_OHM = 200e3;
 
@@ -55,6 +53,7 @@ public final class PlannedSet implements SetOnBench {
     private final NoisyCarrier rises;
     private final NoisyCarrier grids;
     private final NoisyCarrier peaks;
+    private final VoiceCoil coil;
     private final boolean limits;
     private final Truth truth;
     private final Reception reception;
@@ -71,6 +70,7 @@ public final class PlannedSet implements SetOnBench {
     private double slowVolts;
     private double peakVolts;
     private double pointVolts;
+    private double seconds;
 
     private PlannedSet(
             List<PlannedScene> scenes, Circuits circuits, Map<IfStrip, NoiseBand> noises, SplittableRandom random) {
@@ -80,6 +80,7 @@ public final class PlannedSet implements SetOnBench {
         this.rises = new NoisyCarrier(Detection::riseVolts, random.split());
         this.peaks = new NoisyCarrier(DoubleUnaryOperator.identity(), random.split());
         this.grids = new NoisyCarrier(Detection::gridVolts, random.split());
+        this.coil = new VoiceCoil(random.split());
         this.limits = scenes.stream().anyMatch(each -> each.point() == MeterPoint.LIMITER_GRID);
         this.truth = new Truth(circuits);
         this.reception = new Reception(circuits);
@@ -124,8 +125,19 @@ public final class PlannedSet implements SetOnBench {
     private static NoiseBand noise(IfStrip strip) {
         double ohm = strip.centreHz() < MIXER_HZ ? CONVERTER_NOISE_OHM : MIXER_NOISE_OHM;
         NoiseBand band = new NoiseBand(ohm, strip.centreHz(), strip.centreHz() / strip.widthHz());
-        band.follow(hz -> GAIN * strip.response(hz), 1);
+        band.follow(hz -> Detection.GAIN * strip.response(hz), 1);
         return band;
+    }
+
+    /**
+     * Puts every adjuster where it belongs, as after the work.
+     *
+     * @return this
+     */
+    public PlannedSet inOrder() {
+        circuits.knobs().values().forEach(knob -> knob.turnTo(0));
+        reception.forget();
+        return this;
     }
 
     /**
@@ -234,6 +246,54 @@ public final class PlannedSet implements SetOnBench {
     }
 
     /**
+     * Connects generator and meter as for measuring the whole set, with the band on that has a place of the dial.
+     *
+     * @param newDialHz the place, Hz
+     */
+    public void connect(double newDialHz) {
+        scene = scenes.stream()
+                .filter(each -> each.role() == Role.OSCILLATOR || each.role() == Role.SIGNAL)
+                .min(Comparator.comparingDouble(each -> Math.abs(Math.log(each.dialHz() / newDialHz))))
+                .orElse(scene);
+        clamped = false;
+        reception.forget();
+        dialHz = newDialHz;
+    }
+
+    /** Tunes the set to the generator for the greatest response. */
+    public void tuneIn() {
+        dialHz = truth.tunedDialHz(scene, generator.frequencyHz());
+    }
+
+    /** Tunes the generator for the greatest response near where it stands. */
+    public void tuneGenerator() {
+        generator = generator.withFrequency(truth.topHz(scene, generator.frequencyHz(), dialHz));
+    }
+
+    /** Turns the volume full on. */
+    public void turnVolumeUp() {
+        coil.turnUp();
+    }
+
+    /**
+     * Turns the volume until so much is heard.
+     *
+     * @param volts across the voice coil, V RMS
+     */
+    public void turnVolumeTo(double volts) {
+        coil.turnTo(volts, Detection.audioPeakVolts(peakVolts));
+    }
+
+    /**
+     * What it gives when all has settled, worked out apart from any reading.
+     *
+     * @return for the band and the dial where it stands
+     */
+    public SettledOutput settledOutput() {
+        return new SettledOutput(circuits, scene, band(), control, coil.volume());
+    }
+
+    /**
      * Puts a resistor across a winding, or takes it off.
      *
      * @param damping which; where no adjuster has the winding's name, its windings stay as they are
@@ -278,7 +338,7 @@ public final class PlannedSet implements SetOnBench {
      * @param volts rise over rest at the present terminal; positive
      */
     public void setLevel(double volts) {
-        double wanted = Detection.peakVoltsFor(scene, volts) / GAIN / Math.sqrt(2);
+        double wanted = Detection.peakVoltsFor(scene, volts) / Detection.GAIN / Math.sqrt(2);
         double most = switch (scene.role()) {
             case OSCILLATOR, SIGNAL -> (scene.step().rock() ? 1 : LOUD) * wanted / Circuits.AERIAL_GAIN;
             case IF_WINDING, DISCRIMINATOR, TRAP, CRYSTAL, CRYSTAL_LOAD, SECOND_OSCILLATOR, BEAT_OSCILLATOR ->
@@ -293,7 +353,7 @@ public final class PlannedSet implements SetOnBench {
      * @param volts rise over rest at the present terminal; positive
      */
     public void makeHeard(double volts) {
-        feed(Detection.peakVoltsFor(scene, volts) / GAIN / Math.sqrt(2), MOST_VOLTS);
+        feed(Detection.peakVoltsFor(scene, volts) / Detection.GAIN / Math.sqrt(2), MOST_VOLTS);
     }
 
     private void feed(double wantedVolts, double mostVolts) {
@@ -303,7 +363,7 @@ public final class PlannedSet implements SetOnBench {
 
     @Override
     public void step(long tNanos) {
-        double seconds = stepped ? Math.max(0, tNanos - lastNanos) / 1e9 : 0;
+        seconds = stepped ? Math.max(0, tNanos - lastNanos) / 1e9 : 0;
         stepped = true;
         lastNanos = tNanos;
         if (scene.role() == Role.CRYSTAL) {
@@ -311,7 +371,7 @@ public final class PlannedSet implements SetOnBench {
         }
         reception.follow(scene, generator.frequencyHz(), dialHz);
         double gain = isFm() || clamped ? 1 : control.gain(controlVolts);
-        double carrier = generator.volts() * reception.gain() * Math.sqrt(2) * GAIN * gain;
+        double carrier = Detection.peakVolts(generator.volts() * reception.gain(), gain);
         NoiseBand band = band();
         NoisyCarrier shown = scene.point() == MeterPoint.LIMITER_GRID ? grids : rises;
         double rise = shown.volts(carrier, band.outputVolts() * gain, band.bandwidthHz(), seconds);
@@ -341,18 +401,19 @@ public final class PlannedSet implements SetOnBench {
 
     @Override
     public double voiceCoilVolts() {
-        return on ? Detection.voiceCoilVolts(audioPeakVolts(), rises.noiseVolts(), band().bandwidthHz()) : 0;
+        return on ? coil.volts(audioPeakVolts(), rises.noiseVolts(), band().bandwidthHz(), seconds) : 0;
     }
 
     @Override
     public boolean clips() {
-        return Detection.clips(audioPeakVolts());
+        return coil.clips(audioPeakVolts());
     }
 
     private double audioPeakVolts() {
-        return scene.role() == Role.BEAT_OSCILLATOR
-                ? Detection.notePeakVolts(peakVolts, circuits.beatHz(scene, generator.frequencyHz()))
-                : Detection.audioPeakVolts(peakVolts);
+        if (scene.role() == Role.BEAT_OSCILLATOR) {
+            return Detection.notePeakVolts(peakVolts, circuits.beatHz(scene, generator.frequencyHz()));
+        }
+        return generator.modulated() ? Detection.audioPeakVolts(peakVolts) : 0;
     }
 
     @Override

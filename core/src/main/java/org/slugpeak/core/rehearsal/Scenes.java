@@ -20,26 +20,22 @@ final class Scenes {
     /** A generator so near an intermediate frequency is meant for it; staggered circuits lie within 2 percent (made up). */
     private static final double NEAR = 0.05;
 
-    /** A signal so near the pointer is the one that is tuned in. */
-    private static final double TUNED_IN = 0.02;
-
-    /** A first intermediate frequency lies at least so far below the signal (made up; keeps the image out of the aerial circuit). */
-    private static final double BELOW_SIGNAL = 3;
-
     private static final Pattern AERIAL = Pattern.compile("aerial|antenna|loop|\\brod\\b|frame");
     private static final Pattern OSCILLATOR = Pattern.compile("oscillator|\\bosc\\b");
     private static final Pattern CRYSTAL = Pattern.compile("crystal|\\bxtal");
     private static final Pattern NO_TONE = Pattern.compile("none|off|cw|unmodulated");
 
+    private final Plan plan;
     private final List<Double> intermediatesHz;
     private final List<PlannedScene> scenes = new ArrayList<>();
 
-    private Scenes(List<Double> intermediatesHz) {
-        this.intermediatesHz = intermediatesHz;
+    private Scenes(Plan plan) {
+        this.plan = plan;
+        this.intermediatesHz = plan.intermediatesHz();
     }
 
     static List<PlannedScene> of(Plan plan) throws Refused {
-        Scenes scenes = new Scenes(plan.intermediatesHz());
+        Scenes scenes = new Scenes(plan);
         for (Stage stage : plan.stages()) {
             for (PlanStep step : stage.steps()) {
                 scenes.add(stage, step);
@@ -64,10 +60,8 @@ final class Scenes {
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());
         double nearestHz = named.orElseGet(() -> nearest(signalHz));
-        boolean tunedIn =
-                setup.dialHz().isPresent() && Math.abs(setup.dialHz().getAsDouble() / signalHz - 1) < TUNED_IN;
         boolean intermediate =
-                Math.abs(signalHz / nearestHz - 1) < NEAR && !step.goal().isOnMark() && !tunedIn;
+                Math.abs(signalHz / nearestHz - 1) < NEAR && !step.goal().isOnMark() && !setup.isTunedIn();
         Role role = role(step, intermediate, nearestHz);
         PlannedScene scene = new PlannedScene(
                 stage,
@@ -76,7 +70,7 @@ final class Scenes {
                 Terminals.of(step),
                 signalHz,
                 setup.dialHz().orElse(signalHz),
-                intermediate ? nearestHz : named.orElseGet(() -> below(signalHz)),
+                intermediate ? nearestHz : named.orElseGet(() -> plan.intermediateHz(signalHz)),
                 role == Role.TRAP
                         || !intermediate
                         || AERIAL.matcher(lower(setup.injection())).find(),
@@ -89,14 +83,6 @@ final class Scenes {
         return intermediatesHz.stream()
                 .min((a, b) -> Double.compare(Math.abs(Math.log(a / hz)), Math.abs(Math.log(b / hz))))
                 .orElseThrow();
-    }
-
-    /** The highest one that the set can convert a signal to at once; else the lowest there is. */
-    private double below(double signalHz) {
-        return intermediatesHz.stream()
-                .filter(hz -> hz <= signalHz / BELOW_SIGNAL)
-                .max(Double::compare)
-                .orElseGet(() -> intermediatesHz.stream().min(Double::compare).orElseThrow());
     }
 
     private Role role(PlanStep step, boolean intermediate, double nearestHz) {

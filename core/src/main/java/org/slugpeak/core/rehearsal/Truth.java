@@ -7,6 +7,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.MeterPoint;
 
@@ -45,7 +46,7 @@ public final class Truth {
             return (dip ? -1 : 1) * level(scene);
         };
         double now = level.applyAsDouble(stands);
-        double best = Math.max(now, greatest(level, -knob.reachTurns(), knob.reachTurns(), GRID));
+        double best = Math.max(now, greatest(level, -knob.reachTurns(), knob.reachTurns(), GRID).getValue());
         knob.turnTo(stands);
         return Math.abs(Decibels.of(best / now));
     }
@@ -73,10 +74,30 @@ public final class Truth {
     private double sweepTop(PlannedScene scene) {
         double rightHz = circuits.rightDialHz(scene);
         double reachHz = ROCKED_PASSBANDS * circuits.strip(scene).widthHz();
-        return greatest(hz -> at(scene, hz), rightHz - reachHz, rightHz + reachHz, ROCKED_STEPS);
+        return greatest(hz -> at(scene, hz), rightHz - reachHz, rightHz + reachHz, ROCKED_STEPS)
+                .getValue();
     }
 
-    private static double greatest(DoubleUnaryOperator level, double low, double high, int steps) {
+    /** Where the dial stands when a scene's band is tuned to a signal for the greatest response. */
+    double tunedDialHz(PlannedScene scene, double signalHz) {
+        double rightHz = circuits.rightDialHz(scene, signalHz, signalHz);
+        double reachHz = ROCKED_PASSBANDS * circuits.strip(scene).widthHz();
+        return greatest(
+                        dialHz -> circuits.response(scene, signalHz, dialHz),
+                        rightHz - reachHz,
+                        rightHz + reachHz,
+                        GRID)
+                .getPoint();
+    }
+
+    /** Where the generator gives the greatest response near a frequency, with the dial where it is. */
+    double topHz(PlannedScene scene, double nearHz, double dialHz) {
+        double reachHz = ROCKED_PASSBANDS * circuits.strip(scene).widthHz();
+        return greatest(hz -> circuits.response(scene, hz, dialHz), nearHz - reachHz, nearHz + reachHz, GRID)
+                .getPoint();
+    }
+
+    private static UnivariatePointValuePair greatest(DoubleUnaryOperator level, double low, double high, int steps) {
         double step = (high - low) / steps;
         double at = low;
         double most = Double.NEGATIVE_INFINITY;
@@ -92,8 +113,7 @@ public final class Truth {
                         new MaxEval(MOST_CALLS),
                         GoalType.MAXIMIZE,
                         new UnivariateObjectiveFunction(level::applyAsDouble),
-                        new SearchInterval(Math.max(low, at - step), Math.min(high, at + step)))
-                .getValue();
+                        new SearchInterval(Math.max(low, at - step), Math.min(high, at + step)));
     }
 
     /**
@@ -128,9 +148,11 @@ public final class Truth {
         FmDetector detector = strip.detector().orElseThrow();
         double reachHz = 2 * strip.widthHz();
         double above = greatest(
-                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz(), scene.signalHz() + reachHz, GRID);
+                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz(), scene.signalHz() + reachHz, GRID)
+                .getValue();
         double below = greatest(
-                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz() - reachHz, scene.signalHz(), GRID);
+                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz() - reachHz, scene.signalHz(), GRID)
+                .getValue();
         return 2 * (above - below) / (above + below);
     }
 

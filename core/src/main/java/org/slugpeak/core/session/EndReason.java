@@ -40,6 +40,8 @@ public sealed interface EndReason {
         PLAN_THROUGH("plan through"),
         /** Every point of the curve is taken. */
         CURVE_COMPLETE("curve complete"),
+        /** Every figure of the sheet was seen to. */
+        SHEET_COMPLETE("sheet complete"),
         /** The generator that is stepped does not obey. */
         GENERATOR_ASTRAY("the generator does not follow"),
         /** The recording was never closed. */

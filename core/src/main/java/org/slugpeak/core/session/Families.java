@@ -86,6 +86,16 @@ public interface Families<R> {
     }
 
     /**
+     * For what comes of a receiver's sheet, figure by figure.
+     *
+     * @param it the record
+     * @return what the caller of {@link SessionRecord#matchFamily} gets
+     */
+    default R sheetWork(SheetWork it) {
+        return other(it);
+    }
+
+    /**
      * For what happens between the instrument and the tool.
      *
      * @param it the record

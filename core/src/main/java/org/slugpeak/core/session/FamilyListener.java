@@ -57,6 +57,13 @@ public interface FamilyListener {
     default void curveWork(CurveWork it) {}
 
     /**
+     * For what comes of a receiver's sheet, figure by figure.
+     *
+     * @param it the record
+     */
+    default void sheetWork(SheetWork it) {}
+
+    /**
      * For what happens between the instrument and the tool.
      *
      * @param it the record

@@ -1,5 +1,6 @@
 package org.slugpeak.core.session;
 
+import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.Damping;
@@ -21,6 +22,7 @@ public sealed interface Request extends SessionRecord
                 Request.Turn,
                 Request.HandsOff,
                 Request.SetGenerator,
+                Request.SetInput,
                 Request.GeneratorStands,
                 Request.GeneratorFails {
 
@@ -137,6 +139,14 @@ public sealed interface Request extends SessionRecord
          * @return what the caller of {@link Request#match(Matcher)} gets
          */
         R setGenerator(SetGenerator it);
+
+        /**
+         * For a SetInput.
+         *
+         * @param it the record
+         * @return what the caller of {@link Request#match(Matcher)} gets
+         */
+        R setInput(SetInput it);
 
         /**
          * For a GeneratorStands.
@@ -377,6 +387,26 @@ public sealed interface Request extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.setGenerator(this);
+        }
+    }
+
+    /**
+     * The generator is to stand so for a reading of a sheet.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param setting how it is to stand, and what else is to be done
+     * @param unasked whether it obeys, and nothing is asked of a person
+     */
+    record SetInput(long tNanos, InputSetting setting, boolean unasked) implements Request {
+
+        @Override
+        public Manner manner() {
+            return unasked ? Manner.NOTES : Manner.ASKS;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.setInput(this);
         }
     }
 

@@ -9,7 +9,7 @@ package org.slugpeak.core.session;
  * kind (the family's own matcher), so that a new kind does not compile before each such place has been visited.
  */
 public sealed interface SessionRecord
-        permits Frame, Finding, Caution, Request, Work, Guard, CurveWork, Link, Said, Sound, Logged {
+        permits Frame, Finding, Caution, Request, Work, Guard, CurveWork, SheetWork, Link, Said, Sound, Logged {
 
     /**
      * When it happened.

@@ -1,0 +1,38 @@
+package org.slugpeak.bridge.sim;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.slugpeak.bridge.plan.PlanFiles;
+import org.slugpeak.core.figure.Figure;
+import org.slugpeak.core.figure.FigureKind;
+import org.slugpeak.core.plan.Plan;
+import org.slugpeak.core.rehearsal.PlannedSet;
+
+/** A few of the sheets that {@link SheetTable} fills by the hundred: the set knows the truth, and the sheet does not. */
+class SheetFiguresTest {
+
+    @Test
+    void everyFigureIsAsTrueAndAsUncertainAsTheSheetSays() throws Exception {
+        Plan plan = PlanFiles.load("tarnfield-54a", OptionalDouble.empty());
+        List<SheetRun.Held> all = new ArrayList<>();
+        for (long seed = 1; seed <= 2; seed++) {
+            PlannedSet set = PlannedSet.of(plan, seed);
+            SheetRun run = SheetRun.of(plan, seed == 1 ? set : set.inOrder(), seed);
+            assertTrue(run.isOver());
+            assertTrue(run.figures().stream().allMatch(Figure::hasValue), () -> run.figures().toString());
+            all.addAll(run.held());
+        }
+        Set<FigureKind> kinds = all.stream().map(it -> it.figure().kind()).collect(Collectors.toSet());
+        assertEquals(EnumSet.allOf(FigureKind.class), kinds);
+        all.forEach(it -> assertTrue(SheetTable.isMet(it), it::toString));
+        all.forEach(it -> assertTrue(Math.abs(it.pull()) < 5, it::toString));
+    }
+}

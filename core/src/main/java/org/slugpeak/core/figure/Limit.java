@@ -1,0 +1,21 @@
+package org.slugpeak.core.figure;
+
+import java.util.Locale;
+import org.slugpeak.core.word.Coded;
+
+/** What most of a figure's uncertainty comes from. Immutable; any thread may use it. */
+public enum Limit implements Coded {
+    /** The meter's last digit. */
+    LAST_DIGIT,
+    /** Noise of the reading. */
+    NOISE,
+    /** The line between the settings that were measured. */
+    INTERPOLATION,
+    /** The generator's attenuator. */
+    ATTENUATOR;
+
+    @Override
+    public String code() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

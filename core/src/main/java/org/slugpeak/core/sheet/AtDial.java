@@ -1,0 +1,91 @@
+package org.slugpeak.core.sheet;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+import org.slugpeak.core.decibel.Decibels;
+import org.slugpeak.core.figure.Conditions;
+import org.slugpeak.core.figure.Figure;
+import org.slugpeak.core.figure.FigureKind;
+import org.slugpeak.core.figure.Handwork;
+import org.slugpeak.core.figure.InputSetting;
+import org.slugpeak.core.figure.OutputReading;
+import org.slugpeak.core.figure.Uncertainty;
+
+/** What the measurements at one place of the dial share. One thread at a time. */
+final class AtDial {
+
+    /** As a hand can set an attenuator. */
+    private static final MathContext TWO_DIGITS = new MathContext(2);
+
+    private final Station station;
+    private final Conditions conditions;
+    private final InputReach reach;
+    private Optional<FoundInput> sensitivity = Optional.empty();
+
+    AtDial(Station station, Conditions conditions, InputReach reach) {
+        this.station = station;
+        this.conditions = conditions;
+        this.reach = reach;
+    }
+
+    Station station() {
+        return station;
+    }
+
+    boolean readsPower() {
+        return conditions.isPower();
+    }
+
+    boolean obeys() {
+        return reach.obeys();
+    }
+
+    double highDb() {
+        return Decibels.of(reach.mostEmfVolts());
+    }
+
+    double targetDb() {
+        return Decibels.of(conditions.referenceVolts());
+    }
+
+    /** The input for the reference output; empty before it was found, or where it was not. */
+    Optional<FoundInput> sensitivity() {
+        return sensitivity;
+    }
+
+    void isAsSensitiveAs(FoundInput found) {
+        sensitivity = found.isMeasured() ? Optional.of(found) : Optional.empty();
+    }
+
+    InputSearch search(double targetDb, double startDb) {
+        return new InputSearch(targetDb, startDb, Decibels.of(reach.leastEmfVolts()), highDb());
+    }
+
+    InputSetting setting(double hz, double inputDb, boolean modulated, Handwork handwork) {
+        double rounded = new BigDecimal(Decibels.ratio(inputDb), TWO_DIGITS).doubleValue();
+        return new InputSetting(
+                hz, rounded, modulated, station.dialHz(), handwork, conditions.referenceVolts());
+    }
+
+    InputSetting atDial(double inputDb, boolean modulated) {
+        return setting(station.dialHz(), inputDb, modulated, Handwork.NONE);
+    }
+
+    static TransferPoint point(InputSetting set, OutputReading reading) {
+        return new TransferPoint(Decibels.of(set.emfVolts()), reading.levelDb(), reading.uncertainty());
+    }
+
+    /** With what the attenuator adds. */
+    Uncertainty set(Uncertainty of) {
+        return of.setWithin(conditions.knownAttenuatorDb());
+    }
+
+    Figure figure(FigureKind kind, double value, Uncertainty uncertainty, Figure.Outcome outcome) {
+        return new Figure(kind, station.dialHz(), value, uncertainty.sigmaDb(), uncertainty.limit(), outcome);
+    }
+
+    Figure missing(FigureKind kind) {
+        return Figure.missing(kind, station.dialHz());
+    }
+}
