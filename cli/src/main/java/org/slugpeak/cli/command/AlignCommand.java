@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.plan.PlanFiles;
+import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
+import org.slugpeak.cli.align.GeneratorDial;
 import org.slugpeak.cli.align.PlanGuide;
 import org.slugpeak.cli.align.PlanSheet;
 import org.slugpeak.cli.display.KeyAction;
@@ -97,6 +99,9 @@ public final class AlignCommand implements Callable<Integer> {
     @Option(names = "--law")
     private boolean law;
 
+    @Option(names = "--generator-dial", paramLabel = "FILE")
+    private Optional<Path> generatorDial = Optional.empty();
+
     @Mixin
     private SafetyOptions safety = new SafetyOptions();
 
@@ -115,7 +120,7 @@ public final class AlignCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BridgeException {
         OptionalDouble given = intermediateHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        Plan plan = limited(chosen(PlanFiles.load(planName, given)));
+        Plan plan = marked(limited(chosen(PlanFiles.load(planName, given))));
         if (show) {
             PlanSheet.rows(plan, beginning(plan)).forEach(spec.commandLine().getOut()::println);
             return 0;
@@ -206,6 +211,16 @@ public final class AlignCommand implements Callable<Integer> {
             progress.withLaw();
         }
         return progress;
+    }
+
+    private Plan marked(Plan plan) throws BadInput {
+        if (generatorDial.isPresent() && generatorOptions.isGiven()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--generator-dial is for a dial that a hand sets: leave it out with --generator");
+        }
+        return generatorDial.isPresent()
+                ? GeneratorDial.mark(plan, generatorDial.get(), spec.commandLine().getErr())
+                : plan;
     }
 
     private Plan chosen(Plan plan) {

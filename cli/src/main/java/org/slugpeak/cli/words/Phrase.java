@@ -102,6 +102,7 @@ public enum Phrase implements Saying {
     FIRST_LEADS,
     GENERATOR,
     GENERATOR_MEASURED,
+    GENERATOR_MARK,
     MODULATION,
     BAND,
     DIAL,

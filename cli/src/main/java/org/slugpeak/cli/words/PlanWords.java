@@ -44,6 +44,9 @@ final class PlanWords {
         List<String> parts = new ArrayList<>();
         Phrase generator = setup.particulars().generatorMeasured() ? Phrase.GENERATOR_MEASURED : Phrase.GENERATOR;
         setup.generatorHz().ifPresent(hz -> parts.add(generator.of(Frequencies.plain(hz))));
+        setup.particulars()
+                .generatorMark()
+                .ifPresent(mark -> parts.add(Phrase.GENERATOR_MARK.of(mark.hz() / 1e3, mark.combinedHz() / 1e3)));
         add(parts, Phrase.MODULATION, setup.modulation());
         setup.particulars().band().ifPresent(band -> parts.add(Phrase.BAND.of(band.name())));
         setup.dialHz().ifPresent(hz -> parts.add(Phrase.DIAL.of(Frequencies.plain(hz))));

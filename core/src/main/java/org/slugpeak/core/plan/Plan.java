@@ -1,6 +1,7 @@
 package org.slugpeak.core.plan;
 
 import java.util.List;
+import org.slugpeak.core.scale.DialScale;
 
 /**
  * The alignment of one set, from the intermediate frequency to the aerial. The maker's own procedure outranks any plan.
@@ -66,6 +67,16 @@ public record Plan(
                 .filter(hz -> hz <= signalHz / BELOW_SIGNAL)
                 .max(Double::compare)
                 .orElseGet(() -> intermediatesHz().stream().min(Double::compare).orElseThrow());
+    }
+
+    /**
+     * The same with what the dial of a generator has to be set to at each step for its frequency.
+     *
+     * @param scale how that dial errs
+     * @return a copy; steps that lie outside of the known points stay as they are
+     */
+    public Plan marked(DialScale scale) {
+        return withStages(stages.stream().map(stage -> stage.marked(scale)).toList());
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.core.receiver.OscillatorSide;
 import org.slugpeak.core.receiver.Superhet;
+import org.slugpeak.core.scale.DialScale;
 
 /**
  * One adjuster, and how it is set. Immutable; any thread may use it.
@@ -88,6 +89,16 @@ public record PlanStep(
         Superhet set = new Superhet(intermediate.get().hz(), oscillator().get());
         double dialHz = set.imageDialHz(setup.generatorHz().getAsDouble());
         return dialHz > 0 ? OptionalDouble.of(dialHz) : OptionalDouble.empty();
+    }
+
+    /**
+     * The same with what the generator's dial has to be set to.
+     *
+     * @param scale how that dial errs
+     * @return a copy
+     */
+    PlanStep marked(DialScale scale) {
+        return new PlanStep(adjuster, goal, setup.marked(scale), rock, damping, acceptance, provesImage, notes);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.slugpeak.core.generator.GeneratorReach;
 import org.slugpeak.core.generator.Modulation;
 import org.slugpeak.core.level.MeterPoint;
+import org.slugpeak.core.scale.DialScale;
 
 /**
  * How generator, set and meter stand for a step. Texts are the plan's own words and empty where it says nothing. Immutable;
@@ -172,6 +173,24 @@ public record Setup(
      * @return a copy
      */
     Setup withAvc(AvcLine line) {
+        return with(particulars.withAvc(line));
+    }
+
+    /**
+     * The same with what the generator's dial has to be set to for its frequency.
+     *
+     * @param scale how that dial errs
+     * @return a copy; this where no frequency is fed, only a measurement tells it, or it lies outside of the known points
+     */
+    Setup marked(DialScale scale) {
+        return particulars.generatorMeasured() || generatorHz.isEmpty()
+                ? this
+                : scale.dialFor(generatorHz.getAsDouble())
+                        .map(mark -> with(particulars.withMark(mark)))
+                        .orElse(this);
+    }
+
+    private Setup with(Particulars others) {
         return new Setup(
                 generatorHz,
                 modulation,
@@ -182,6 +201,6 @@ public record Setup(
                 meterPoint,
                 level,
                 highTension,
-                particulars.withAvc(line));
+                others);
     }
 }

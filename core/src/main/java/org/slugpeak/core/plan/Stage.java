@@ -1,6 +1,7 @@
 package org.slugpeak.core.plan;
 
 import java.util.List;
+import org.slugpeak.core.scale.DialScale;
 
 /**
  * Steps that are repeated together; refused with an {@link IllegalArgumentException} without steps. Immutable; any thread may
@@ -48,6 +49,11 @@ public record Stage(String name, List<PlanStep> steps, RepeatRule repeat, Respon
      */
     public Stage repeatedUntil(double limitDb) {
         return new Stage(name, steps, new RepeatRule(limitDb, repeat.mostRounds()), response);
+    }
+
+    /** The same with what the generator's dial has to be set to. */
+    Stage marked(DialScale scale) {
+        return new Stage(name, steps.stream().map(step -> step.marked(scale)).toList(), repeat, response);
     }
 
     /** The same where every step says what stands on the gain control line: free where it said nothing. */
