@@ -159,8 +159,8 @@ public final class AlignCommand implements Callable<Integer> {
                         AnalysisSettings.following(PeakSettings.defaults()),
                         guide),
                 spec.commandLine().getErr());
-        String outcome = AskPhrase.OUTCOME.of(guide.outcome(outputOptions.logFile()));
-        spec.commandLine().getErr().println(outcome);
+        String outcome = guide.outcome(outputOptions.logFile());
+        spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(outcome));
         outputOptions.voice().say(outcome);
         outputOptions.voice().finish();
         if (!progress.isOver()) {

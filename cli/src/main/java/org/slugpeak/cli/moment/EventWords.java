@@ -208,7 +208,7 @@ final class EventWords
                         EventPhrase.POINT_READS,
                         Frequencies.kHz(point.hz()),
                         Figures.of(point.level(), point.level(), unit))
-                : told(it).filter(said -> !said.isEmpty());
+                : told(it);
     }
 
     @Override

@@ -50,7 +50,7 @@ public final class MomentKeeper implements RecordSink {
 
     @Override
     public void take(SessionRecord record) {
-        said = record.matchFamily(words);
+        said = record.matchFamily(words).filter(it -> !it.isEmpty());
         Moment after = record.matchFamily(changes).change(moment, said.orElse(""));
         moment = calling.of(record, moment, after)
                 .map(call -> after.withCall(record.tNanos(), call))

@@ -67,7 +67,7 @@ public final class SafetyQuestions {
 
     /** The lines for the record; refused where danger remains and the user gives no reason to go on. */
     List<String> ask() throws BadConfiguration {
-        out.println(AskPhrase.FOUR_QUESTIONS.of());
+        Wrapped.text(AskPhrase.FOUR_QUESTIONS.of(), COLUMNS).forEach(out::println);
         SafetyAnswers answers = new SafetyAnswers(
                 ask(AskPhrase.FOUR_QUESTIONS.of() + " ", AskPhrase.CHASSIS, CHASSIS),
                 ask("", AskPhrase.ISOLATED, YES_NO),
@@ -79,7 +79,7 @@ public final class SafetyQuestions {
         List<String> dangers = SafetyWords.dangers(answers).stream()
                 .map(danger -> AskPhrase.DANGER.of(danger))
                 .toList();
-        dangers.forEach(out::println);
+        dangers.forEach(danger -> Wrapped.text(danger, COLUMNS).forEach(out::println));
         String reason = line(String.join("; ", dangers) + "; ", AskPhrase.GO_ON);
         if (reason.isEmpty()) {
             throw new BadConfiguration("not begun: " + String.join("; ", SafetyWords.dangers(answers)));
@@ -88,12 +88,22 @@ public final class SafetyQuestions {
     }
 
     private <T> T ask(String heardFirst, AskPhrase question, Map<String, T> choices) throws BadConfiguration {
-        for (String said = line(heardFirst, question); ; said = line("", question)) {
+        String first = heardFirst;
+        while (true) {
+            String said = line(first, question);
             Optional<T> choice = Optional.ofNullable(choices.get(said.toLowerCase(Locale.ROOT)));
             if (choice.isPresent()) {
                 return choice.get();
             }
+            first = said.isEmpty() ? "" : none(said);
         }
+    }
+
+    /** What was typed is no answer: seen at once, and heard before the question that comes again. */
+    private String none(String said) {
+        String none = AskPhrase.NO_SUCH_ANSWER.of(said);
+        out.println(none);
+        return none + ". ";
     }
 
     /**

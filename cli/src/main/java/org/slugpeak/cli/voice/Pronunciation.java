@@ -10,19 +10,22 @@ import org.slugpeak.cli.words.VoicePhrase;
 /** Turns what is written into what a voice can say: units in full, and decibels as people count them. All methods are pure. */
 final class Pronunciation {
 
-    private static final Map<String, VoicePhrase> UNITS = Map.of(
-            "dB", VoicePhrase.UNIT_DB,
-            "kHz", VoicePhrase.UNIT_KHZ,
-            "Hz", VoicePhrase.UNIT_HZ,
-            "MHz", VoicePhrase.UNIT_MHZ,
-            "V", VoicePhrase.UNIT_V,
-            "mV", VoicePhrase.UNIT_MV,
-            "kohm", VoicePhrase.UNIT_KOHM,
-            "Mohm", VoicePhrase.UNIT_MOHM,
-            "s", VoicePhrase.UNIT_S);
+    private static final Map<String, VoicePhrase> UNITS = Map.ofEntries(
+            Map.entry("dB", VoicePhrase.UNIT_DB),
+            Map.entry("kHz", VoicePhrase.UNIT_KHZ),
+            Map.entry("Hz", VoicePhrase.UNIT_HZ),
+            Map.entry("MHz", VoicePhrase.UNIT_MHZ),
+            Map.entry("V", VoicePhrase.UNIT_V),
+            Map.entry("mV", VoicePhrase.UNIT_MV),
+            Map.entry("uV", VoicePhrase.UNIT_UV),
+            Map.entry("uF", VoicePhrase.UNIT_UF),
+            Map.entry("pF", VoicePhrase.UNIT_PF),
+            Map.entry("kohm", VoicePhrase.UNIT_KOHM),
+            Map.entry("Mohm", VoicePhrase.UNIT_MOHM),
+            Map.entry("s", VoicePhrase.UNIT_S));
 
     /** A unit stands behind a number and a blank. */
-    private static final Pattern UNIT = Pattern.compile("(?<=\\d )(dB|kHz|Hz|MHz|V|mV|kohm|Mohm|s)\\b");
+    private static final Pattern UNIT = Pattern.compile("(?<=\\d )(dB|kHz|Hz|MHz|V|mV|uV|uF|pF|kohm|Mohm|s)\\b");
 
     /** At the end of what stands behind a point, with the point where there is nothing else; nobody says them. */
     private static final Pattern ZEROS =
@@ -37,6 +40,7 @@ final class Pronunciation {
         return ZEROS.matcher(said)
                 .replaceAll("$1")
                 .replace("+-", " " + VoicePhrase.PLUS_MINUS.of() + " ")
+                .replaceAll("([?!.,;:]) ?[(]", "$1 ")
                 .replaceAll(" ?[(]", ", ")
                 .replace(")", "")
                 .replace(';', '.')

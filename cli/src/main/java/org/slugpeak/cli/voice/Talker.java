@@ -10,6 +10,7 @@ import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Finding;
+import org.slugpeak.core.session.Manner;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionEnd;
@@ -58,11 +59,14 @@ final class Talker implements RecordSink {
         speakWhatWaits(moment);
     }
 
-    /** A point of a curve is told with what is to be set next, which comes in the same moment and would cut it off. */
+    /**
+     * What is asked is not cut off by a remark. A point of a curve is told with what is to be set next, which comes in the same moment and would cut it off.
+     */
     private void say(SessionRecord record, String said) {
+        boolean isRemark = record.manner() == Manner.NOTES && !(record instanceof CurveWork);
         if (record instanceof CurveWork.PointTaken) {
             point = said + ". ";
-        } else {
+        } else if (!isRemark || keeper.moment().toDo().isEmpty()) {
             waiting = Optional.of(point + said);
             point = "";
         }

@@ -2,6 +2,7 @@ package org.slugpeak.cli.words;
 
 /** What is asked of a person before and during the work. Immutable; any thread may use it. */
 public enum AskPhrase implements Saying {
+    NO_SUCH_ANSWER,
     FOUR_QUESTIONS,
     CHASSIS,
     ISOLATED,

@@ -47,6 +47,15 @@ class SafetyQuestionsTest {
     @Test
     void askAgainWhatWasNotUnderstood() throws BadConfiguration {
         assertEquals(4, answer("perhaps", "T", "y", "", "n", "y").size());
+        assertTrue(shown.toString().contains("'perhaps' is none of the answers"), shown::toString);
+    }
+
+    @Test
+    void noWordOfTheFirstIsBrokenAtTheEdgeOfAnOrdinaryWindow() {
+        assertThrows(BadConfiguration.class, () -> answer());
+        List<String> lines = shown.toString().lines().limit(2).toList();
+        assertEquals("questions:", lines.get(1), "what goes over the edge stands in the next row, whole");
+        assertTrue(lines.get(0).length() < 80, lines.get(0));
     }
 
     @Test

@@ -24,6 +24,7 @@ import org.slugpeak.core.session.Overload;
 import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
+import org.slugpeak.core.session.Said;
 
 class TalkerTest {
 
@@ -115,6 +116,14 @@ class TalkerTest {
     }
 
     @Test
+    void whatIsAskedIsNotCutOffByARemark() {
+        Talker talker = talker(true);
+        talker.take(new Request.Asked(seconds(1), CheckKind.LEVEL, 0));
+        talker.take(new Said.Note(seconds(1), "meter at detector"));
+        assertEquals(List.of("please: halve the generator"), spoken);
+    }
+
+    @Test
     void aPointOfACurveIsSpokenTogetherWithTheNextSetting() {
         Talker talker = talker(true);
         talker.take(new Request.SetGenerator(seconds(1), 440e3, 1, 3, true));
@@ -137,7 +146,7 @@ class TalkerTest {
         }
         talker.take(new CurveWork.CurveOver(seconds(5)));
         assertEquals(
-                List.of("440 kilohertz reads 0.487 volts. the curve is complete: put the generator back"), spoken);
+                List.of("440 kilohertz reads 0.487 volts. the curve is complete"), spoken);
     }
 
     @ParameterizedTest
@@ -162,7 +171,9 @@ class TalkerTest {
         "'the peak is 0.91 V (+-0.002)','the peak is 0.91 volts, plus or minus 0.002'",
         "'440.00 kHz reads 0.4870 V','440 kilohertz reads 0.487 volts'",
         "'10.05 V, then 100 V and 0.50 V.','10.05 volts, then 100 volts and 0.5 volts.'",
+        "'through 0.05 uF, 200 pF to 30 uV','through 0.05 microfarads, 200 picofarads to 30 microvolts'",
         "'at 192.168.1.20','at 192.168.1.20'",
+        "'is it live (AC/DC set)? (live, unknown)','is it live, AC/DC set? live, unknown'",
         "'5 Very small','5 Very small'"
     })
     void unitsAreSpokenInFull(String written, String said) {
