@@ -5,6 +5,7 @@ import java.util.SplittableRandom;
 import org.slugpeak.core.rehearsal.Knob;
 import org.slugpeak.core.rehearsal.PlannedScene;
 import org.slugpeak.core.rehearsal.PlannedSet;
+import org.slugpeak.core.session.HeardScale;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
@@ -18,7 +19,7 @@ final class RockingHands {
 
     private static final double PASSBANDS_PER_SECOND = 1;
 
-    /** The gang turns back where the reading has fallen to this part of the sweep's top. */
+    /** The gang turns back where the reading above rest has fallen to this part of the sweep's top. */
     private static final double FALLEN = 0.7;
 
     /** Farther than this the gang does not go, as a part of the dial's frequency. */
@@ -37,6 +38,7 @@ final class RockingHands {
 
     private final PlannedSet set;
     private final SplittableRandom random;
+    private final HeardScale heard = new HeardScale();
     private Optional<PlannedScene> scene = Optional.empty();
     private double gangHzPerSecond;
     private double turnsPerSecond;
@@ -72,11 +74,12 @@ final class RockingHands {
     }
 
     void hear(SessionRecord record) {
+        heard.take(record);
         if (scene.isEmpty()) {
             return;
         }
         if (record instanceof ReadingTaken taken) {
-            double level = Math.abs(taken.reading().value());
+            double level = Math.abs(heard.scale().aboveRest(taken.reading().value()));
             sweepTop = Math.max(sweepTop, level);
             if (level < FALLEN * sweepTop) {
                 turnGang(level);

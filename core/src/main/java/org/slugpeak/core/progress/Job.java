@@ -72,6 +72,11 @@ final class Job {
         return scale().aboveRest(present);
     }
 
+    /** What a straight detector without a rest would show of a magnitude that is read with the sign of the last reading. */
+    double straightMagnitude(double read) {
+        return Math.abs(scale().straight(Math.copySign(read, present)));
+    }
+
     Route route() {
         return route;
     }

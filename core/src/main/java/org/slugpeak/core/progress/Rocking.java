@@ -14,28 +14,22 @@ import org.slugpeak.core.session.Work;
 record Rocking(Job job, SweepMeter sweeps) implements InHand {
 
     static Rocking begin(Job job) {
-        return new Rocking(job, new SweepMeter());
+        return new Rocking(job, new SweepMeter(job::straightMagnitude));
     }
 
     @Override
     public PlanPhase reading(ReadingTaken it) {
         OptionalDouble sweep = sweeps.see(job.nowNanos(), it.reading().value());
-        return sweep.isPresent() ? swept(sweep.getAsDouble(), it.reading().value()) : this;
+        return sweep.isPresent() ? swept(sweep.getAsDouble()) : this;
     }
 
-    private PlanPhase swept(double greatest, double read) {
-        double belowDb = apartDb(sweeps.best(), greatest, read);
+    private PlanPhase swept(double greatest) {
+        double belowDb = Decibels.of(greatest / sweeps.best());
         job.say(at -> new Work.Swept(at, belowDb));
         if (!sweeps.isAtOptimum()) {
             return this;
         }
         job.say(at -> new Request.HandsOff(at, true));
-        return Ending.swept(job, apartDb(sweeps.first(), sweeps.best(), read));
-    }
-
-    /** From one magnitude as read to another, both of the sign of what is read now. */
-    private double apartDb(double from, double to, double read) {
-        double before = job.scale().straight(Math.copySign(from, read));
-        return Decibels.of(Math.abs(job.scale().straight(Math.copySign(to, read)) / before));
+        return Ending.swept(job, Decibels.of(sweeps.best() / sweeps.first()));
     }
 }

@@ -1,6 +1,7 @@
 package org.slugpeak.core.progress;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.slugpeak.core.decibel.Decibels;
 
 /**
@@ -28,6 +29,7 @@ final class SweepMeter {
     /** So many readings count as one: a single one of a quick meter is higher than the signal by its noise. */
     private static final long TOGETHER_NANOS = 60_000_000L;
 
+    private final DoubleUnaryOperator straight;
     private final SteadyWatch together = new SteadyWatch(TOGETHER_NANOS, 0);
     /** Whoever begins on the signal has stood there, and shows more than a sweep: the first one counts from a rise, too. */
     private boolean rising;
@@ -41,7 +43,12 @@ final class SweepMeter {
     private int backInARow;
     private int worseSides;
 
-    /** The greatest reading of the sweep that has just ended and the one before it, if one has. */
+    /** {@code straight}: what a straight detector without a rest would show of a magnitude that is read; sweeps are compared by that. */
+    SweepMeter(DoubleUnaryOperator straight) {
+        this.straight = straight;
+    }
+
+    /** The greatest level of the sweep that has just ended and the one before it, if one has. */
     OptionalDouble see(long tNanos, double value) {
         together.see(tNanos, value);
         double level = together.mean();
@@ -52,7 +59,7 @@ final class SweepMeter {
                 bottom = level;
                 double toAndFro = Math.max(topBefore, top);
                 topBefore = top;
-                return OptionalDouble.of(sweep(toAndFro));
+                return OptionalDouble.of(sweep(straight.applyAsDouble(toAndFro)));
             }
         } else {
             bottom = Math.min(bottom, level);
@@ -83,12 +90,12 @@ final class SweepMeter {
         return first < greatest * Decibels.ratio(-WORSE_BY_DB);
     }
 
-    /** The greatest reading of the first sweep. */
+    /** The greatest level of the first sweep. */
     double first() {
         return first;
     }
 
-    /** The greatest reading of the best sweep. */
+    /** The greatest level of the best sweep. */
     double best() {
         return best;
     }

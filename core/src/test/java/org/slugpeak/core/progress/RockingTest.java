@@ -1,8 +1,10 @@
 package org.slugpeak.core.progress;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.slugpeak.core.plan.Acceptance;
 import org.slugpeak.core.plan.Goal;
@@ -84,6 +86,28 @@ class RockingTest {
             sweep(session, share / Math.sqrt(1 + position * position));
         }
         assertTrue(session.isFinished());
+    }
+
+    /** What a weak signal gains is small beside the rest of its detector, which gains nothing. */
+    @Test
+    void comparesSweepsAboveTheRestingReading() {
+        PlanStep trimmer = Plans.with(Plans.step("C1"), Goal.PEAK, Plans.IF_SETUP, true, Acceptance.MAXIMUM);
+        AlignmentProgress progress =
+                new AlignmentProgress(Plans.plan(Plans.stage("SW", new RepeatRule(0.2, 1), trimmer)));
+        progress.withRest();
+        Session session = new Session(progress).stand(1, 2).rested(0.4).stand(1, 3);
+        sweep(session, 0.4, 0.2);
+        sweep(session, 0.4, 0.1);
+        sweep(session, 0.4, 0.1);
+        List<Work.Swept> swept = session.said(Work.Swept.class);
+        assertEquals(-6.02, swept.get(swept.size() - 1).belowBestDb(), 0.1);
+    }
+
+    private void sweep(Session session, double rest, double greatest) {
+        for (int i = -20; i <= 20; i++) {
+            double x = i / 4.0;
+            session.read(rest + greatest / Math.sqrt(1 + x * x));
+        }
     }
 
     private void sweep(Session session, double greatest) {

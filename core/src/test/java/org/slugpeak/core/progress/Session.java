@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.NoPeakReason;
@@ -14,6 +15,7 @@ import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
@@ -133,6 +135,12 @@ final class Session implements Order.Matcher {
 
     private Session followingBy(double slope) {
         give(new Overload(now(), Overload.Cause.FLATTENING, slope));
+        return checkOver();
+    }
+
+    /** The check that is under way finds a resting reading, and is over. */
+    Session rested(double value) {
+        give(new Caution.Checked(now(), CheckKind.REST, CheckFigures.of(value)));
         return checkOver();
     }
 
