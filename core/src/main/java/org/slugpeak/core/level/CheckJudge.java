@@ -56,9 +56,11 @@ final class CheckJudge {
         standing.raise(tNanos, Suspicion.LIMITER, Double.NaN);
     }
 
-    void rest(long tNanos, Level before, Level rest) {
+    /** What a weak signal was before does not count: {@code usualVolts} is what the point has at the least where it is worked at. */
+    void rest(long tNanos, Level before, Level rest, double usualVolts) {
         found(tNanos, CheckKind.REST, CheckFigures.of(rest.value()));
-        boolean hums = rest.scatter() > HUM_SHARE * Math.abs(before.value() - rest.value());
+        double signalVolts = Math.max(usualVolts, Math.abs(before.value() - rest.value()));
+        boolean hums = rest.scatter() > HUM_SHARE * signalVolts;
         decide(tNanos, hums, Suspicion.HUM, rest.scatter());
     }
 

@@ -389,7 +389,7 @@ public final class LevelWatch {
     private void takeRest(long tNanos, Level before, Level measured) {
         meter.takeRest(measured.value());
         zeroMoved = true;
-        judge.rest(tNanos, before, measured);
+        judge.rest(tNanos, before, measured, meter.point().map(MeterPoint::lowVolts).orElse(0.0));
     }
 
     /** Where the steps were not followed, the law from before stays. */

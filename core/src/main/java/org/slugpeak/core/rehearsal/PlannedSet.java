@@ -14,6 +14,7 @@ import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.receiver.Discriminator;
+import org.slugpeak.core.receiver.EnvelopeDetector;
 import org.slugpeak.core.receiver.GainControl;
 import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.NoiseBand;
@@ -50,7 +51,7 @@ public final class PlannedSet implements SetOnBench {
     private final List<PlannedScene> scenes;
     private final Circuits circuits;
     private final Map<IfStrip, NoiseBand> noises;
-    private final NoisyCarrier rises;
+    private NoisyCarrier rises;
     private final NoisyCarrier grids;
     private final NoisyCarrier peaks;
     private final VoiceCoil coil;
@@ -306,6 +307,16 @@ public final class PlannedSet implements SetOnBench {
                 .filter(winding -> winding.isTurnedBy(damping.winding()))
                 .forEach(winding -> winding.damp(fitted ? damping.ohms() : Double.POSITIVE_INFINITY));
         reception.forget();
+    }
+
+    /**
+     * Fits another detector than that of the demonstration set, whose rest stays.
+     *
+     * @param detector acts from the next step on
+     * @param seed of its noise; any number
+     */
+    void fit(EnvelopeDetector detector, long seed) {
+        rises = new NoisyCarrier(detector::riseVolts, new SplittableRandom(seed));
     }
 
     /**

@@ -97,10 +97,17 @@ class CheckJudgeTest {
         assertEquals(regenerates, suspected(Suspicion.REGENERATION));
     }
 
+    /** A generator that begins with little signal is still to be turned up. */
+    @Test
+    void whatIsLittleAgainstTheUsualSignalIsNoHumHoweverWeakTheSignalWas() {
+        judge.rest(AT, new Level(-0.25, 0), new Level(-0.2, 0.01), 0.5);
+        assertFalse(suspected(Suspicion.HUM));
+    }
+
     @ParameterizedTest
     @CsvSource({"0.023, false", "0.025, true"})
     void aRestThatWobblesByMoreThanThreeHundredthsOfTheSignalHums(double scatter, boolean hums) {
-        judge.rest(AT, new Level(-1, 0), new Level(-0.2, scatter));
+        judge.rest(AT, new Level(-1, 0), new Level(-0.2, scatter), 0.5);
         assertEquals(-0.2, figure(CheckKind.REST));
         assertEquals(hums, suspected(Suspicion.HUM));
     }
