@@ -18,7 +18,7 @@ public final class SettledOutput {
 
     private static final double MOST_CONTROL_VOLTS = 100;
     private static final double LEAST_DB = -180;
-    private static final double MOST_DB = 20;
+    private static final double MOST_DB = 80;
     private static final int MOST_CALLS = 200;
     private static final double ACCURACY = 1e-7;
 

@@ -3,6 +3,7 @@ package org.slugpeak.core.sheet;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
@@ -15,6 +16,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 final class SelectivityCurve {
 
     private static final int MOST_CALLS = 100;
+
+    /** The spline through a skirt of coupled pairs is within a hundredth of a width up to here. */
+    private static final double STEEP_DB = 10;
 
     /** How well a crossing is found. */
     private static final double ACCURACY_HZ = 0.1;
@@ -44,9 +48,30 @@ final class SelectivityCurve {
         return above ? losses.lastKey() : losses.firstKey();
     }
 
-    /** What a place beyond the outermost may lose, as the last two go on, but no less. */
+    /** What is lost there. */
+    double lastDb(boolean above) {
+        return lossDb(lastHz(above));
+    }
+
+    /** The middle between two neighbours of a side that lie too far apart in loss for a spline, but not nearer than so much. */
+    OptionalDouble steepHz(boolean above, double nearestHz) {
+        NavigableMap<Double, Loss> side = above ? losses.tailMap(0.0, true) : losses.headMap(0.0, true);
+        double before = side.firstKey();
+        for (double hz : side.tailMap(before, false).keySet()) {
+            if (Math.abs(lossDb(hz) - lossDb(before)) > STEEP_DB && hz - before >= 2 * nearestHz) {
+                return OptionalDouble.of((before + hz) / 2);
+            }
+            before = hz;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** What a place may lose: between two the mean of both; beyond the outermost as the last two go on, but no less. */
     double expectedDb(double offHz) {
         boolean above = offHz > 0;
+        if (Math.abs(offHz) < Math.abs(lastHz(above))) {
+            return (lossDb(losses.lowerKey(offHz)) + lossDb(losses.higherKey(offHz))) / 2;
+        }
         double lastHz = lastHz(above);
         double lastDb = lossDb(lastHz);
         if (lastHz == 0) {

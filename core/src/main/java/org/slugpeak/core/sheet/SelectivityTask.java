@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.slugpeak.core.figure.Figure;
 import org.slugpeak.core.figure.FigureKind;
 import org.slugpeak.core.figure.Handwork;
@@ -29,7 +30,10 @@ final class SelectivityTask implements SheetTask {
     /** Steps become wider on the skirts, where the curve bends less. */
     private static final double WIDENING = 1.25;
 
-    private static final int MOST_POINTS = 16;
+    private static final int MOST_POINTS = 24;
+
+    /** A crystal is narrower than the strip behind it, by which the step goes. */
+    private static final int FINEST = 16;
 
     /** Further off the slope at the signal no longer tells what is missing. */
     private static final double NEAR_DB = 2.5;
@@ -46,6 +50,7 @@ final class SelectivityTask implements SheetTask {
     private final SelectivityCurve curve = new SelectivityCurve();
     private boolean upwards = true;
     private double lossDb;
+    private double offHz;
     private int tries;
     private int points;
     private boolean over;
@@ -66,18 +71,26 @@ final class SelectivityTask implements SheetTask {
         if (over) {
             return Optional.empty();
         }
-        double hz = dial.station().dialHz() + offHz();
+        if (tries == 0) {
+            offHz = offHz();
+        }
+        double hz = dial.station().dialHz() + offHz;
         return Optional.of(dial.setting(hz, inputDb(), true, Handwork.NONE));
     }
 
+    /** Between two settings where the skirt is too steep for the step, else outwards. */
     private double offHz() {
+        OptionalDouble between = curve.steepHz(upwards, stepHz / FINEST);
+        if (between.isPresent()) {
+            return between.getAsDouble();
+        }
         double lastHz = Math.abs(curve.lastHz(upwards));
         double nextHz = Math.max(lastHz + stepHz, stepHz / 2 * Math.rint(lastHz * WIDENING / stepHz * 2));
         return upwards ? nextHz : -nextHz;
     }
 
     private double inputDb() {
-        double wantedDb = tries == 0 ? curve.expectedDb(offHz()) : lossDb;
+        double wantedDb = tries == 0 ? curve.expectedDb(offHz) : lossDb;
         return Math.min(dial.highDb(), sensitivity.inputDb() + wantedDb);
     }
 
@@ -104,10 +117,11 @@ final class SelectivityTask implements SheetTask {
                         .interpolated(Math.abs(restDb) * BEND / Math.sqrt(3)))
                 .with(dial.set(sensitivity.uncertainty()));
         double knownDb = point.inputDb() + restDb - sensitivity.inputDb();
-        curve.take(offHz(), knownDb, uncertainty.sigmaDb());
+        curve.take(offHz, knownDb, uncertainty.sigmaDb());
         points++;
         tries = 0;
-        if (knownDb >= ENOUGH_DB || points >= MOST_POINTS) {
+        boolean smooth = curve.steepHz(upwards, stepHz / FINEST).isEmpty();
+        if ((curve.lastDb(upwards) >= ENOUGH_DB && smooth) || points >= MOST_POINTS) {
             turn();
         }
     }

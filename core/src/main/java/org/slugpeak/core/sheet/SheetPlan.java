@@ -110,6 +110,8 @@ public final class SheetPlan {
                         false,
                         Optional.of(point),
                         said.avc().map(any -> AvcLine.FREE)));
-        return new Station(dialHz, new Superhet(intermediateHz, side), wants, wanted);
+        double narrowestHz = plan.intermediatesHz().stream().min(Double::compare).orElse(intermediateHz);
+        return new Station(
+                dialHz, new Superhet(intermediateHz, side), Math.min(narrowestHz, intermediateHz), wants, wanted);
     }
 }

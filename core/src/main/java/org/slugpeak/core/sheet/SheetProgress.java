@@ -97,7 +97,7 @@ public final class SheetProgress implements RecordSink {
     private List<SheetTask> at(AtDial dial, FoundInput found) {
         Station station = dial.station();
         Superhet receiver = station.receiver();
-        double stepHz = new BigDecimal(STEP_SHARE * receiver.intermediateHz(), new MathContext(1)).doubleValue();
+        double stepHz = new BigDecimal(STEP_SHARE * station.narrowestHz(), new MathContext(1)).doubleValue();
         List<SheetTask> all = new ArrayList<>();
         if (conditions.isPower()) {
             all.add(new NoiseTask(dial, found));

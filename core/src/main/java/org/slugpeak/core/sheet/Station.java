@@ -11,11 +11,12 @@ import org.slugpeak.core.receiver.Superhet;
  * A place of the dial at which a receiver is measured. Immutable; any thread may use it.
  *
  * @param dialHz where the set is tuned, Hz
- * @param receiver intermediate frequency, and the side of the oscillator
+ * @param receiver intermediate frequency to which the signal is converted first, and the side of the oscillator
+ * @param narrowestHz the lowest intermediate frequency of the set, Hz, whose circuits are the narrowest
  * @param setup how generator and meter are connected
  * @param wanted what is measured here beside the sensitivity
  */
-public record Station(double dialHz, Superhet receiver, Setup setup, Set<FigureKind> wanted) {
+public record Station(double dialHz, Superhet receiver, double narrowestHz, Setup setup, Set<FigureKind> wanted) {
 
     public Station {
         wanted = Set.copyOf(wanted);

@@ -49,7 +49,7 @@ class SheetProgressTest {
                 "voice coil",
                 Optional.empty(),
                 HighTension.POSSIBLE);
-        return new Station(1e6, Superhet.oscillatorAbove(455e3), setup, wanted);
+        return new Station(1e6, Superhet.oscillatorAbove(455e3), 455e3, setup, wanted);
     }
 
     private SheetProgress progress(Conditions conditions, InputReach reach) {
