@@ -48,6 +48,12 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
         return new Comparison(then, now, figures, left);
     }
 
+    /** Whether there are two sessions to compare; the sheets of before and after the work have a table of their own. */
+    static boolean isAsked(List<SessionStory> stories) {
+        return stories.size() == 2
+                && stories.stream().anyMatch(story -> story.sheets().isEmpty());
+    }
+
     private static void adjusters(SessionStory then, SessionStory now, List<Compared> figures, List<String> left) {
         if (then.turns().isEmpty() || now.turns().isEmpty()) {
             return;

@@ -11,11 +11,13 @@ import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Work;
 
 /**
  * Every reading of the sessions, one a line (RFC 4180), with its decibels above one unit as if the generator had stood still since the
- * resting reading; where there is none, as in logs of {@code slugpeak scale}, every dial error.
+ * resting reading; where there is none, as in logs of {@code slugpeak sheet}, whose readings are behind its figures, every figure, and as
+ * in logs of {@code slugpeak scale}, every dial error.
  * Lines are written as records come, so that a session may be of any length. A text that a spreadsheet would take for a formula is
  * preceded by an apostrophe. One thread at a time.
  */
@@ -32,7 +34,9 @@ public final class CsvExport implements RecordSink {
     private final Writer out;
     private final Writing writing = new Writing();
     private final StringBuilder dials = new StringBuilder();
+    private final FigureLines figures = new FigureLines();
     private boolean begun;
+    private boolean ofSheet;
     private String session = "";
     private String adjuster = "";
     private String unit = "";
@@ -56,6 +60,7 @@ public final class CsvExport implements RecordSink {
     public void session(String name, SessionStart start) {
         session = quoted(name);
         adjuster = "";
+        ofSheet = false;
         unit = start.measurand().unit();
         scale = new ConstantGenerator(unit, start.settings().seek().signCounts());
     }
@@ -77,8 +82,18 @@ public final class CsvExport implements RecordSink {
 
         @Override
         public void frame(Frame it) {
-            if (it instanceof ReadingTaken taken) {
+            if (it instanceof ReadingTaken taken && !ofSheet) {
                 reading(taken);
+            }
+        }
+
+        @Override
+        public void sheetWork(SheetWork it) {
+            if (it instanceof SheetWork.Begun begins) {
+                ofSheet = true;
+                figures.begin(begins);
+            } else if (it instanceof SheetWork.FigureTaken taken) {
+                figures.add(taken.figure(), session);
             }
         }
 
@@ -99,7 +114,8 @@ public final class CsvExport implements RecordSink {
      */
     public void end() {
         if (!begun) {
-            write(dials.isEmpty() ? READINGS + UNITS : DIALS + dials);
+            String withoutFigures = dials.isEmpty() ? READINGS + UNITS : DIALS + dials;
+            write(figures.hasFigures() ? figures.text() : withoutFigures);
         }
     }
 
@@ -125,6 +141,7 @@ public final class CsvExport implements RecordSink {
     }
 
     private void dial(Work.DialNoted point) {
+        figures.add(point, session);
         dials.append(number(point.signalHz()))
                 .append(',')
                 .append(number(point.errorHz()))

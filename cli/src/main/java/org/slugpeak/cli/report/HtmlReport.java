@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.slugpeak.cli.words.ComparePhrase;
 import org.slugpeak.cli.words.ReportPhrase;
+import org.slugpeak.cli.words.SheetPhrase;
 
 /** The report as one page that needs nothing else: style and charts are within it. All methods are pure. */
 public final class HtmlReport {
@@ -49,9 +50,12 @@ public final class HtmlReport {
                 .append(title)
                 .append("</h1>\n");
         ReportTables.facts(cover.facts()).ifPresent(facts -> table(page, facts));
-        if (stories.size() == 2) {
+        if (Comparison.isAsked(stories)) {
             comparison(page, Comparison.of(stories.get(0), stories.get(1)), cover);
         }
+        SheetTables.of(stories).forEach(sheet -> table(page, sheet));
+        figure(page, SheetPhrase.SELECTIVITY_CHART.of(), SheetCharts.selectivity(stories));
+        figure(page, SheetPhrase.AVC_CHART.of(), SheetCharts.avc(stories));
         if (!cover.changesOnly()) {
             stories.forEach(story -> session(page, story, stories.size() > 1, cover));
             ReportTables.dials(stories).ifPresent(dials -> table(page, dials));
@@ -81,7 +85,8 @@ public final class HtmlReport {
         Summary.lines(story, cover.zone()).forEach(line -> paragraph(page, line));
         ReportTables.remaining(story).ifPresent(warnings -> table(page, warnings));
         figure(page, ReportPhrase.GAIN.of(), GainChart.svg(story.turns()));
-        LevelChart.svgs(story).forEach(chart -> figure(page, ReportPhrase.OVER_TIME.of(), chart));
+        List<String> levels = story.sheets().isEmpty() ? LevelChart.svgs(story) : List.of();
+        levels.forEach(chart -> figure(page, ReportPhrase.OVER_TIME.of(), chart));
         ReportTables.of(story).forEach(each -> table(page, each));
         ReportTables.course(story).ifPresent(course -> table(page, course));
         page.append("</section>\n");

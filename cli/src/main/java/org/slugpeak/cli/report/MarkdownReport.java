@@ -23,9 +23,10 @@ public final class MarkdownReport {
     public static String of(List<SessionStory> stories, Cover cover) {
         StringBuilder text = new StringBuilder(OPENING);
         ReportTables.facts(cover.facts()).ifPresent(facts -> table(text, facts));
-        if (stories.size() == 2) {
+        if (Comparison.isAsked(stories)) {
             comparison(text, Comparison.of(stories.get(0), stories.get(1)), cover);
         }
+        SheetTables.of(stories).forEach(sheet -> table(text, sheet));
         if (!cover.changesOnly()) {
             stories.forEach(story -> session(text, story, cover));
             ReportTables.dials(stories).ifPresent(dials -> table(text, dials));

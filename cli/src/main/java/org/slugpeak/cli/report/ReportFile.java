@@ -20,7 +20,7 @@ import org.slugpeak.bridge.source.BadInput;
 public final class ReportFile {
 
     private static final List<String> PLAIN_OPENINGS =
-            List.of(MarkdownReport.OPENING, CsvExport.READINGS, CsvExport.DIALS, ComparisonCsv.OPENING);
+            List.of(MarkdownReport.OPENING, CsvExport.READINGS, CsvExport.DIALS, FigureLines.FIGURES, ComparisonCsv.OPENING);
 
     private ReportFile() {}
 

@@ -21,6 +21,7 @@ import org.slugpeak.core.session.SessionStart;
  * @param notices what was said to the user
  * @param curve response curve, ascending in frequency
  * @param dials dial errors
+ * @param sheets receivers' sheets, before or after the work
  */
 public record SessionStory(
         String name,
@@ -36,7 +37,8 @@ public record SessionStory(
         Gains gains,
         List<Notice> notices,
         List<CurvePoint> curve,
-        List<DialError> dials) {
+        List<DialError> dials,
+        List<SheetStory> sheets) {
 
     public SessionStory {
         warnings = List.copyOf(warnings);
@@ -46,6 +48,7 @@ public record SessionStory(
         notices = List.copyOf(notices);
         curve = List.copyOf(curve);
         dials = List.copyOf(dials);
+        sheets = List.copyOf(sheets);
     }
 
     /**

@@ -22,6 +22,7 @@ import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.Said;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
@@ -93,6 +94,12 @@ record StoryLine(String text, String present)
     @Override
     public Optional<String> curveWork(CurveWork it) {
         return it instanceof CurveWork.PointLeftOut ? told() : Optional.empty();
+    }
+
+    /** It stands in tables of its own. */
+    @Override
+    public Optional<String> sheetWork(SheetWork it) {
+        return Optional.empty();
     }
 
     @Override

@@ -20,6 +20,7 @@ import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Work;
 
 /** Gathers the records of one session for a report. One thread at a time. */
@@ -38,6 +39,7 @@ public final class StoryTeller {
     private final List<String> safety = new ArrayList<>();
     private final Map<Double, CurvePoint> curve = new TreeMap<>();
     private final List<DialError> dials = new ArrayList<>();
+    private final SheetGatherer sheets = new SheetGatherer();
     private final Map<String, Integer> rounds = new HashMap<>();
     private final Gathering gathering = new Gathering();
     private final GainSums sums;
@@ -106,7 +108,8 @@ public final class StoryTeller {
                 curve.values().stream()
                         .map(point -> new CurvePoint(point.hz(), scale.straightAboveRest(point.level())))
                         .toList(),
-                dials);
+                dials,
+                sheets.sheets());
     }
 
     /** Where a log says nothing of an adjuster's end, the next beginning or the end of the log is taken for it. */
@@ -186,6 +189,11 @@ public final class StoryTeller {
             if (it instanceof CurveWork.PointTaken point) {
                 curve.put(point.hz(), new CurvePoint(point.hz(), point.level()));
             }
+        }
+
+        @Override
+        public void sheetWork(SheetWork it) {
+            sheets.take(it);
         }
 
         @Override

@@ -53,6 +53,7 @@ public final class SheetGuide implements Guide {
         analysis.tell(at -> new Work.PlanBegun(at, set));
         safety.forEach(answer -> analysis.tell(at -> new Said.Answer(at, answer)));
         analysis.command(new Instruction.Level(LevelCommand.at(point)));
+        progress.nextNews().ifPresent(analysis::tell);
     }
 
     @Override

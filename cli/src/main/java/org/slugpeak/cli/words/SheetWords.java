@@ -115,19 +115,45 @@ public final class SheetWords {
         };
     }
 
+    static String uncertainty(Figure it) {
+        return it.outcome() == Figure.Outcome.MEASURED ? SheetPhrase.LIMITED.of(spread(it), limit(it)) : "";
+    }
+
     /**
-     * How well a figure is known.
+     * What a figure is uncertain by.
      *
      * @param it the figure
-     * @return one standard deviation and what limits it; empty where it is a bound or was not measured
+     * @return one standard deviation; empty where it is a bound or was not measured
      */
-    public static String uncertainty(Figure it) {
+    public static String spread(Figure it) {
         if (it.outcome() != Figure.Outcome.MEASURED) {
             return "";
         }
         return it.kind().counts() == FigureKind.Counts.HERTZ
-                ? SheetPhrase.WITHIN_KILOHERTZ.of(it.sigma() / 1e3, limit(it.limit()))
-                : SheetPhrase.WITHIN.of(it.sigma(), limit(it.limit()));
+                ? SheetPhrase.WITHIN_KILOHERTZ.of(it.sigma() / 1e3)
+                : SheetPhrase.WITHIN.of(it.sigma());
+    }
+
+    /**
+     * What limits a figure.
+     *
+     * @param it the figure
+     * @return empty where it is a bound or was not measured
+     */
+    public static String limit(Figure it) {
+        return it.outcome() == Figure.Outcome.MEASURED ? limit(it.limit()) : "";
+    }
+
+    /**
+     * What is known of the generator's attenuator.
+     *
+     * @param it the conditions
+     * @return a few words
+     */
+    public static String attenuator(Conditions it) {
+        return Double.isNaN(it.attenuatorDb())
+                ? SheetPhrase.ATTENUATOR_UNKNOWN.of()
+                : SheetPhrase.ATTENUATOR_WITHIN.of(Frequencies.number(it.attenuatorDb()));
     }
 
     private static String limit(Limit it) {

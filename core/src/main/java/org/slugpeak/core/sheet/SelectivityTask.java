@@ -143,7 +143,7 @@ final class SelectivityTask implements SheetTask {
                             dial.station().dialHz(),
                             width.hz(),
                             width.sigmaHz(),
-                            sensitivity.uncertainty().limit(),
+                            dial.set(sensitivity.uncertainty()).limit(),
                             Figure.Outcome.MEASURED)));
         }
         return figures;
