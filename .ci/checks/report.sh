@@ -45,5 +45,11 @@ for text in 'serial number' '20417' 'new capacitors' 'Course of the work' 'From 
   grep -qF "$text" "$work"/printed.txt || fail "the print does not show: $text"
 done
 pdfinfo "$work"/printed.pdf | grep -qE 'Page size: +59[45].* x 84[12].*A4' || fail "the print is not on A4: $(pdfinfo "$work"/printed.pdf | grep size)"
+./slugpeak report "$work"/before.jsonl "$work"/after.jsonl --out "$work"/compared.html --pdf --paper letter 2>/dev/null ||
+  fail "two logs cannot be compared on paper"
+pdftotext -layout "$work"/compared.pdf "$work"/compared.txt
+for text in 'Then and now' 'width at -6 dB' 'changed' '2 sigma'; do
+  grep -qF "$text" "$work"/compared.txt || fail "the comparison on paper does not show: $text"
+done
 if [ -n "${KEEP_REPORT:-}" ]; then cp "$work"/report.html "$work"/report.png "$work"/printed.pdf "$KEEP_REPORT"/; fi
 echo "report: all as it should be"

@@ -14,6 +14,7 @@ import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.program.StateFolder;
+import org.slugpeak.cli.run.Interruption;
 import org.slugpeak.cli.sessions.FoundSession;
 import org.slugpeak.cli.sessions.IndexRefresh;
 import org.slugpeak.cli.sessions.KeepingPlace;
@@ -163,6 +164,7 @@ public final class SessionsCommand implements Callable<Integer> {
                 .collect(Collectors.joining(", "));
         err().println(persons.isEmpty() ? SessionsPhrase.NO_PERSONS.of() : SessionsPhrase.PERSONS.of(persons));
         err().flush();
+        Interruption.takeCare();
         writer.write(found, file);
         err().println(SessionsPhrase.WROTE.of(file, found.size()));
         return 0;

@@ -1,5 +1,6 @@
 package org.slugpeak.cli.sessions;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -35,17 +36,20 @@ final class LogFolder {
     private static final class Collecting extends SimpleFileVisitor<Path> {
 
         private final Path folder;
+        private final int above;
         private final Map<String, LogStamp> found;
 
         private Collecting(Path folder, Map<String, LogStamp> found) {
             this.folder = folder;
+            this.above = folder.resolve("x").toString().length() - 1;
             this.found = found;
         }
 
         @Override
         public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            if (attributes.isRegularFile() && file.toString().endsWith(LOG)) {
-                String name = folder.relativize(file).toString().replace('\\', '/');
+            String whole = file.toString();
+            if (attributes.isRegularFile() && whole.endsWith(LOG)) {
+                String name = whole.substring(above).replace(File.separatorChar, '/');
                 found.put(
                         name,
                         new LogStamp(

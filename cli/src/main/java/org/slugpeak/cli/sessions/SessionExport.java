@@ -3,6 +3,7 @@ package org.slugpeak.cli.sessions;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -55,6 +56,9 @@ public final class SessionExport {
                 zip.write(line(each).getBytes(StandardCharsets.UTF_8));
             }
             for (FoundSession each : sessions) {
+                if (Thread.currentThread().isInterrupted()) {
+                    throw new InterruptedIOException("told to stop");
+                }
                 if (isHere(each)) {
                     zip.putNextEntry(new ZipEntry(entry(each)));
                     Files.copy(folder.resolve(each.file()), zip);

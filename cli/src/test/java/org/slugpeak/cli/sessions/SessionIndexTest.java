@@ -134,6 +134,8 @@ class SessionIndexTest {
         kept.write(
                 "hostile.jsonl",
                 KeptLogs.log("2026-01-01T00:00:00Z", "P\\u0000\\u001b[2J", "owner=A\\nB", "T\\n1 '; --"));
+        kept.write("<b> 'a' $(x) \u202e.jsonl", OLD);
+        assertEquals(List.of("2025/old.jsonl", "<b> 'a' $(x) \u202e.jsonl"), kept.files(query("", "20417", "")));
         KeptSession session = kept.find(KeptLogs.words("hostile.jsonl")).get(0).session();
         assertEquals("P??[2J", session.plan());
         assertEquals(Optional.of("A?B"), session.facts().text(ReportFact.OWNER));
