@@ -3,12 +3,13 @@ package org.slugpeak.cli.moment;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.reading.Condition;
+import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.ReadingTaken;
 
 /**
  * Where the reading stands. Immutable; any thread may use it.
  *
- * @param value smoothed, in the unit; NaN before the first trusted reading
+ * @param value smoothed, or while something is asked for as it was read, in the unit; NaN before the first trusted reading
  * @param best in the unit; NaN until there is one
  * @param distanceDb on the wrong side of the best, dB, 0 to {@value #FARTHEST_DB}; NaN where there is no best, and for a zero
  * @param swing the largest magnitude since the adjuster was begun, in the unit; scales the bar of a zero
@@ -38,6 +39,12 @@ public record Level(double value, double best, double distanceDb, double swing, 
 
     private static double within(double distanceDb) {
         return Math.min(FARTHEST_DB, Math.max(0, distanceDb));
+    }
+
+    /** As it was read: the finder rests while something is asked for, and follows nothing. */
+    Level unsmoothed(Reading reading) {
+        double read = reading.condition().isTrusted() ? reading.value() : Double.NaN;
+        return new Level(read, best, distanceDb, swing, trend, condition);
     }
 
     Level withSwing(double newSwing) {

@@ -258,8 +258,9 @@ public final class MomentKeeper implements RecordSink {
         @Override
         public Change readingTaken(ReadingTaken it) {
             return (before, said) -> {
-                Level level = Level.of(it, before.seek(), before.level().swing());
                 Optional<ToDo> standing = before.toDo().filter(toDo -> toDo.stands(it.tNanos(), it.trend()));
+                Level smoothed = Level.of(it, before.seek(), before.level().swing());
+                Level level = standing.isPresent() ? smoothed.unsmoothed(it.reading()) : smoothed;
                 return faded(turning(before.withLevel(level).withToDo(standing)), it.tNanos());
             };
         }

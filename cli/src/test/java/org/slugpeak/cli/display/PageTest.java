@@ -145,6 +145,16 @@ class PageTest {
         assertTrue(BlockText.stands(grid, "0.870", 2), () -> String.join("\n", grid.lines()));
     }
 
+    /** Whoever is asked for something that is done for him has no key to say that it is done. */
+    @Test
+    void theObviousKeyIsShownOnlyWhereItIsOfUse() {
+        Moment asked = moment(Seek.PEAK, new Request.Asked(0, CheckKind.LEVEL, 0));
+        List<KeyHint> go = KeyBindings.usual().hints(EnumSet.of(KeyAction.GO, KeyAction.QUIT));
+        assertEquals(List.of("q quit"), Foot.phrases(go, asked));
+        List<KeyHint> done = KeyBindings.usual().hints(EnumSet.of(KeyAction.GO, KeyAction.DONE, KeyAction.QUIT));
+        assertTrue(Foot.phrases(done, asked).contains("enter done"));
+    }
+
     @ParameterizedTest
     @CsvSource({"40,12", "80,24", "200,60"})
     void beforeTheFirstReadingItSaysInFullWhatToDo(int width, int height) {

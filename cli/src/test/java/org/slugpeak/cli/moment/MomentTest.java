@@ -27,12 +27,14 @@ import org.slugpeak.core.plan.HighTension;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.NoPeak;
 import org.slugpeak.core.session.Passed;
+import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.Said;
@@ -67,6 +69,22 @@ class MomentTest {
 
     private Act call() {
         return keeper.moment().verdict().act();
+    }
+
+    /** The finder rests during a check, and its smoothed reading with it; who is to halve the generator wants to see that it falls. */
+    @Test
+    void whileSomethingIsAskedTheReadingIsShownAsItIsRead() {
+        MomentKeeper keeper = new MomentKeeper();
+        keeper.take(Sessions.start(Seek.PEAK));
+        keeper.take(new Request.Asked(Sessions.seconds(1), CheckKind.LEVEL, 0));
+        Reading half = Reading.of(Sessions.seconds(2), 0.4);
+        keeper.take(new ReadingTaken(half, 0.8, Double.NaN, Double.NaN, Double.NaN, Trend.STEADY));
+        assertEquals(0.4, keeper.moment().level().value(), 0);
+        keeper.take(new ReadingTaken(half, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Trend.STEADY));
+        assertEquals("0.400 V", MomentWords.reading(keeper.moment()).toString());
+        keeper.take(new Request.CheckOver(Sessions.seconds(3)));
+        keeper.take(Sessions.reading(4, 0.79, 0.8, Trend.STEADY));
+        assertEquals(0.79, keeper.moment().level().value(), 0);
     }
 
     @Test
