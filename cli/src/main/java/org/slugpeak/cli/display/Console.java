@@ -3,6 +3,7 @@ package org.slugpeak.cli.display;
 import java.io.File;
 import java.io.IOError;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.util.Optional;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
@@ -166,12 +167,21 @@ public final class Console implements AutoCloseable {
                 .dumb(false)
                 .graphemeCluster(false)
                 .nativeSignals(false);
+        spoken().ifPresent(builder::encoding);
         boolean apart = !isTerminal(SystemStream.Input) || !isTerminal(SystemStream.Output);
         // Of the providers of terminals only the slower ones can open the controlling terminal beside the standard
         // streams.
         return apart
                 ? builder.devTty(new File("/dev/tty").canRead()).build()
                 : builder.provider("jni").build();
+    }
+
+    /** What the locale says that the terminal understands; a console of Windows knows better than the locale does. */
+    private static Optional<Charset> spoken() {
+        boolean windows = System.getProperty("os.name").startsWith("Windows");
+        return windows
+                ? Optional.empty()
+                : Optional.ofNullable(System.getProperty("native.encoding")).map(Charset::forName);
     }
 
     /** Whether the cursor can be sent anywhere, without which there is no screen. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The tool in a window with a shell: stopped and gone on with, and asked by pedals and by the mouse. */
@@ -25,8 +27,12 @@ final class TerminalIT {
     private Path folder;
 
     private Window watching(String more) throws IOException {
+        return watching("", more);
+    }
+
+    private Window watching(String variable, String more) throws IOException {
         Window window = new Window(folder);
-        window.type("sh -c '\"$SLUGPEAK\" watch --from sim --cue off " + more + "; echo left with $?'\n");
+        window.type(variable + " sh -c '\"$SLUGPEAK\" watch --from sim --cue off " + more + "; echo left with $?'\n");
         window.await("q quit");
         window.await("below best");
         return window;
@@ -91,6 +97,23 @@ final class TerminalIT {
 
     private static String lastly(String sent) {
         return sent.lastIndexOf("\u001b[?1000h") > sent.lastIndexOf("\u001b[?1000l") ? "on" : "off";
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LC_ALL=C,''", "'',--ascii"})
+    void whereBlockCharactersAreNotKnownOrNotWantedNoneIsSent(String variable, String option) throws IOException {
+        try (Window window = watching(variable, option)) {
+            assertTrue(StandardCharsets.US_ASCII.newEncoder().canEncode(window.sent()), window::shown);
+            leave(window);
+        }
+    }
+
+    @Test
+    void whoWantsNoColourIsSentNone() throws IOException {
+        try (Window window = watching("NO_COLOR=1", "")) {
+            assertFalse(window.sent().contains("8;5;"), window::sent);
+            leave(window);
+        }
     }
 
     @Test
