@@ -96,6 +96,7 @@ final class AdviceTopics {
     final AdviceTopic<Link.LogGap> logGap;
 
     final AdviceTopic<Said.Answer> answer;
+    final AdviceTopic<Said.Counted> counted;
 
     final AdviceTopic<Sound.Tone> tone;
     final AdviceTopic<Sound.NoTone> noTone;
@@ -253,6 +254,12 @@ final class AdviceTopics {
         unitTold = said("unit", AdviceTopics::none, Unit.NONE, AdviceTopics::told);
         logGap = said("log-gap", Link.LogGap::lost, Unit.COUNT, AdviceTopics::told);
 
+        counted = add(new AdviceTopic<>(
+                "counter",
+                Said.Counted::hz,
+                Unit.HERTZ,
+                it -> BigDecimal.valueOf(it.wantedHz()).stripTrailingZeros().toPlainString(),
+                it -> figure(it, wantedHz -> new Said.Counted(it.tNanos(), it.amount(), wantedHz))));
         answer = kept("safety", Said.Answer::text, it -> new Said.Answer(it.tNanos(), it.text()));
 
         tone = said("tone", Sound.Tone::hz, Unit.HERTZ, AdviceTopics::told);

@@ -183,4 +183,9 @@ final class RecordWriter extends CourseWriter
     public LineWriter answer(Said.Answer it) {
         return advise(topics.answer, it);
     }
+
+    @Override
+    public LineWriter counted(Said.Counted it) {
+        return advise(topics.counted, it);
+    }
 }

@@ -348,7 +348,10 @@ public final class EveryRecord {
                 new Said.Command(T, new Instruction.Level(LevelCommand.cut(0.5))),
                 new Said.Command(T, new Instruction.Find(Seek.DIP)),
                 new Said.Command(T, new Instruction.TakeBack()),
-                new Said.Answer(T, "chassis: transformer"));
+                new Said.Answer(T, "chassis: transformer"),
+                new Said.Counted(T, 456_200, 455_000),
+                new Said.Counted(T, 455_020, 455_000),
+                new Said.Counted(T, 453_800, 455_000));
     }
 
     private static List<SessionRecord> sound() {

@@ -160,6 +160,17 @@ public final class PlanGuide implements Guide {
     }
 
     @Override
+    public void counted(Analysis analysis, double hz) {
+        Setup setup = stageHere().steps().get(progress.position().step()).setup();
+        if (setup.generatorHz().isPresent() && !setup.particulars().generatorMeasured()) {
+            double wantedHz = setup.generatorHz().getAsDouble();
+            analysis.tell(at -> new Said.Counted(at, hz, wantedHz));
+        } else {
+            analysis.note(AskPhrase.COUNTER_READS.of(hz / 1e3));
+        }
+    }
+
+    @Override
     public void back(Analysis analysis) {
         progress.back();
     }

@@ -155,7 +155,7 @@ public final class AlignCommand implements Callable<Integer> {
                 new SessionParts(
                         address.text(),
                         () -> WayIn.of(address).open(address, sourceOptions),
-                        source -> outputOptions.openLive(page, KeyAction.PREVIOUS),
+                        source -> outputOptions.openLive(page, KeyAction.PREVIOUS, KeyAction.COUNTER),
                         AnalysisSettings.following(PeakSettings.defaults()),
                         guide),
                 spec.commandLine().getErr());

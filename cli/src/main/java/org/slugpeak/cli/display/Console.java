@@ -203,7 +203,7 @@ public final class Console implements AutoCloseable {
                 if (key.equals(Optional.of(KeyDecoder.SUSPEND))) {
                     suspend();
                 }
-                key.flatMap(bindings::action).ifPresent(keys::put);
+                key.filter(name -> !keys.type(name)).flatMap(bindings::action).ifPresent(keys::put);
             } catch (IOException | IOError | IllegalStateException gone) {
                 if (!closed) {
                     keys.put(KeyAction.HANG_UP);

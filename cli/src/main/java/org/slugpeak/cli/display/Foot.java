@@ -43,7 +43,7 @@ final class Foot {
             case REPAIRED -> moment.warning().isPresent() ? 1 : 4;
             case TURN_LEFT, TURN_RIGHT -> asked ? 3 : 1;
             case MARK, AGAIN, PREVIOUS, SKIP, PAGE -> 2;
-            case REST, LEVEL, CUT, CHECK -> 3;
+            case REST, LEVEL, CUT, CHECK, COUNTER -> 3;
             case KEYS, QUIT -> 6;
             case SOUND, LOUDER, SOFTER, INTERRUPT, HANG_UP -> 5;
         };

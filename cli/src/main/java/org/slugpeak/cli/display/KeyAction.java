@@ -37,6 +37,8 @@ public enum KeyAction {
     CHECK("check", "c", KeyPhrase.CHECK),
     /** Drop the check that is under way. */
     DROP("drop", "escape", KeyPhrase.DROP),
+    /** Type what a counter at the generator shows. */
+    COUNTER("counter", "g", KeyPhrase.COUNTER),
     /** Say that the fault that was suspected has been looked after. */
     REPAIRED("repaired", "f", KeyPhrase.REPAIRED),
     /** Sound on or off. */

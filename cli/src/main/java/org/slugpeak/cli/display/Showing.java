@@ -144,6 +144,15 @@ public final class Showing implements RecordSink, AutoCloseable {
         screen.ifPresent(it -> it.status(words));
     }
 
+    /**
+     * Shows what is being typed, for a while; nobody needs it afterwards.
+     *
+     * @param words one line
+     */
+    public void echo(String words) {
+        screen.ifPresent(it -> it.tell(words));
+    }
+
     /** Rings the bell of the terminal, if there is one. */
     public void bell() {
         console.ifPresent(Console::bell);

@@ -72,6 +72,11 @@ public final class FedGuide implements Guide {
     }
 
     @Override
+    public void counted(Analysis analysis, double hz) {
+        inner.counted(analysis, hz);
+    }
+
+    @Override
     public void back(Analysis analysis) {
         inner.back(analysis);
     }

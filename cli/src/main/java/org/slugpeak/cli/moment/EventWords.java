@@ -329,6 +329,11 @@ final class EventWords
         }
 
         @Override
+        public Optional<String> counted(Said.Counted it) {
+            return told(it);
+        }
+
+        @Override
         public Optional<String> level(Instruction.Level it) {
             LevelCommand command = it.command();
             return Optional.of(

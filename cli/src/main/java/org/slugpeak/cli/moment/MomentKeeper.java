@@ -375,6 +375,11 @@ public final class MomentKeeper implements RecordSink {
             }
 
             @Override
+            public Change counted(Said.Counted it) {
+                return noted(it);
+            }
+
+            @Override
             public Change command(Said.Command it) {
                 Change change = it.instruction().match(this);
                 return (before, said) -> Changes.note(change.change(before, said), it.tNanos(), said);

@@ -76,9 +76,9 @@ public final class OutputOptions {
     }
 
     /** Opens everything that was asked for, for readings of a real set that come as they happen. */
-    public List<SessionOutput> openLive(PageOptions page, KeyAction goBack) throws BridgeException {
+    public List<SessionOutput> openLive(PageOptions page, KeyAction... more) throws BridgeException {
         Set<KeyAction> keys = EnumSet.copyOf(ShowingOutput.LEVEL_KEYS);
-        keys.add(goBack);
+        keys.addAll(List.of(more));
         return open(page, keys, Map.of(), true, Optional.empty());
     }
 

@@ -182,6 +182,11 @@ record StoryLine(String text, String present)
     }
 
     @Override
+    public Optional<String> counted(Said.Counted it) {
+        return told();
+    }
+
+    @Override
     public Optional<String> asked(Request.Asked it) {
         return Optional.empty();
     }

@@ -51,6 +51,14 @@ public interface Guide extends RecordSink {
     default void again(Analysis analysis) {}
 
     /**
+     * A counter at the generator shows this; where no frequency is wanted it is nobody's business.
+     *
+     * @param analysis takes what is told of it
+     * @param hz what was typed, Hz
+     */
+    default void counted(Analysis analysis, double hz) {}
+
+    /**
      * The user wants to go back one step. Where there is no order of steps nothing happens.
      *
      * @param analysis to be told things

@@ -20,6 +20,13 @@ public interface SessionControl {
      */
     void command(Instruction instruction);
 
+    /**
+     * Takes what a counter at the generator shows.
+     *
+     * @param hz Hz, positive
+     */
+    default void counted(double hz) {}
+
     /** Records the adjuster as done, forgets the best and begins the next one. */
     void nextAdjuster();
 

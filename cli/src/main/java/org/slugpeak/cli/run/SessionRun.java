@@ -194,6 +194,11 @@ public final class SessionRun implements SessionControl {
     }
 
     @Override
+    public void counted(double hz) {
+        guide.counted(analysis, hz);
+    }
+
+    @Override
     public void nextAdjuster() {
         guide.next(analysis);
     }

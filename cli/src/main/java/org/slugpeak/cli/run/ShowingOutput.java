@@ -9,9 +9,11 @@ import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Obvious;
 import org.slugpeak.cli.display.Showing;
 import org.slugpeak.cli.moment.MomentKeeper;
+import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.SessionRecord;
+import picocli.CommandLine.TypeConversionException;
 
 /**
  * What the user sees, and what the user's keys ask of the session. It is seen when the outputs let go of what they hold back, so
@@ -39,6 +41,9 @@ public final class ShowingOutput implements SessionOutput {
     public ShowingOutput(Showing showing, Set<KeyAction> useful) {
         this.showing = showing;
         this.useful = Set.copyOf(useful);
+        if (useful.contains(KeyAction.COUNTER)) {
+            showing.keys().typeAfter(KeyAction.COUNTER);
+        }
     }
 
     /** The keys that every session sees to. */
@@ -88,6 +93,17 @@ public final class ShowingOutput implements SessionOutput {
     @Override
     public void serve(SessionControl control) {
         KeyLoop.serve(showing, control, action -> serve(action, control));
+        showing.keys().entry().ifPresent(text -> showing.echo(AskPhrase.COUNTER_SO_FAR.of(text)));
+        showing.keys().pollTyped().ifPresent(text -> counted(text, control));
+    }
+
+    private void counted(String text, SessionControl control) {
+        showing.echo(""); // what is said of it takes its place
+        try {
+            control.counted(new Frequency().convert(text.replace(',', '.')));
+        } catch (TypeConversionException wrong) {
+            showing.tell(String.valueOf(wrong.getMessage()));
+        }
     }
 
     private void serve(KeyAction action, SessionControl control) {

@@ -3,6 +3,8 @@ package org.slugpeak.cli.words;
 /** What is asked of a person before and during the work. Immutable; any thread may use it. */
 public enum AskPhrase implements Saying {
     NO_SUCH_ANSWER,
+    COUNTER_SO_FAR,
+    COUNTER_READS,
     FOUR_QUESTIONS,
     CHASSIS,
     ISOLATED,

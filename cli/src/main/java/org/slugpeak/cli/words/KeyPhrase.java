@@ -16,6 +16,7 @@ public enum KeyPhrase implements Saying {
     CUT,
     CHECK,
     DROP,
+    COUNTER,
     REPAIRED,
     SOUND,
     LOUDER,

@@ -8,6 +8,7 @@ import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Guard;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Sound;
@@ -76,6 +77,12 @@ public final class RecordSentences implements Sentences, Families<String> {
     @Override
     public String sheetWork(SheetWork it) {
         return it.match(sheets);
+    }
+
+    /** What a person says is kept as it was said; to a counter's reading there is something to say. */
+    @Override
+    public String said(Said it) {
+        return it instanceof Said.Counted counted ? CounterWords.of(counted) : "";
     }
 
     @Override

@@ -79,6 +79,14 @@ class PlanGuideTest {
         assertEquals(List.of(new Work.PlanBegun(0, "x"), new Said.Note(0, "serial=20417")), records.subList(0, 2));
     }
 
+    @Test
+    void aCounterIsHeldAgainstWhatTheStepWants() {
+        Running running = new Running(once(step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM)));
+        running.guide.counted(running.analysis, 1_412_000);
+        double wantedHz = step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM).setup().generatorHz().orElseThrow();
+        assertEquals(new Said.Counted(0, 1_412_000, wantedHz), records.get(records.size() - 1));
+    }
+
     private final class Running {
 
         private final PlanGuide guide;

@@ -138,6 +138,7 @@ class KeysTest {
             "d,DONE",
             "escape,DROP",
             "f,REPAIRED",
+            "g,COUNTER",
             "q,QUIT"
         })
         void isTheUsualOne(String key, KeyAction action) {

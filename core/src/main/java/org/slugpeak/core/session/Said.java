@@ -3,7 +3,7 @@ package org.slugpeak.core.session;
 /**
  * What the person says. Immutable; any thread may use it.
  */
-public sealed interface Said extends SessionRecord permits Said.Note, Said.Command, Said.Answer {
+public sealed interface Said extends SessionRecord permits Said.Note, Said.Command, Said.Answer, Said.Counted {
 
     @Override
     default <R> R matchFamily(Families<R> families) {
@@ -54,6 +54,14 @@ public sealed interface Said extends SessionRecord permits Said.Note, Said.Comma
          * @return what the caller of {@link Said#match(Matcher)} gets
          */
         R answer(Answer it);
+
+        /**
+         * For a Counted.
+         *
+         * @param it the record
+         * @return what the caller of {@link Said#match(Matcher)} gets
+         */
+        R counted(Counted it);
     }
 
     /**
@@ -110,6 +118,26 @@ public sealed interface Said extends SessionRecord permits Said.Note, Said.Comma
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.answer(this);
+        }
+    }
+
+    /**
+     * What a counter at the generator shows, as it was typed.
+     *
+     * @param tNanos when, nanoseconds from the first reading
+     * @param hz what was typed, Hz
+     * @param wantedHz what the step wants, Hz
+     */
+    record Counted(long tNanos, double hz, double wantedHz) implements Said {
+
+        @Override
+        public Manner manner() {
+            return Manner.NOTES;
+        }
+
+        @Override
+        public <R> R match(Matcher<R> matcher) {
+            return matcher.counted(this);
         }
     }
 }
