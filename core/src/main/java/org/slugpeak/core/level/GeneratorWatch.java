@@ -24,9 +24,9 @@ final class GeneratorWatch {
 
     /**
      * And so many times what the reading fell in as long a time just before. A circuit that is turned evenly from its top falls as the
-     * square of the time: from one such time to the next by 5/3 or less, after the first, which is far from {@link #STEP_DB}.
+     * square of the time: in one such time by 3, 5/3, 7/5 and so on of what it fell in the one before.
      */
-    private static final double ABRUPT = 2;
+    private static final double ABRUPT = 3;
 
     /** Less than this is no cut. */
     private static final double LEAST_CUT_DB = 0.7;
@@ -142,10 +142,13 @@ final class GeneratorWatch {
 
     /** Whether the last so many readings fell by more than the least, and all of a sudden. */
     private boolean isAbrupt(int readings, double magnitude, double leastDb) {
+        int earlier = Math.min(readings, before.size() - readings);
+        if (earlier < 1) {
+            return false;
+        }
         double from = before.last(readings - 1);
         double fallDb = db(from / magnitude);
-        double earlier = before.last(2 * readings - 1);
-        double beforeDb = Double.isNaN(earlier) ? 0 : db(earlier / from);
+        double beforeDb = db(before.last(readings - 1 + earlier) / from) * readings / earlier;
         return fallDb > Math.max(STEP_DB, leastDb) && fallDb > ABRUPT * beforeDb;
     }
 

@@ -110,6 +110,16 @@ class GeneratorPromptsTest {
         }
     }
 
+    /** The prompt that follows at once finds few readings of the time before. */
+    @Test
+    void turningPastAPeakIsNoCutJustAfterACutEither() {
+        Meter meter = atDetector().read(1, 2.8).read(2, 1.4);
+        int cuts = meter.told.all("generator-changed").size();
+        assertEquals(1, cuts);
+        meter.read(0.8, at -> 1.4 / Math.hypot(1, at / 0.4)).read(3, 1.4 / Math.hypot(1, 2));
+        assertEquals(cuts, meter.told.all("generator-changed").size());
+    }
+
     @Test
     void aCutIsSeenWhileTheReadingFallsAsTheSlugIsTurnedOn() {
         Meter meter = atDetector().read(1, 1.4).read(0.5, at -> 1.4 / Math.hypot(1, at));
