@@ -23,7 +23,8 @@ record Compared(Part part, String name, String quantity, String unit, Optional<E
     enum Part {
         ADJUSTER,
         DIAL,
-        CURVE
+        CURVE,
+        SHEET
     }
 
     /** What is to be said of the two. */

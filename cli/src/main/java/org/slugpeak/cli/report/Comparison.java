@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.cli.words.ComparePhrase;
+import org.slugpeak.cli.words.SheetWords;
 import org.slugpeak.core.curve.Estimate;
 import org.slugpeak.core.curve.SignedCurve;
+import org.slugpeak.core.figure.Occasion;
 
 /**
- * What a second session tells beside a first: adjuster by adjuster, dial point by dial point, curve over curve. Immutable; any thread
- * may use it.
+ * What a second session tells beside a first: adjuster by adjuster, dial point by dial point, curve over curve, sheet by sheet. Immutable;
+ * any thread may use it.
  *
  * @param then the first session
  * @param now the second session
@@ -42,6 +44,7 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
         adjusters(then, now, figures, left);
         dials(then, now, figures);
         curves(then, now, figures, left);
+        sheets(then, now, figures, left);
         if (figures.stream().allMatch(each -> each.change().isEmpty())) {
             left.add(ComparePhrase.NOTHING.of());
         }
@@ -51,7 +54,12 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
     /** Whether there are two sessions to compare; the sheets of before and after the work have a table of their own. */
     static boolean isAsked(List<SessionStory> stories) {
         return stories.size() == 2
-                && stories.stream().anyMatch(story -> story.sheets().isEmpty());
+                && !(isAll(stories.get(0), Occasion.BEFORE) && isAll(stories.get(1), Occasion.AFTER));
+    }
+
+    private static boolean isAll(SessionStory story, Occasion occasion) {
+        return !story.sheets().isEmpty()
+                && story.sheets().stream().allMatch(sheet -> sheet.conditions().occasion() == occasion);
     }
 
     private static void adjusters(SessionStory then, SessionStory now, List<Compared> figures, List<String> left) {
@@ -96,6 +104,25 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
         }
         add(figures, CurveFigures.of(then), CurveFigures.of(now), (what, was, is) ->
                 new Compared(Compared.Part.CURVE, "", what, "kHz", inKHz(was), inKHz(is)));
+    }
+
+    private static void sheets(SessionStory then, SessionStory now, List<Compared> figures, List<String> left) {
+        if (then.sheets().isEmpty() || now.sheets().isEmpty()) {
+            return;
+        }
+        String under = SheetWords.conditions(then.sheets().get(then.sheets().size() - 1).conditions());
+        String underNow = SheetWords.conditions(now.sheets().get(0).conditions());
+        if (!under.equals(underNow)) {
+            left.add(ComparePhrase.OTHER_CONDITIONS.of(under, underNow));
+            return;
+        }
+        add(figures, SheetFigures.left(then), SheetFigures.found(now), (row, was, is) -> new Compared(
+                Compared.Part.SHEET,
+                Numbers.kHz(row.dialHz()),
+                SheetWords.name(row.kind()),
+                SheetFigures.unit(row.kind()),
+                was,
+                is));
     }
 
     private static boolean hasZero(SessionStory story) {

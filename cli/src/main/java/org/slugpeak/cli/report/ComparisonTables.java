@@ -34,6 +34,7 @@ final class ComparisonTables {
         tables.add(table(ComparePhrase.ADJUSTERS, ComparePhrase.ADJUSTER, it, Compared.Part.ADJUSTER));
         tables.add(table(ComparePhrase.DIALS, ComparePhrase.POINT, it, Compared.Part.DIAL));
         tables.add(table(ComparePhrase.CURVES, ComparePhrase.CURVE, it, Compared.Part.CURVE));
+        tables.add(table(ComparePhrase.SHEETS, ComparePhrase.POINT, it, Compared.Part.SHEET));
         tables.removeIf(ReportTable::isEmpty);
         return tables;
     }
@@ -76,7 +77,7 @@ final class ComparisonTables {
     }
 
     private static String value(Compared it, Optional<Estimate> figure) {
-        return figure.map(one -> it.part() == Compared.Part.CURVE ? plain(it, one.value()) : signed(it, one.value()))
+        return figure.map(one -> isLevel(it.part()) ? signed(it, one.value()) : plain(it, one.value()))
                 .orElse("");
     }
 
@@ -94,7 +95,12 @@ final class ComparisonTables {
 
     /** Decibels and kilohertz have two places; what is left of a zero is as large as the unit makes it. */
     private static boolean isFixed(Compared it) {
-        return it.unit().equals("dB") || it.unit().equals("kHz");
+        return it.unit().startsWith("dB") || it.unit().equals("kHz");
+    }
+
+    /** Gains and errors have a sign; frequencies, inputs and ratios do without. */
+    private static boolean isLevel(Compared.Part part) {
+        return part == Compared.Part.ADJUSTER || part == Compared.Part.DIAL;
     }
 
     private static ComparePhrase verdict(Compared it) {

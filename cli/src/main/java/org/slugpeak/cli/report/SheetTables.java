@@ -22,7 +22,8 @@ final class SheetTables {
     /** What differs by less is not taken for a change: 19 of 20 that are none lie within (JCGM 100:2008, 6.2, k = 2). */
     private static final double COVERAGE = 2;
 
-    private record Row(FigureKind kind, double dialHz) {}
+    /** Which figure, at which setting of the dial, Hz. */
+    record Row(FigureKind kind, double dialHz) {}
 
     private SheetTables() {}
 
@@ -30,9 +31,16 @@ final class SheetTables {
         return stories.stream().flatMap(story -> story.sheets().stream()).toList();
     }
 
-    /** Both tables, or none where nothing was measured. */
+    /** Both tables, or none where nothing was measured; of two jobs each has its own, since before and after the one are not those of the other. */
     static List<ReportTable> of(List<SessionStory> stories) {
-        List<SheetStory> sheets = sheets(stories);
+        return Comparison.isAsked(stories)
+                ? stories.stream()
+                        .flatMap(story -> tables(story.sheets()).stream())
+                        .toList()
+                : tables(sheets(stories));
+    }
+
+    private static List<ReportTable> tables(List<SheetStory> sheets) {
         return Stream.of(figures(sheets), conditions(sheets))
                 .filter(table -> !table.isEmpty())
                 .toList();

@@ -11,6 +11,7 @@ public enum ComparePhrase implements Saying {
     POINT,
     CURVES,
     CURVE,
+    SHEETS,
     GAIN,
     LEFT_AT,
     DIAL_ERROR,
@@ -32,6 +33,7 @@ public enum ComparePhrase implements Saying {
     NO_PLAN,
     BY_NAME,
     OTHER_CURVE,
+    OTHER_CONDITIONS,
     NOTHING,
     HOW;
 

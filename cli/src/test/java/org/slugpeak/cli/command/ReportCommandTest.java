@@ -84,6 +84,15 @@ class ReportCommandTest {
     }
 
     @Test
+    void whoIsToldOfIsSaidBeforeThePageIsWritten() throws Exception {
+        Files.writeString(log, LOG.replaceFirst("\n", "\n{\"type\":\"mark\",\"t\":0,\"text\":\"owner=A. Customer\"}\n"));
+        CommandRun run = report(log);
+        assertTrue(run.err().contains("tells of persons (owner)"), run.err());
+        assertTrue(run.err().indexOf("tells of persons") < run.err().indexOf("wrote"), run.err());
+        assertTrue(Files.readString(folder.resolve("tuesday.html")).contains("A. Customer"));
+    }
+
+    @Test
     void refusesWhatItCannotDo() throws Exception {
         assertEquals(2, report().exitCode());
         assertEquals(2, report(log, "--csv", "--markdown").exitCode());

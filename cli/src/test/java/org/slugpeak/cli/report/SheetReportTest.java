@@ -92,6 +92,34 @@ class SheetReportTest {
         return List.of(story("before.jsonl", BEFORE), story("after.jsonl", AFTER));
     }
 
+    /** 100 uV and 10 uV are 40 and 20 dB above 1 uV. */
+    @Test
+    void ofTwoJobsWhatWasLeftThenStandsBesideWhatIsFoundNow() {
+        List<SessionStory> years = List.of(story("then.jsonl", AFTER), story("now.jsonl", BEFORE));
+        List<String> told = Comparison.of(years.get(0), years.get(1)).figures().stream()
+                .map(each -> each.quantity() + " " + each.unit() + " " + each.verdict())
+                .toList();
+        assertEquals(
+                List.of(
+                        "sensitivity dB(uV) CHANGED",
+                        "image rejection dB UNCHANGED",
+                        "width at 6 dB kHz CHANGED",
+                        "AVC, fall of input for 10 dB of output dB ONLY_THEN"),
+                told);
+        String text = MarkdownReport.of(years, PLAIN);
+        assertTrue(text.contains("| 1000 kHz | sensitivity | 20.00 dB(uV) | 40.00 dB(uV) | +20.00 dB(uV) |"), text);
+        assertFalse(MarkdownReport.of(stories(), PLAIN).contains("Then and now"), "before and after are one job");
+    }
+
+    @Test
+    void sheetsUnderOtherConditionsAreNotComparedAndThatIsSaid() {
+        List<SessionRecord> other = new ArrayList<>(BEFORE);
+        other.set(0, new SheetWork.Begun(0, new Conditions(Occasion.BEFORE, 0.8, 3.2, "200 pF", 1)));
+        Comparison comparison = Comparison.of(story("then.jsonl", AFTER), story("now.jsonl", other));
+        assertEquals(List.of(), comparison.figures());
+        assertTrue(comparison.left().get(0).startsWith("sheets are not compared: then"), comparison.left()::toString);
+    }
+
     @Test
     void eachFigureIsARowWithBeforeAfterAndChange() {
         List<List<String>> rows = SheetTables.of(stories()).get(0).rows();
