@@ -16,7 +16,9 @@ import picocli.CommandLine.TypeConversionException;
 public final class AudioOptions {
 
     @Option(names = "--mode", paramLabel = "tone|rms|band", converter = KindConverter.class)
-    private LevelKind kind = LevelKind.TONE;
+    private Optional<LevelKind> kind = Optional.empty();
+
+    private LevelKind usualKind = LevelKind.TONE;
 
     @Option(names = "--channel", paramLabel = "left|right|mix", converter = ChannelConverter.class)
     private Channel channel = Channel.LEFT;
@@ -29,6 +31,14 @@ public final class AudioOptions {
 
     @Option(names = "--ohms", paramLabel = "OHMS")
     private Optional<Double> ohms = Optional.empty();
+
+    /** Noise and hum count: everything is heard. */
+    void hearEverything() {
+        if (kind.filter(it -> it != LevelKind.RMS).isPresent()) {
+            throw new TypeConversionException("noise and hum are part of the figures: leave --mode out, or give --mode rms");
+        }
+        usualKind = LevelKind.RMS;
+    }
 
     /** What was said. */
     SoundOptions options() {
@@ -44,7 +54,7 @@ public final class AudioOptions {
 
     private MeterSettings meter() {
         try {
-            return MeterSettings.of(kind, Duration.ofMillis(responseMillis), Duration.ofMillis(intervalMillis));
+            return MeterSettings.of(kind.orElse(usualKind), Duration.ofMillis(responseMillis), Duration.ofMillis(intervalMillis));
         } catch (Refused e) {
             throw new TypeConversionException(e.reason());
         }

@@ -82,12 +82,13 @@ public final class SourceOptions {
         return rehearsed;
     }
 
-    /** Says that a simulated set is measured whole, with the meter at this point. */
+    /** Says that a set is measured whole, with the meter at this point: of sound everything counts. */
     public void measureAt(MeterPoint point) {
+        audio.hearEverything();
         measuredAt = Optional.of(point);
     }
 
-    /** Where the meter stands while a simulated set is measured whole; empty where it is not. */
+    /** Where the meter stands while a set is measured whole; empty where it is not. */
     public Optional<MeterPoint> measuredAt() {
         return measuredAt;
     }

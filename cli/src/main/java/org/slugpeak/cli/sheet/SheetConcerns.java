@@ -5,8 +5,6 @@ import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Families;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Link;
-import org.slugpeak.core.session.Overload;
-import org.slugpeak.core.session.OverloadCleared;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
@@ -52,11 +50,10 @@ final class SheetConcerns implements Families<Boolean> {
         return !(it instanceof Sound.OutputReached);
     }
 
+    /** What is too much for meter or set is an answer here, and the next setting is lower. */
     @Override
     public Boolean caution(Caution it) {
-        return (it instanceof Overload overload && overload.cause() != Overload.Cause.FLATTENING)
-                || it instanceof OverloadCleared
-                || (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST);
+        return it instanceof Caution.Checked checked && checked.check() == CheckKind.REST;
     }
 
     @Override

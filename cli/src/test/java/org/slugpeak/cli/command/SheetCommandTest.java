@@ -86,6 +86,7 @@ class SheetCommandTest {
         "--from sim:plan --attenuator 30, --attenuator takes 0 to 20 dB",
         "--from readings.csv, a sheet is measured while the set plays",
         "--from sim:tarnfield, --from sim:plan as before the work",
+        "--from sound --mode tone, noise and hum are part of the figures",
         "--from sound --point detector, a sound input hears the voice coil"
     })
     void refusesInOneLineWhatCannotBe(String rest, String said) {
