@@ -39,8 +39,9 @@ final class Board {
         Area area = new Area(top, rows, left, panel.style(flashes));
         String text = MomentWords.sentence(moment);
         String sign = String.valueOf(Signs.shape(moment.act()));
-        boolean mayBeShort =
-                inFullElsewhere || Wrapped.text(text, grid.width() - 2 * left).size() < LONG_ROWS;
+        boolean mayBeShort = inFullElsewhere
+                || moment.toDo().map(ToDo::maySayLittle).orElse(false)
+                || Wrapped.text(text, grid.width() - 2 * left).size() < LONG_ROWS;
         List<String> forms = mayBeShort ? forms(moment, text) : List.of(text);
         boolean drawn =
                 Stream.of(sign, "").anyMatch(with -> forms.stream().anyMatch(words -> blocks(grid, area, with, words)));

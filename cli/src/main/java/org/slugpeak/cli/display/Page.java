@@ -74,7 +74,11 @@ final class Page {
         }
         panel.draw(grid, layout.call(), layout.sentence() - layout.call(), layout.callScale(), moment, flashes);
         if (MomentWords.alarm(moment).isEmpty()) {
-            grid.write(layout.sentence(), MARGIN, MomentWords.sentence(moment), Grid.Style.STRONG);
+            List<String> rows = Wrapped.text(MomentWords.sentence(moment), grid.width() - 2 * MARGIN);
+            int room = Math.max(1, layout.keys() - layout.sentence());
+            for (int i = 0; i < Math.min(rows.size(), room); i++) {
+                grid.write(layout.sentence() + i, MARGIN, rows.get(i), Grid.Style.STRONG);
+            }
         }
     }
 

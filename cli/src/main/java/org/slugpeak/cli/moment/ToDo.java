@@ -61,6 +61,15 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
     }
 
     /**
+     * Whether the short form can stand for it however long it is, since the rest only says why.
+     *
+     * @return true of what the reading shows to be done; false where a hand may have to go to a terminal
+     */
+    public boolean maySayLittle() {
+        return stays == Stays.FOR_A_WHILE;
+    }
+
+    /**
      * Whether the short form says what matters, and is to be large rather than all of it.
      *
      * @return true of a frequency

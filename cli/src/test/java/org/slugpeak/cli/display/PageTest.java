@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.slugpeak.cli.moment.Act;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentKeeper;
+import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
@@ -34,6 +35,7 @@ import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Guard;
+import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.LinkDetail;
@@ -143,6 +145,29 @@ class PageTest {
         Grid grid = page.draw(moment, Aside.NONE, 80, 24);
         assertFalse(text(moment, 80, 24).contains("NO NEW READINGS"));
         assertTrue(BlockText.stands(grid, "0.870", 2), () -> String.join("\n", grid.lines()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,12", "60,18", "80,24", "200,60"})
+    void toHalveTheGeneratorIsLargeInEveryWindowAndTheReadingStays(int width, int height) {
+        Moment moment = moment(
+                Seek.PEAK, reading(1, 1.5, 1.5, Trend.RISING), new Request.CutGenerator(Sessions.seconds(1), 0.5, -0.88));
+        Grid grid = page.draw(moment, Aside.NONE, width, height);
+        boolean large = Stream.of(1, 2, 3).anyMatch(scale -> BlockText.stands(grid, "HALVE", scale));
+        assertTrue(large, () -> String.join("\n", grid.lines()));
+        assertTrue(
+                BlockText.stands(grid, "1.500", 1) || text(moment, width, height).contains("1.500 V"),
+                () -> String.join("\n", grid.lines()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"34,10", "40,12", "60,18"})
+    void noWordOfAVerdictIsCut(int width, int height) {
+        Moment moment = moment(Seek.PEAK, reading(1, 1.446, 1.447, Trend.STEADY), new Held(Sessions.seconds(3), 1.446, 0.01));
+        String sentence = MomentWords.sentence(moment);
+        Grid grid = page.draw(moment, Aside.NONE, width, height);
+        String row = grid.lines().stream().filter(line -> line.startsWith(" held: recorded")).findFirst().orElseThrow();
+        assertTrue((sentence + " ").startsWith(row.strip() + " "), row);
     }
 
     /** Whoever is asked for something that is done for him has no key to say that it is done. */
