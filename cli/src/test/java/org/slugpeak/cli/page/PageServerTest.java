@@ -109,6 +109,30 @@ class PageServerTest {
     }
 
     @Test
+    void everyButtonAsksForWhatItsKeyAsksForTheLevelKeysToo() throws Exception {
+        try (PageBench bench = PageBench.withKeys()) {
+            List<KeyAction> buttons = List.of(
+                    KeyAction.NEXT,
+                    KeyAction.MARK,
+                    KeyAction.AGAIN,
+                    KeyAction.SKIP,
+                    KeyAction.REST,
+                    KeyAction.LEVEL,
+                    KeyAction.CUT,
+                    KeyAction.CHECK,
+                    KeyAction.DONE,
+                    KeyAction.DROP,
+                    KeyAction.REPAIRED);
+            String page = get(bench.url()).body();
+            for (KeyAction action : buttons) {
+                assertTrue(page.contains("data-key=\"" + action.word() + "\""), action + " has no button");
+                press(bench, action.word(), origin(bench));
+                assertEquals(Optional.of(action), bench.showing.keys().poll());
+            }
+        }
+    }
+
+    @Test
     void aButtonIsTakenFromThePageAloneAndOnlyWhatHasAButton() throws Exception {
         try (PageBench bench = PageBench.withKeys()) {
             assertEquals(204, press(bench, "mark", origin(bench)));
