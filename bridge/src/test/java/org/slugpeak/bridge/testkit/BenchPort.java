@@ -119,6 +119,7 @@ public final class BenchPort implements AutoCloseable {
 
         void pull() {
             pulled = true;
+            terminal.breakOff();
             try {
                 thread.join();
             } catch (InterruptedException e) {

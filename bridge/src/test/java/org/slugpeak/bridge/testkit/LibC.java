@@ -6,15 +6,18 @@ import com.sun.jna.Native;
 import com.sun.jna.NativeLong;
 import com.sun.jna.Pointer;
 
-/** The few functions of the C library that make a pseudo-terminal pair (POSIX.1-2017, XSH). */
+/** The few functions of the C library that make a pseudo-terminal pair (POSIX.1-2017, XSH); the numbers are those of Linux. */
 interface LibC extends Library {
 
     LibC INSTANCE = Native.load("c", LibC.class);
 
     int O_RDWR = 2;
     int O_NOCTTY = 0x100;
+    int O_NONBLOCK = 0x800;
     short POLLIN = 1;
+    short POLLOUT = 4;
     short POLLHUP = 0x10;
+    int EAGAIN = 11;
     int TCSANOW = 0;
 
     int posix_openpt(int flags) throws LastErrorException;

@@ -20,10 +20,12 @@ public final class PseudoTerminal implements AutoCloseable {
     private static final int EVENTS_OFFSET = 4;
     private static final int HAPPENED_OFFSET = 6;
     private static final int POLLFD_LENGTH = 8;
+    private static final int LOOK_MILLIS = 5;
 
     private final int master;
     private final String path;
     private boolean closed;
+    private volatile boolean brokenOff;
 
     private PseudoTerminal(int master, String path) {
         this.master = master;
@@ -36,7 +38,7 @@ public final class PseudoTerminal implements AutoCloseable {
      * @return the pair
      */
     public static PseudoTerminal open() {
-        int master = LibC.INSTANCE.posix_openpt(LibC.O_RDWR | LibC.O_NOCTTY);
+        int master = LibC.INSTANCE.posix_openpt(LibC.O_RDWR | LibC.O_NOCTTY | LibC.O_NONBLOCK);
         LibC.INSTANCE.grantpt(master);
         LibC.INSTANCE.unlockpt(master);
         byte[] name = new byte[NAME_LENGTH];
@@ -61,7 +63,7 @@ public final class PseudoTerminal implements AutoCloseable {
      * @return false after it has closed it
      */
     public boolean isOpenedByHost() {
-        return (poll(0) & LibC.POLLHUP) == 0;
+        return (poll(LibC.POLLIN, 0) & LibC.POLLHUP) == 0;
     }
 
     /**
@@ -71,7 +73,7 @@ public final class PseudoTerminal implements AutoCloseable {
      * @return empty where nothing came or nobody holds the port open
      */
     public byte[] read(int waitMillis) {
-        int happened = poll(waitMillis);
+        int happened = poll(LibC.POLLIN, waitMillis);
         if ((happened & LibC.POLLIN) == 0) {
             if ((happened & LibC.POLLHUP) != 0) {
                 pause(waitMillis);
@@ -89,20 +91,36 @@ public final class PseudoTerminal implements AutoCloseable {
     }
 
     /**
-     * Sends to the host.
+     * Sends to the host, and waits for as long as it takes no more.
      *
-     * @param bytes as they are
+     * @param bytes as they are; those that nobody has taken when {@link #breakOff} is called are lost
      */
     public void write(byte[] bytes) {
         int done = 0;
         try (Memory memory = new Memory(Math.max(1, bytes.length))) {
             memory.write(0, bytes, 0, bytes.length);
-            while (done < bytes.length) {
-                done += LibC.INSTANCE
-                        .write(master, memory.share(done), new NativeLong(bytes.length - done))
-                        .intValue();
+            while (done < bytes.length && !brokenOff) {
+                if ((poll(LibC.POLLOUT, LOOK_MILLIS) & LibC.POLLOUT) != 0) {
+                    done += some(memory.share(done), bytes.length - done);
+                }
             }
         }
+    }
+
+    private int some(Pointer bytes, int count) {
+        try {
+            return LibC.INSTANCE.write(master, bytes, new NativeLong(count)).intValue();
+        } catch (LastErrorException e) {
+            if (e.getErrorCode() == LibC.EAGAIN) {
+                return 0;
+            }
+            throw e;
+        }
+    }
+
+    /** From now on nothing more is sent. Any thread may call it. */
+    public void breakOff() {
+        brokenOff = true;
     }
 
     /** Pulls the plug. Safe to call twice. */
@@ -119,10 +137,10 @@ public final class PseudoTerminal implements AutoCloseable {
         LibC.INSTANCE.poll(Pointer.NULL, new NativeLong(0), millis);
     }
 
-    private int poll(int waitMillis) {
+    private int poll(short events, int waitMillis) {
         try (Memory descriptor = new Memory(POLLFD_LENGTH)) {
             descriptor.setInt(0, master);
-            descriptor.setShort(EVENTS_OFFSET, LibC.POLLIN);
+            descriptor.setShort(EVENTS_OFFSET, events);
             descriptor.setShort(HAPPENED_OFFSET, (short) 0);
             LibC.INSTANCE.poll(descriptor, new NativeLong(1), waitMillis);
             return descriptor.getShort(HAPPENED_OFFSET);
