@@ -11,8 +11,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slugpeak.cli.moment.Moment;
+import org.slugpeak.cli.moment.MomentKeeper;
+import org.slugpeak.core.level.CheckKind;
+import org.slugpeak.core.session.Request;
 
-/** What is shown instead of the session when somebody asks: all keys, or the code that leads a telephone to the page. */
+/** What is shown of keys, below the session and instead of it, and the code that leads a telephone to the page. */
 class CoverTest {
 
     private static final String URL = "http://192.168.177.120:8455/33ZWuqsMCcZKXA_OJVPP7Q/";
@@ -77,5 +81,17 @@ class CoverTest {
         assertEquals(Optional.empty(), keys.toggled(KEYS).cover());
         assertEquals(Optional.of(ADDRESS), keys.toggled(ADDRESS).cover());
         assertEquals(List.of(), Aside.NONE.cover().stream().toList());
+    }
+
+    /** Whoever is asked for something that is done for him has no key to say that it is done. */
+    @Test
+    void theObviousKeyIsShownOnlyWhereItIsOfUse() {
+        MomentKeeper keeper = new MomentKeeper();
+        keeper.take(new Request.Asked(0, CheckKind.LEVEL, 0));
+        Moment asked = keeper.moment();
+        List<KeyHint> go = KeyBindings.usual().hints(EnumSet.of(KeyAction.GO, KeyAction.QUIT));
+        assertEquals(List.of("q quit"), Foot.phrases(go, asked));
+        List<KeyHint> done = KeyBindings.usual().hints(EnumSet.of(KeyAction.GO, KeyAction.DONE, KeyAction.QUIT));
+        assertTrue(Foot.phrases(done, asked).contains("enter done"));
     }
 }

@@ -19,7 +19,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.slugpeak.cli.moment.Act;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentKeeper;
-import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.cli.words.RecordSentences;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
@@ -35,7 +34,6 @@ import org.slugpeak.core.reading.Condition;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.Guard;
-import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.LinkDetail;
@@ -145,39 +143,6 @@ class PageTest {
         Grid grid = page.draw(moment, Aside.NONE, 80, 24);
         assertFalse(text(moment, 80, 24).contains("NO NEW READINGS"));
         assertTrue(BlockText.stands(grid, "0.870", 2), () -> String.join("\n", grid.lines()));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"40,12", "60,18", "80,24", "200,60"})
-    void toHalveTheGeneratorIsLargeInEveryWindowAndTheReadingStays(int width, int height) {
-        Moment moment = moment(
-                Seek.PEAK, reading(1, 1.5, 1.5, Trend.RISING), new Request.CutGenerator(Sessions.seconds(1), 0.5, -0.88));
-        Grid grid = page.draw(moment, Aside.NONE, width, height);
-        boolean large = Stream.of(1, 2, 3).anyMatch(scale -> BlockText.stands(grid, "HALVE", scale));
-        assertTrue(large, () -> String.join("\n", grid.lines()));
-        assertTrue(
-                BlockText.stands(grid, "1.500", 1) || text(moment, width, height).contains("1.500 V"),
-                () -> String.join("\n", grid.lines()));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"34,10", "40,12", "60,18"})
-    void noWordOfAVerdictIsCut(int width, int height) {
-        Moment moment = moment(Seek.PEAK, reading(1, 1.446, 1.447, Trend.STEADY), new Held(Sessions.seconds(3), 1.446, 0.01));
-        String sentence = MomentWords.sentence(moment);
-        Grid grid = page.draw(moment, Aside.NONE, width, height);
-        String row = grid.lines().stream().filter(line -> line.startsWith(" held: recorded")).findFirst().orElseThrow();
-        assertTrue((sentence + " ").startsWith(row.strip() + " "), row);
-    }
-
-    /** Whoever is asked for something that is done for him has no key to say that it is done. */
-    @Test
-    void theObviousKeyIsShownOnlyWhereItIsOfUse() {
-        Moment asked = moment(Seek.PEAK, new Request.Asked(0, CheckKind.LEVEL, 0));
-        List<KeyHint> go = KeyBindings.usual().hints(EnumSet.of(KeyAction.GO, KeyAction.QUIT));
-        assertEquals(List.of("q quit"), Foot.phrases(go, asked));
-        List<KeyHint> done = KeyBindings.usual().hints(EnumSet.of(KeyAction.GO, KeyAction.DONE, KeyAction.QUIT));
-        assertTrue(Foot.phrases(done, asked).contains("enter done"));
     }
 
     @ParameterizedTest

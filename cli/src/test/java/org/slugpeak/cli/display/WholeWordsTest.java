@@ -15,10 +15,12 @@ import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Manner;
 import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.SessionRecord;
 
-/** Whatever is asked: all of it, its first clause or its short form stands there, and no word of that is broken. */
+/** Whatever is asked, and whatever is found: all of it, its first clause or its short form stands there, and no word of that is broken. */
 class WholeWordsTest {
 
     private static final List<Request> ASKING = EveryRecord.list().stream()
@@ -30,11 +32,12 @@ class WholeWordsTest {
     /** Header, and one row for a remark in a small window. */
     private static final int BELOW_REMARK = 2;
 
-    private static Moment asked(Request request) {
+    private static final Page PAGE = new Page(Symbols.BLOCKS, List.of(new KeyHint(KeyAction.DONE, "d")));
+
+    private static Moment moment(SessionRecord... records) {
         MomentKeeper keeper = new MomentKeeper();
         keeper.take(Sessions.start(Seek.PEAK));
-        keeper.take(Sessions.reading(0, 0.5, 0.5, Trend.STEADY));
-        keeper.take(request);
+        Stream.of(records).forEach(keeper::take);
         return keeper.moment();
     }
 
@@ -64,10 +67,9 @@ class WholeWordsTest {
     @ParameterizedTest
     @CsvSource({"34,10", "40,12", "60,18", "80,24", "132,43", "200,60"})
     void noWordOfAQuestionIsBroken(int width, int height) {
-        Page page = new Page(Symbols.BLOCKS, List.of(new KeyHint(KeyAction.DONE, "d")));
         for (Request request : ASKING) {
-            Moment moment = asked(request);
-            Grid grid = page.draw(moment, Aside.NONE, width, height);
+            Moment moment = moment(Sessions.reading(0, 0.5, 0.5, Trend.STEADY), request);
+            Grid grid = PAGE.draw(moment, Aside.NONE, width, height);
             String all = MomentWords.sentence(moment);
             boolean form = Stream.of(all, all.split("[,;:] ", 2)[0], MomentWords.word(moment))
                     .anyMatch(it -> isWhole(grid, it));
@@ -75,5 +77,29 @@ class WholeWordsTest {
             assertTrue(whole, () -> request + " at " + width + " by " + height + "\n" + String.join("\n", grid.lines()));
         }
         assertTrue(ASKING.size() > 15);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,12", "60,18", "80,24", "200,60"})
+    void toHalveTheGeneratorIsLargeInEveryWindowAndTheReadingStays(int width, int height) {
+        Moment moment = moment(
+                Sessions.reading(1, 1.5, 1.5, Trend.RISING), new Request.CutGenerator(Sessions.seconds(1), 0.5, -0.88));
+        Grid grid = PAGE.draw(moment, Aside.NONE, width, height);
+        boolean large = Stream.of(1, 2, 3).anyMatch(scale -> BlockText.stands(grid, "HALVE", scale));
+        assertTrue(large, () -> String.join("\n", grid.lines()));
+        assertTrue(
+                BlockText.stands(grid, "1.500", 1) || String.join("", grid.lines()).contains("1.500 V"),
+                () -> String.join("\n", grid.lines()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"34,10", "40,12", "60,18"})
+    void noWordOfAVerdictIsCut(int width, int height) {
+        Moment moment = moment(
+                Sessions.reading(1, 1.446, 1.447, Trend.STEADY), new Held(Sessions.seconds(3), 1.446, 0.01));
+        String sentence = MomentWords.sentence(moment);
+        Grid grid = PAGE.draw(moment, Aside.NONE, width, height);
+        String row = grid.lines().stream().filter(line -> line.startsWith(" held: recorded")).findFirst().orElseThrow();
+        assertTrue((sentence + " ").startsWith(row.strip() + " "), row);
     }
 }

@@ -7,9 +7,7 @@ import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
 
-/**
- * What the person is asked to do, and how that is answered. Immutable; any thread may use it.
- */
+/** What the person is asked to do, and how that is answered. Immutable; any thread may use it. */
 public sealed interface Request extends SessionRecord
         permits Request.Asked,
                 Request.CutGenerator,
