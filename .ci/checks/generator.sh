@@ -47,7 +47,7 @@ for address in "tcp:127.0.0.1:$port" "$bench/tty"; do
   [ "$(cut -f 1 "$bench"/log | grep -c '^SOURce:FREQuency 4[0-9]*$')" -ge 7 ] || fail "not every point was set"
   is_off "curve at $address"
   left_on
-  ./slugpeak align tarnfield-54a --only "AM IF" --from sim:plan --speed 50 --view none --generator "$address" \
+  ./slugpeak align tarnfield-54a --only "AM IF" --from sim:plan --speed 10 --view none --generator "$address" \
     --log "$work"/align.jsonl 2>"$work"/align.err &
   tool=$!
   for _ in $(seq 600); do grep -q '"type":"adjuster"' "$work"/align.jsonl 2>/dev/null && break; sleep 0.1; done

@@ -197,7 +197,7 @@ final class Feeder {
                 wanted = wanted.withEmf(real.emfVolts());
                 analysis.command(new Instruction.Level(LevelCommand.turned(factor)));
             }
-            if (checking.isEmpty() && real.on()) {
+            if (move.levelFactor() == 1 && real.on()) {
                 standsAtEmfVolts = real.emfVolts();
             }
             analysis.tell(at -> new Request.GeneratorStands(at, real.frequencyHz(), real.on() ? real.emfVolts() : 0));

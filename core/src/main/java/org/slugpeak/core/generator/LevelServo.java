@@ -64,9 +64,16 @@ public final class LevelServo {
             sinceSeconds += seconds;
         }
         lastNanos = tNanos;
-        double margin = nearPeak ? 0 : Math.min(MARGIN_DB, Decibels.of(highVolts / lowVolts) / 4);
-        boolean left = averageDb < Decibels.of(lowVolts) + margin || averageDb > Decibels.of(highVolts) - margin;
+        boolean left = !isWithin(nearPeak ? 0 : marginDb());
         return left && sinceSeconds >= LEAST_SECONDS ? OptionalDouble.of(toMiddle()) : OptionalDouble.empty();
+    }
+
+    private double marginDb() {
+        return Math.min(MARGIN_DB, Decibels.of(highVolts / lowVolts) / 4);
+    }
+
+    private boolean isWithin(double marginDb) {
+        return averageDb >= Decibels.of(lowVolts) + marginDb && averageDb <= Decibels.of(highVolts) - marginDb;
     }
 
     private double toMiddle() {
@@ -75,13 +82,11 @@ public final class LevelServo {
     }
 
     /**
-     * Whether the average is in the window.
+     * Whether the average is in the window, and stays there where nothing is turned.
      *
      * @return false before enough was seen
      */
     public boolean isInside() {
-        return sinceSeconds >= LEAST_SECONDS
-                && averageDb >= Decibels.of(lowVolts)
-                && averageDb <= Decibels.of(highVolts);
+        return sinceSeconds >= LEAST_SECONDS && isWithin(marginDb());
     }
 }

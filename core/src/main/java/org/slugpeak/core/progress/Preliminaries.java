@@ -50,6 +50,7 @@ final class Preliminaries {
         boolean follows = isWorthHalving(step, job.lastSecond().mean());
         if (halvingsWanted && !halvedIn.equals(stage) && follows) {
             halvedIn = stage;
+            levelledFor = Optional.empty(); // where the reading did not follow at once, the level is lower afterwards
             return Halving.first(job);
         }
         if (lawWanted && follows && lawsOf.add(step.setup().meterPoint())) {
