@@ -66,7 +66,6 @@ final class SheetChore implements Chore {
     private void set(InputSetting wanted) {
         if (wanted.handwork() == Handwork.TUNE_SET) {
             set.connect(wanted.dialHz());
-            set.turnVolumeUp();
         }
         set.feed(modulated(wanted).withFrequency(wanted.frequencyHz()).withVolts(wanted.emfVolts()));
         switch (wanted.handwork()) {

@@ -3,6 +3,7 @@ package org.slugpeak.core.rehearsal;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Stage;
+import org.slugpeak.core.receiver.Generator;
 import org.slugpeak.core.receiver.OscillatorSide;
 
 /**
@@ -37,5 +38,15 @@ public record PlannedScene(
      */
     public String name() {
         return "step '" + step.adjuster() + "' of stage '" + stage.name() + "'";
+    }
+
+    /** Whether the generator is modulated: where the set is listened to, but for a beat. */
+    boolean isModulated() {
+        return point == MeterPoint.VOICE_COIL && role != Role.BEAT_OSCILLATOR;
+    }
+
+    /** Where the generator's lead goes. */
+    Generator.Lead lead() {
+        return atAerial ? Generator.Lead.AERIAL : Generator.Lead.CONVERTER_GRID;
     }
 }

@@ -87,7 +87,7 @@ public final class PlannedSet implements SetOnBench {
         this.reception = new Reception(circuits);
         this.scene = scenes.get(0);
         this.dialHz = scene.dialHz();
-        this.generator = new Generator(circuits.fedHz(scene), 0, isModulated(scene), lead(scene));
+        this.generator = new Generator(circuits.fedHz(scene), 0, scene.isModulated(), scene.lead());
     }
 
     /**
@@ -235,19 +235,11 @@ public final class PlannedSet implements SetOnBench {
                 .orElse(clamped);
         reception.forget();
         dialHz = truth.dialHz(wanted);
-        generator = new Generator(circuits.fedHz(wanted), generator.volts(), isModulated(wanted), lead(wanted));
-    }
-
-    private static boolean isModulated(PlannedScene scene) {
-        return scene.point() == MeterPoint.VOICE_COIL && scene.role() != Role.BEAT_OSCILLATOR;
-    }
-
-    private static Generator.Lead lead(PlannedScene scene) {
-        return scene.atAerial() ? Generator.Lead.AERIAL : Generator.Lead.CONVERTER_GRID;
+        generator = new Generator(circuits.fedHz(wanted), generator.volts(), wanted.isModulated(), wanted.lead());
     }
 
     /**
-     * Connects generator and meter as for measuring the whole set, with the band on that has a place of the dial.
+     * Connects generator and meter as for measuring the whole set, its volume full on, with the band on that has a place of the dial.
      *
      * @param newDialHz the place, Hz
      */
@@ -257,6 +249,8 @@ public final class PlannedSet implements SetOnBench {
                 .min(Comparator.comparingDouble(each -> Math.abs(Math.log(each.dialHz() / newDialHz))))
                 .orElse(scene);
         clamped = false;
+        coil.hearEverything();
+        coil.turnUp();
         reception.forget();
         dialHz = newDialHz;
     }
@@ -269,11 +263,6 @@ public final class PlannedSet implements SetOnBench {
     /** Tunes the generator for the greatest response near where it stands. */
     public void tuneGenerator() {
         generator = generator.withFrequency(truth.topHz(scene, generator.frequencyHz(), dialHz));
-    }
-
-    /** Turns the volume full on. */
-    public void turnVolumeUp() {
-        coil.turnUp();
     }
 
     /**

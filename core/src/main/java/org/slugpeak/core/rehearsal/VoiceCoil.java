@@ -7,9 +7,15 @@ final class VoiceCoil {
 
     private final SplittableRandom random;
     private double volume = 1;
+    private boolean scatters;
 
     VoiceCoil(SplittableRandom random) {
         this.random = random;
+    }
+
+    /** From now on a meter takes the RMS of everything, which scatters; one that follows the tone alone averages that away. */
+    void hearEverything() {
+        scatters = true;
     }
 
     void turnUp() {
@@ -38,6 +44,7 @@ final class VoiceCoil {
     double volts(double audioPeakVolts, double noiseVolts, double bandwidthHz, double seconds) {
         double noise = volume * Detection.voiceCoilNoiseVolts(noiseVolts, bandwidthHz);
         double all = Detection.voiceCoilVolts(volume * audioPeakVolts, noise);
-        return Math.abs(all + Detection.scatterVolts(all, noise, seconds) * random.nextGaussian());
+        double scatter = scatters ? Detection.scatterVolts(all, noise, seconds) : 0;
+        return Math.abs(all + scatter * random.nextGaussian());
     }
 }
