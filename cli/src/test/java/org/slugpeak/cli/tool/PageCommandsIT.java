@@ -73,8 +73,14 @@ final class PageCommandsIT {
         port.plug(ScpiResponder.reading("+1.25000000E+00"));
         standIns = new StandIns(port.path());
         Files.createSymbolicLink(folder.resolve("shared"), ROOT.resolve("shared"));
+    }
+
+    /** Logs that a page only speaks of; others are made by its own commands. */
+    private void layLogs(Set<String> commands) throws IOException {
         for (String log : List.of("before.jsonl", "work.jsonl", "after.jsonl")) {
-            Files.copy(anyLog, folder.resolve(log));
+            if (commands.stream().noneMatch(command -> command.contains("--log " + log))) {
+                Files.copy(anyLog, folder.resolve(log));
+            }
         }
     }
 
@@ -96,7 +102,9 @@ final class PageCommandsIT {
     @ParameterizedTest
     @MethodSource("pages")
     void everyCommandOfAPageDoesWhatItSaysOrSaysInOneLineWhatIsMissing(Path page) throws IOException {
-        Stream<Executable> typed = PageCommands.of(ROOT.resolve(page)).stream()
+        Set<String> commands = PageCommands.of(ROOT.resolve(page));
+        layLogs(commands);
+        Stream<Executable> typed = commands.stream()
                 .filter(command -> !NOT_THE_TOOL.contains(command))
                 .map(command -> () -> type(command));
         assertAll(page.toString(), typed);
