@@ -36,6 +36,7 @@ final class Feeder {
     private final Honesty honesty = new Honesty();
     private final Queue<String> doubts = new ArrayDeque<>();
     private GeneratorSetting wanted;
+    private GeneratorSetting newest;
     private GeneratorMove move = AS_BEFORE;
     private Optional<CheckKind> checking = Optional.empty();
     private boolean moveDue;
@@ -49,6 +50,7 @@ final class Feeder {
     Feeder(FedGenerator generator, GeneratorSetting stood) {
         this.generator = generator;
         this.wanted = stood;
+        this.newest = stood;
         this.startEmfVolts = stood.emfVolts();
         this.standsAtEmfVolts = stood.emfVolts();
     }
@@ -84,7 +86,8 @@ final class Feeder {
     private void wish() {
         GeneratorSetting moved = wanted.withFrequency(wanted.frequencyHz() + move.offsetHz());
         boolean off = move.levelFactor() == 0;
-        generator.want(off ? moved.switched(false) : moved.withEmf(moved.emfVolts() * move.levelFactor()));
+        newest = off ? moved.switched(false) : moved.withEmf(moved.emfVolts() * move.levelFactor());
+        generator.want(newest);
     }
 
     /** Whether a move that a check asks for is made from here. */
@@ -144,7 +147,7 @@ final class Feeder {
     /** Somebody, a hand or the servo, has announced a turn of the level. */
     void turn(double factor) {
         if (turns()) {
-            turnedFromEmfVolts = OptionalDouble.of(standsAtEmfVolts);
+            turnedFromEmfVolts = OptionalDouble.of(turnedFromEmfVolts.orElse(standsAtEmfVolts));
             wanted = wanted.withEmf(turned(factor));
             wish();
         }
@@ -192,9 +195,11 @@ final class Feeder {
             }
             if (turnedFromEmfVolts.isPresent() && real.on()) {
                 double factor = real.emfVolts() / turnedFromEmfVolts.getAsDouble();
-                turnedFromEmfVolts = OptionalDouble.empty();
+                // One more turn that was wished meanwhile is told when it stands, and counts from here.
+                boolean last = it.wanted().equals(newest);
+                turnedFromEmfVolts = last ? OptionalDouble.empty() : OptionalDouble.of(real.emfVolts());
                 honesty.says(factor);
-                wanted = wanted.withEmf(real.emfVolts());
+                wanted = last ? wanted.withEmf(real.emfVolts()) : wanted;
                 analysis.command(new Instruction.Level(LevelCommand.turned(factor)));
             }
             if (move.levelFactor() == 1 && real.on()) {
