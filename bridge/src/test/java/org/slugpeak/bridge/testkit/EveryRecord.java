@@ -279,6 +279,7 @@ public final class EveryRecord {
         Stream.of(Handwork.values()).forEach(each -> all.add(new Request.SetInput(T, setting.with(each), false)));
         all.add(new Request.SetInput(T, carrier, false));
         all.add(new Request.SetInput(T, carrier, true));
+        int count = 0;
         for (FigureKind kind : FigureKind.values()) {
             double value = switch (kind.counts()) {
                 case VOLTS_EMF -> 3.5e-5;
@@ -286,7 +287,7 @@ public final class EveryRecord {
                 case HERTZ -> 8740;
             };
             double sigma = kind.counts() == FigureKind.Counts.HERTZ ? 60 : 0.08;
-            Limit limit = Limit.values()[kind.ordinal() % Limit.values().length];
+            Limit limit = Limit.values()[count++ % Limit.values().length];
             all.add(new SheetWork.FigureTaken(
                     T, new Figure(kind, 1e6, value, sigma, limit, Figure.Outcome.MEASURED)));
         }
