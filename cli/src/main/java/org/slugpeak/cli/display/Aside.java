@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param cover what is shown instead of the moment; empty for most of the time
  * @param flashes whether something has only just happened, for who does not hear it
  */
-record Aside(String status, String told, Optional<Cover> cover, boolean flashes) {
+record Aside(String status, String told, Optional<Overlay> cover, boolean flashes) {
 
     static final Aside NONE = new Aside("", "", Optional.empty(), false);
 
@@ -23,8 +23,8 @@ record Aside(String status, String told, Optional<Cover> cover, boolean flashes)
     }
 
     /** Covered by that, or no longer where it was. */
-    Aside toggled(Cover over) {
-        Optional<Cover> other = Optional.of(over);
+    Aside toggled(Overlay over) {
+        Optional<Overlay> other = Optional.of(over);
         return new Aside(status, told, cover.equals(other) ? Optional.empty() : other, flashes);
     }
 

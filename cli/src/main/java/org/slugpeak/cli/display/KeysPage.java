@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param keys what they do
  */
-record KeysPage(List<KeyHint> keys) implements Cover {
+record KeysPage(List<KeyHint> keys) implements Overlay {
 
     private static final int MARGIN = 1;
     private static final String GAP = "  ";

@@ -10,7 +10,7 @@ import org.slugpeak.cli.words.ScreenPhrase;
  * @param halves the code in half blocks, from the top
  * @param whole the same in whole cells, two to a module
  */
-public record PageAddress(String url, List<String> halves, List<String> whole) implements Cover {
+public record PageAddress(String url, List<String> halves, List<String> whole) implements Overlay {
 
     private static final int MARGIN = 1;
 

@@ -17,7 +17,7 @@ import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.session.Request;
 
 /** What is shown of keys, below the session and instead of it, and the code that leads a telephone to the page. */
-class CoverTest {
+class OverlayTest {
 
     private static final String URL = "http://192.168.177.120:8455/33ZWuqsMCcZKXA_OJVPP7Q/";
 
@@ -27,7 +27,7 @@ class CoverTest {
 
     private static final KeysPage KEYS = new KeysPage(KeyBindings.usual().hints(EnumSet.allOf(KeyAction.class)));
 
-    private static Grid draw(Cover cover, Symbols symbols, int width, int height) {
+    private static Grid draw(Overlay cover, Symbols symbols, int width, int height) {
         Grid grid = new Grid(width, height);
         cover.draw(grid, symbols);
         return grid;
