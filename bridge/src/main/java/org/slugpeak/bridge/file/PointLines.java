@@ -87,8 +87,12 @@ public final class PointLines {
         boolean four = table.names().isEmpty()
                 && table.columns() == TWO_WITH_COMMAS
                 && table.shape().equals(new Shape(Separator.COMMAS, '.'));
-        SampleLine line = table.lines().get(0);
-        if (four && line.text().matches("[0-9, ]*")) {
+        Optional<SampleLine> doubtful = table.lines().stream()
+                .filter(line -> four && line.text().matches("[0-9, ]*"))
+                .filter(line -> table.shape().cells(line.bytes()).size() == TWO_WITH_COMMAS)
+                .findFirst();
+        if (doubtful.isPresent()) {
+            SampleLine line = doubtful.get();
             List<String> cells = table.shape().cells(line.bytes());
             throw new BadInput(
                     file + " line " + line.number() + ": '" + Excerpt.of(line.text()) + "' may be four numbers, or "

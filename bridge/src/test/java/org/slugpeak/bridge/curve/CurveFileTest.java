@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.core.curve.ResponsePoint;
 
@@ -70,5 +72,13 @@ class CurveFileTest {
                 .getMessage();
         assertTrue(message.contains("'440,5,1,9' may be four numbers, or 440.5 and 1.9"), message);
         assertThrows(BridgeException.class, () -> CurveFile.read(file, true));
+    }
+
+    /** Found by the campaign's fuzzer; the second file is what it wrote. */
+    @ParameterizedTest
+    @ValueSource(strings = {"450\n440,5,1,9\n", ",; ,R ,; 001291940\u078065614042405,\n0$\n1,"})
+    void aShortLineBeforeDoubtfulOnesCostsOneMessage(String text) throws IOException {
+        Path file = Files.writeString(folder.resolve("short.csv"), text);
+        assertThrows(BridgeException.class, () -> CurveFile.read(file, false));
     }
 }
