@@ -23,6 +23,7 @@ class FamilyListenerTest {
                 new Work.PlanOver(1),
                 new Guard.Choice(1),
                 new CurveWork.CurveOver(1),
+                new SheetWork.SheetOver(1),
                 new Link.LowBattery(1),
                 new Said.Note(1, "a note"),
                 new Sound.NoTone(1),
