@@ -132,8 +132,8 @@ final class GeneratorReader {
                 lowest,
                 highest,
                 question,
-                askLowest.flatMap(low ->
-                        askHighest.map(high -> new NumberLines.Limits(low, high, AnswerForm.of(answer)))));
+                askLowest.flatMap(
+                        low -> askHighest.map(high -> new NumberLines.Limits(low, high, AnswerForm.of(answer)))));
     }
 
     private static Optional<SwitchLines> switching(Section top, String table) {

@@ -182,11 +182,7 @@ final class AdviceTopics {
         turn = said("turn", AdviceTopics::none, Unit.NONE, as(Logged.Topic.TURN));
         handsOff = said("hands-off", AdviceTopics::none, Unit.NONE, as(Logged.Topic.HANDS_OFF));
         setGenerator = said("set-generator", Request.SetGenerator::hz, Unit.HERTZ, as(Logged.Topic.SET_GENERATOR));
-        setInput = said(
-                "set-input",
-                it -> it.setting().emfVolts(),
-                Unit.VOLTS_EMF,
-                as(Logged.Topic.SET_GENERATOR));
+        setInput = said("set-input", it -> it.setting().emfVolts(), Unit.VOLTS_EMF, as(Logged.Topic.SET_GENERATOR));
         generatorStands = add(new AdviceTopic<>(
                 "generator-stands",
                 Request.GeneratorStands::emfVolts,

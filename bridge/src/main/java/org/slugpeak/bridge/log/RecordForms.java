@@ -202,8 +202,7 @@ final class RecordForms {
             "sheet",
             row -> new SheetWork.Begun(
                     row.nanos(),
-                    new Conditions(
-                            row.coded(Occasion.class), row.number(), row.number(), row.text(), row.number())),
+                    new Conditions(row.coded(Occasion.class), row.number(), row.number(), row.text(), row.number())),
             t(SheetWork.Begun::tNanos),
             word(
                     "occasion",
@@ -218,8 +217,10 @@ final class RecordForms {
             "sheet-output",
             RecordForms::output,
             t(SheetWork.OutputTaken::tNanos),
-            word("figure", codes(FigureKind.values(), FigureKind::code), it -> it.kind()
-                    .code()),
+            word(
+                    "figure",
+                    codes(FigureKind.values(), FigureKind::code),
+                    it -> it.kind().code()),
             number("dial", Unit.HERTZ, it -> it.setting().dialHz()),
             number("generator", Unit.HERTZ, it -> it.setting().frequencyHz()),
             number("input", Unit.VOLTS_EMF, it -> it.setting().emfVolts()),
@@ -240,9 +241,10 @@ final class RecordForms {
                             row.coded(Limit.class),
                             row.coded(Figure.Outcome.class))),
             t(SheetWork.FigureTaken::tNanos),
-            word("figure", codes(FigureKind.values(), FigureKind::code), it -> it.figure()
-                    .kind()
-                    .code()),
+            word(
+                    "figure",
+                    codes(FigureKind.values(), FigureKind::code),
+                    it -> it.figure().kind().code()),
             number("dial", Unit.HERTZ, it -> it.figure().dialHz()),
             number("value", Unit.BY_FIGURE, it -> it.figure().value()),
             number("sigma", Unit.BY_FIGURE, it -> it.figure().sigma()),
@@ -250,9 +252,10 @@ final class RecordForms {
                     "limit",
                     codes(Limit.values(), Limit::code),
                     it -> it.figure().limit().code()),
-            word("outcome", codes(Figure.Outcome.values(), Figure.Outcome::code), it -> it.figure()
-                    .outcome()
-                    .code()));
+            word(
+                    "outcome",
+                    codes(Figure.Outcome.values(), Figure.Outcome::code),
+                    it -> it.figure().outcome().code()));
 
     final RecordForm<SessionEnd> end = RecordForm.of(
             "end",

@@ -33,8 +33,7 @@ public final class SimSource implements ReadingSource {
     /** The bench whose set is in order. */
     public static final String ALIGNED = "aligned";
 
-    private static final List<String> NAMES =
-            List.of("tarnfield", "multimeter", "sound", "still", REHEARSAL, ALIGNED);
+    private static final List<String> NAMES = List.of("tarnfield", "multimeter", "sound", "still", REHEARSAL, ALIGNED);
     private static final int ROUNDS = 2;
 
     private final Bench bench;

@@ -41,7 +41,16 @@ class NewFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"console.jsonl", "com10.jsonl", "C:\\con\\tuesday.jsonl", "communion", "nulled.csv", "aux-1.wav", "tuesday.con"})
+    @ValueSource(
+            strings = {
+                "console.jsonl",
+                "com10.jsonl",
+                "C:\\con\\tuesday.jsonl",
+                "communion",
+                "nulled.csv",
+                "aux-1.wav",
+                "tuesday.con"
+            })
     void everythingElseIsAFile(String name) {
         assertDoesNotThrow(() -> NewFiles.refuseDevices(name, "Windows 11"));
     }

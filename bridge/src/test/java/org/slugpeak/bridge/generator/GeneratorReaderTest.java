@@ -49,7 +49,8 @@ class GeneratorReaderTest {
                 Arguments.of(LEAST + "[talk]\npatience-ms = 1", "patience-ms"),
                 Arguments.of(LEAST + "[set-freqency]\nsend = \"x\"", "set-freqency"),
                 Arguments.of(LEAST + "lowest = 3\nhighest = 2", "'highest' must be above 'lowest'"),
-                Arguments.of(LEAST + "ask-lowest = \"F? MIN\"", "'ask-lowest' and 'ask-highest' go together: give both"));
+                Arguments.of(
+                        LEAST + "ask-lowest = \"F? MIN\"", "'ask-lowest' and 'ask-highest' go together: give both"));
     }
 
     @ParameterizedTest
@@ -71,7 +72,13 @@ class GeneratorReaderTest {
     })
     void numbersAreWrittenAsTheDescriptionWantsThem(int digits, int decimals, double number, String written) {
         NumberLines lines = new NumberLines(
-                "{number}", digits, decimals, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Optional.empty(), Optional.empty());
+                "{number}",
+                digits,
+                decimals,
+                Double.NEGATIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                Optional.empty(),
+                Optional.empty());
         assertEquals(written, lines.line(number));
     }
 

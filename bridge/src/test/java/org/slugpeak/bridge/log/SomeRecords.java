@@ -108,8 +108,8 @@ final class SomeRecords {
 
     private SessionRecord sheet() {
         FigureKind kind = oneOf(FigureKind.values());
-        InputSetting setting = new InputSetting(
-                number(), number(), random.nextBoolean(), number(), Handwork.NONE, Double.NaN);
+        InputSetting setting =
+                new InputSetting(number(), number(), random.nextBoolean(), number(), Handwork.NONE, Double.NaN);
         return switch (random.nextInt(3)) {
             case 0 ->
                 new SheetWork.Begun(

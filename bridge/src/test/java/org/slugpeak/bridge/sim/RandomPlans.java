@@ -116,8 +116,7 @@ final class RandomPlans {
         double hz = am.hz();
         double farad = hz < 200e3 ? 500e-12 : hz < 350e3 ? 150e-12 : hz < 5e6 ? 110e-12 : 47e-12;
         Damping damping = Damping.suggested(partner, hz < 2e6 ? 70 : 60, 1.5, 1 / (2 * Math.PI * hz * farad));
-        return new PlanStep(
-                adjuster, Goal.PEAK, setup, false, Optional.of(damping), Acceptance.MAXIMUM, List.of());
+        return new PlanStep(adjuster, Goal.PEAK, setup, false, Optional.of(damping), Acceptance.MAXIMUM, List.of());
     }
 
     private List<PlanStep> oscillator() {

@@ -27,7 +27,9 @@ class SheetFiguresTest {
             PlannedSet set = PlannedSet.of(plan, seed);
             SheetRun run = SheetRun.of(plan, seed == 1 ? set : set.inOrder(), seed);
             assertTrue(run.isOver());
-            assertTrue(run.figures().stream().allMatch(Figure::hasValue), () -> run.figures().toString());
+            assertTrue(
+                    run.figures().stream().allMatch(Figure::hasValue),
+                    () -> run.figures().toString());
             all.addAll(run.held());
         }
         Set<FigureKind> kinds = all.stream().map(it -> it.figure().kind()).collect(Collectors.toSet());

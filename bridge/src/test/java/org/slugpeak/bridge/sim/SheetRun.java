@@ -135,8 +135,7 @@ final class SheetRun {
             if (taken.figure().outcome() == Figure.Outcome.MEASURED) {
                 held.add(new Held(taken.figure(), truth(taken.figure())));
             }
-            ratioInputVolts =
-                    taken.figure().kind() == FigureKind.SIGNAL_TO_NOISE ? Double.NaN : ratioInputVolts;
+            ratioInputVolts = taken.figure().kind() == FigureKind.SIGNAL_TO_NOISE ? Double.NaN : ratioInputVolts;
         }
     }
 

@@ -58,17 +58,15 @@ final class SheetTable {
     }
 
     private static int count(SheetRun run, Figure.Outcome outcome) {
-        return (int) run.figures().stream()
-                .filter(each -> each.outcome() == outcome)
-                .count();
+        return (int)
+                run.figures().stream().filter(each -> each.outcome() == outcome).count();
     }
 
     private static void tell(FigureKind kind, List<SheetRun.Held> held) {
-        double[] off = held.stream().mapToDouble(it -> Math.abs(it.off())).sorted().toArray();
-        double pulls = Math.sqrt(held.stream()
-                .mapToDouble(it -> it.pull() * it.pull())
-                .average()
-                .orElse(Double.NaN));
+        double[] off =
+                held.stream().mapToDouble(it -> Math.abs(it.off())).sorted().toArray();
+        double pulls = Math.sqrt(
+                held.stream().mapToDouble(it -> it.pull() * it.pull()).average().orElse(Double.NaN));
         long beyondTwo = held.stream().filter(it -> Math.abs(it.pull()) > 2).count();
         System.out.printf(
                 "%-18s n %4d  median %.3f  worst %.3f  met %d  pulls %.2f  beyond 2: %d%n",

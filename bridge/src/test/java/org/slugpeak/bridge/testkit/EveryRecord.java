@@ -288,8 +288,7 @@ public final class EveryRecord {
             };
             double sigma = kind.counts() == FigureKind.Counts.HERTZ ? 60 : 0.08;
             Limit limit = Limit.values()[count++ % Limit.values().length];
-            all.add(new SheetWork.FigureTaken(
-                    T, new Figure(kind, 1e6, value, sigma, limit, Figure.Outcome.MEASURED)));
+            all.add(new SheetWork.FigureTaken(T, new Figure(kind, 1e6, value, sigma, limit, Figure.Outcome.MEASURED)));
         }
         all.add(new SheetWork.FigureTaken(T, Figure.missing(FigureKind.AVC, 1e6)));
         all.add(new SheetWork.FigureTaken(

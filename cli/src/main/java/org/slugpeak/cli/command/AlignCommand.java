@@ -133,9 +133,8 @@ public final class AlignCommand implements Callable<Integer> {
         boolean simulated = WayIn.of(address).has(WayIn.Trait.SIMULATED);
         Optional<SafetyQuestions> questions =
                 simulated ? Optional.empty() : SafetyQuestions.atTerminal(outputOptions.voice()::say);
-        List<String> answers = simulated
-                ? List.of(AskPhrase.NOTHING_IS_LIVE.of())
-                : safety.answered(spec.commandLine(), questions);
+        List<String> answers =
+                simulated ? List.of(AskPhrase.NOTHING_IS_LIVE.of()) : safety.answered(spec.commandLine(), questions);
         Facts facts = facts(questions.filter(here -> safety.isOpen()));
         AlignmentProgress progress = beginning(plan);
         progress.resume(logged(plan));
@@ -216,10 +215,12 @@ public final class AlignCommand implements Callable<Integer> {
     private Plan marked(Plan plan) throws BadInput {
         if (generatorDial.isPresent() && generatorOptions.isGiven()) {
             throw new ParameterException(
-                    spec.commandLine(), "--generator-dial is for a dial that a hand sets: leave it out with --generator");
+                    spec.commandLine(),
+                    "--generator-dial is for a dial that a hand sets: leave it out with --generator");
         }
         return generatorDial.isPresent()
-                ? GeneratorDial.mark(plan, generatorDial.get(), spec.commandLine().getErr())
+                ? GeneratorDial.mark(
+                        plan, generatorDial.get(), spec.commandLine().getErr())
                 : plan;
     }
 

@@ -127,16 +127,15 @@ public final class SessionsCommand implements Callable<Integer> {
     private int list(List<FoundSession> found) {
         PrintWriter out = spec.commandLine().getOut();
         if (!found.isEmpty()) {
-            out.println(SessionTable.of(
-                    found.subList(0, Math.min(found.size(), MOST_LISTED)), ZoneId.systemDefault()));
+            out.println(SessionTable.of(found.subList(0, Math.min(found.size(), MOST_LISTED)), ZoneId.systemDefault()));
         }
         out.flush();
         err().println(
-                found.isEmpty()
-                        ? SessionsPhrase.NONE.of()
-                        : found.size() > MOST_LISTED
-                                ? SessionsPhrase.MORE.of(found.size(), MOST_LISTED)
-                                : SessionsPhrase.FOUND.of(found.size()));
+                        found.isEmpty()
+                                ? SessionsPhrase.NONE.of()
+                                : found.size() > MOST_LISTED
+                                        ? SessionsPhrase.MORE.of(found.size(), MOST_LISTED)
+                                        : SessionsPhrase.FOUND.of(found.size()));
         return 0;
     }
 

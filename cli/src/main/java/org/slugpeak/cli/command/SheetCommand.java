@@ -107,14 +107,17 @@ public final class SheetCommand implements Callable<Integer> {
                 db >= 0 && db <= WORST_ATTENUATOR_DB, "--attenuator takes 0 to " + (int) WORST_ATTENUATOR_DB + " dB"));
         SourceAddress address = new SourceAddress(from);
         WayIn way = WayIn.of(address);
-        require(!way.has(WayIn.Trait.RECORDED), "a sheet is measured while the set plays: --from names a meter, sound or sim:plan");
+        require(
+                !way.has(WayIn.Trait.RECORDED),
+                "a sheet is measured while the set plays: --from names a meter, sound or sim:plan");
         MeterPoint at = point(way);
         OptionalDouble given = intermediateHz.map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Plan plan = PlanFiles.load(planName, given);
         List<Station> stations = SheetPlan.of(plan, at);
         if (stations.isEmpty()) {
-            throw new BadInput("plan " + plan.name() + " has no step that is set on a signal below 30 MHz, so there is no dial to"
-                    + " measure at: give one with generator-kHz and dial-kHz alike");
+            throw new BadInput(
+                    "plan " + plan.name() + " has no step that is set on a signal below 30 MHz, so there is no dial to"
+                            + " measure at: give one with generator-kHz and dial-kHz alike");
         }
         sourceOptions.rehearse(plan);
         sourceOptions.measureAt(at);
@@ -199,8 +202,8 @@ public final class SheetCommand implements Callable<Integer> {
     private List<SessionOutput> outputs(OpenedSource source) throws BridgeException {
         String unit = source.source().measurand().unit();
         if (!unit.isEmpty() && !unit.equals(Measurand.AC_VOLTS.unit())) {
-            throw new BadInput("readings count in " + unit + ", and a sheet wants volts: for sound, slugpeak check --from "
-                    + from + " --volts V first");
+            throw new BadInput("readings count in " + unit
+                    + ", and a sheet wants volts: for sound, slugpeak check --from " + from + " --volts V first");
         }
         return outputOptions.openLive(page, KeyAction.SKIP);
     }

@@ -69,8 +69,7 @@ public final class DisplayOptions {
         return open(chosen, chosen == View.NONE ? record -> {} : new PlainLines(err), err, carriesJson, useful);
     }
 
-    private Showing open(
-            View chosen, RecordSink lines, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
+    private Showing open(View chosen, RecordSink lines, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
         if (!carriesJson) {
             Console.trouble().ifPresent(trouble -> err.println("slugpeak: " + trouble));
         }
@@ -82,8 +81,7 @@ public final class DisplayOptions {
             Screen screen = new Screen(console.get(), keyBindings, useful, ascii);
             return Showing.onScreen(console.get(), screen, keys, err).withKeys(keyBindings.hints(useful));
         }
-        Showing showing =
-                Showing.inLines(lines, console, keys, err).withKeys(keyBindings.hints(useful));
+        Showing showing = Showing.inLines(lines, console, keys, err).withKeys(keyBindings.hints(useful));
         return chosen == View.LINES
                 ? showing.endingWith(new TerminalLife(Console::isOutputTerminal, Ticker.system()))
                 : showing;

@@ -21,8 +21,8 @@ final class Foot {
 
     /** The phrases of a moment, most wanted first and the way out last. */
     static List<String> phrases(List<KeyHint> keys, Moment moment) {
-        Optional<KeyAction> obvious = Obvious.next(moment)
-                .filter(next -> keys.stream().anyMatch(hint -> hint.action() == next));
+        Optional<KeyAction> obvious =
+                Obvious.next(moment).filter(next -> keys.stream().anyMatch(hint -> hint.action() == next));
         List<KeyHint> now = new ArrayList<>(keys);
         now.removeIf(hint -> hint.action() == KeyAction.GO && obvious.isEmpty());
         now.sort(Comparator.comparingInt(hint -> rank(hint.action(), moment)));

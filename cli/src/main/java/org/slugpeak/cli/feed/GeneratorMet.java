@@ -41,6 +41,8 @@ public interface GeneratorMet {
     }
 
     private static String kHz(double hz) {
-        return String.format(Locale.ROOT, "%.6g", hz / 1e3).replaceFirst("(\\.\\d*?)0+$", "$1").replaceFirst("\\.$", "");
+        return String.format(Locale.ROOT, "%.6g", hz / 1e3)
+                .replaceFirst("(\\.\\d*?)0+$", "$1")
+                .replaceFirst("\\.$", "");
     }
 }

@@ -196,7 +196,8 @@ public final class MomentKeeper implements RecordSink {
                 return (before, said) -> point(before, point);
             }
             if (it instanceof Request.GeneratorStands) {
-                return (before, said) -> note(before.withToDo(before.toDo().filter(ToDo::outlastsGenerator)), it.tNanos(), said);
+                return (before, said) ->
+                        note(before.withToDo(before.toDo().filter(ToDo::outlastsGenerator)), it.tNanos(), said);
             }
             return switch (it.manner()) {
                 case ASKS -> (before, said) -> before.withToDo(Optional.of(ToDo.of(it, sentences.of(it))));

@@ -76,8 +76,7 @@ public final class SourceOpener {
                     + " as before the work, --from sim:" + SimSource.ALIGNED + " as after it");
         }
         MeterPoint point = options.measuredAt().orElseThrow();
-        SimSource source = SimSource.measuring(
-                options.rehearsed().orElseThrow(), inOrder, point, options.seed(), pace);
+        SimSource source = SimSource.measuring(options.rehearsed().orElseThrow(), inOrder, point, options.seed(), pace);
         return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
     }
 

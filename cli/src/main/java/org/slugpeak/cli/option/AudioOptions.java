@@ -35,7 +35,8 @@ public final class AudioOptions {
     /** Noise and hum count: everything is heard. */
     void hearEverything() {
         if (kind.filter(it -> it != LevelKind.RMS).isPresent()) {
-            throw new TypeConversionException("noise and hum are part of the figures: leave --mode out, or give --mode rms");
+            throw new TypeConversionException(
+                    "noise and hum are part of the figures: leave --mode out, or give --mode rms");
         }
         usualKind = LevelKind.RMS;
     }
@@ -54,7 +55,8 @@ public final class AudioOptions {
 
     private MeterSettings meter() {
         try {
-            return MeterSettings.of(kind.orElse(usualKind), Duration.ofMillis(responseMillis), Duration.ofMillis(intervalMillis));
+            return MeterSettings.of(
+                    kind.orElse(usualKind), Duration.ofMillis(responseMillis), Duration.ofMillis(intervalMillis));
         } catch (Refused e) {
             throw new TypeConversionException(e.reason());
         }

@@ -29,7 +29,8 @@ public final class StandardOutput {
 
     /** Lets everything that is printed in the process, by whomever, go through here. */
     public static void takeOver() {
-        System.setErr(text(new FileOutputStream(FileDescriptor.err), ConsoleEncoding.of(System.getProperties(), "stderr")));
+        System.setErr(
+                text(new FileOutputStream(FileDescriptor.err), ConsoleEncoding.of(System.getProperties(), "stderr")));
         System.setOut(text());
     }
 
@@ -61,6 +62,7 @@ public final class StandardOutput {
     }
 
     private static PrintStream text(OutputStream out, Charset encoding) {
-        return new PrintStream(new SafeTextOutput(new BufferedOutputStream(out), encoding), true, StandardCharsets.UTF_8);
+        return new PrintStream(
+                new SafeTextOutput(new BufferedOutputStream(out), encoding), true, StandardCharsets.UTF_8);
     }
 }

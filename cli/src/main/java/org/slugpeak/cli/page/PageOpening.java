@@ -20,8 +20,7 @@ final class PageOpening {
 
     private PageOpening() {}
 
-    static SecondScreen open(
-            int port, Optional<String> host, boolean withKeys, Set<KeyAction> useful, PrintStream err)
+    static SecondScreen open(int port, Optional<String> host, boolean withKeys, Set<KeyAction> useful, PrintStream err)
             throws BadConfiguration {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new TypeConversionException("--page takes a port from 0 to " + HIGHEST_PORT + ", not " + port);

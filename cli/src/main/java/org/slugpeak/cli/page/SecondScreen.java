@@ -32,7 +32,8 @@ public final class SecondScreen implements RecordSink, AutoCloseable {
     private volatile Optional<Showing> beside = Optional.empty();
     private PageState sight;
 
-    private SecondScreen(HttpServer server, Door door, PageAddress address, PageKeys keys, PrintStream err, Ticker ticker) {
+    private SecondScreen(
+            HttpServer server, Door door, PageAddress address, PageKeys keys, PrintStream err, Ticker ticker) {
         this.keys = keys;
         this.address = address;
         this.err = err;

@@ -73,12 +73,19 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
         if (then.plan().isEmpty()) {
             left.add(ComparePhrase.BY_NAME.of());
         }
-        add(figures, AdjusterFigures.gains(then), AdjusterFigures.gains(now), (name, was, is) ->
-                new Compared(Compared.Part.ADJUSTER, name, ComparePhrase.GAIN.of(), "dB", was, is));
+        add(
+                figures,
+                AdjusterFigures.gains(then),
+                AdjusterFigures.gains(now),
+                (name, was, is) -> new Compared(Compared.Part.ADJUSTER, name, ComparePhrase.GAIN.of(), "dB", was, is));
         String unit = now.start().measurand().unit();
         if (unit.equals(then.start().measurand().unit())) {
-            add(figures, AdjusterFigures.zeros(then), AdjusterFigures.zeros(now), (name, was, is) ->
-                    new Compared(Compared.Part.ADJUSTER, name, ComparePhrase.LEFT_AT.of(), unit, was, is));
+            add(
+                    figures,
+                    AdjusterFigures.zeros(then),
+                    AdjusterFigures.zeros(now),
+                    (name, was, is) ->
+                            new Compared(Compared.Part.ADJUSTER, name, ComparePhrase.LEFT_AT.of(), unit, was, is));
         }
     }
 
@@ -90,8 +97,17 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
         if (then.dials().isEmpty() || now.dials().isEmpty()) {
             return;
         }
-        add(figures, DialFigures.left(then.dials()), DialFigures.found(now.dials()), (hz, was, is) -> new Compared(
-                Compared.Part.DIAL, Numbers.kHz(hz), ComparePhrase.DIAL_ERROR.of(), "kHz", inKHz(was), inKHz(is)));
+        add(
+                figures,
+                DialFigures.left(then.dials()),
+                DialFigures.found(now.dials()),
+                (hz, was, is) -> new Compared(
+                        Compared.Part.DIAL,
+                        Numbers.kHz(hz),
+                        ComparePhrase.DIAL_ERROR.of(),
+                        "kHz",
+                        inKHz(was),
+                        inKHz(is)));
     }
 
     private static void curves(SessionStory then, SessionStory now, List<Compared> figures, List<String> left) {
@@ -102,27 +118,35 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
             left.add(ComparePhrase.OTHER_CURVE.of());
             return;
         }
-        add(figures, CurveFigures.of(then), CurveFigures.of(now), (what, was, is) ->
-                new Compared(Compared.Part.CURVE, "", what, "kHz", inKHz(was), inKHz(is)));
+        add(
+                figures,
+                CurveFigures.of(then),
+                CurveFigures.of(now),
+                (what, was, is) -> new Compared(Compared.Part.CURVE, "", what, "kHz", inKHz(was), inKHz(is)));
     }
 
     private static void sheets(SessionStory then, SessionStory now, List<Compared> figures, List<String> left) {
         if (then.sheets().isEmpty() || now.sheets().isEmpty()) {
             return;
         }
-        String under = SheetWords.conditions(then.sheets().get(then.sheets().size() - 1).conditions());
+        String under = SheetWords.conditions(
+                then.sheets().get(then.sheets().size() - 1).conditions());
         String underNow = SheetWords.conditions(now.sheets().get(0).conditions());
         if (!under.equals(underNow)) {
             left.add(ComparePhrase.OTHER_CONDITIONS.of(under, underNow));
             return;
         }
-        add(figures, SheetFigures.left(then), SheetFigures.found(now), (row, was, is) -> new Compared(
-                Compared.Part.SHEET,
-                Numbers.kHz(row.dialHz()),
-                SheetWords.name(row.kind()),
-                SheetFigures.unit(row.kind()),
-                was,
-                is));
+        add(
+                figures,
+                SheetFigures.left(then),
+                SheetFigures.found(now),
+                (row, was, is) -> new Compared(
+                        Compared.Part.SHEET,
+                        Numbers.kHz(row.dialHz()),
+                        SheetWords.name(row.kind()),
+                        SheetFigures.unit(row.kind()),
+                        was,
+                        is));
     }
 
     private static boolean hasZero(SessionStory story) {
@@ -141,7 +165,7 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
     private static <K> void add(List<Compared> to, Map<K, Estimate> then, Map<K, Estimate> now, Pairing<K> pairing) {
         Set<K> keys = new LinkedHashSet<>(then.keySet());
         keys.addAll(now.keySet());
-        keys.forEach(key ->
-                to.add(pairing.of(key, Optional.ofNullable(then.get(key)), Optional.ofNullable(now.get(key)))));
+        keys.forEach(
+                key -> to.add(pairing.of(key, Optional.ofNullable(then.get(key)), Optional.ofNullable(now.get(key)))));
     }
 }

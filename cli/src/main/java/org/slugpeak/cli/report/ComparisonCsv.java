@@ -21,9 +21,10 @@ public final class ComparisonCsv {
     public static String of(Comparison comparison) {
         StringBuilder text = new StringBuilder(OPENING);
         comparison.figures().forEach(each -> text.append(line(each)));
-        comparison.left().forEach(why -> text.append("note,")
-                .append(CsvExport.quoted(why))
-                .append(",,,,,,,\n"));
+        comparison
+                .left()
+                .forEach(why ->
+                        text.append("note,").append(CsvExport.quoted(why)).append(",,,,,,,\n"));
         return text.toString();
     }
 

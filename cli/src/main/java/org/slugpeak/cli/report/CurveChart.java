@@ -22,7 +22,9 @@ final class CurveChart {
         }
 
         Axis axis(double lowest) {
-            return signed ? new Axis(-105, 105, Plot.BOTTOM, Plot.TOP) : new Axis(Math.min(-3, lowest), 1, Plot.BOTTOM, Plot.TOP);
+            return signed
+                    ? new Axis(-105, 105, Plot.BOTTOM, Plot.TOP)
+                    : new Axis(Math.min(-3, lowest), 1, Plot.BOTTOM, Plot.TOP);
         }
 
         String unit() {

@@ -71,7 +71,8 @@ final class CurveFigures {
         return curve.passband(downDb).map(band -> {
             double sigmaDb = sigmaDb(downDb);
             double lowHz = curve.passband(downDb + sigmaDb).map(Passband::lowHz).orElse(Double.NaN) - band.lowHz();
-            double highHz = curve.passband(downDb + sigmaDb).map(Passband::highHz).orElse(Double.NaN) - band.highHz();
+            double highHz =
+                    curve.passband(downDb + sigmaDb).map(Passband::highHz).orElse(Double.NaN) - band.highHz();
             return new Estimate(which.applyAsDouble(band), weight * Math.hypot(lowHz, highHz));
         });
     }

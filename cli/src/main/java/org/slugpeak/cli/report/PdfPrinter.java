@@ -50,8 +50,9 @@ public final class PdfPrinter {
      */
     public static Optional<PdfPrinter> find(Map<String, String> environment) {
         Stream<Path> onPath = ProgramFolders.of(environment)
-                .flatMap(folder ->
-                        NAMES.stream().flatMap(name -> Stream.of(name, name + ".exe")).map(folder::resolve));
+                .flatMap(folder -> NAMES.stream()
+                        .flatMap(name -> Stream.of(name, name + ".exe"))
+                        .map(folder::resolve));
         return Stream.concat(onPath, PLACES.stream().map(Path::of))
                 .filter(Files::isExecutable)
                 .findFirst()

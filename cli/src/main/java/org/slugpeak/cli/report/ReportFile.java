@@ -19,8 +19,8 @@ import org.slugpeak.bridge.source.BadInput;
  */
 public final class ReportFile {
 
-    private static final List<String> PLAIN_OPENINGS =
-            List.of(MarkdownReport.OPENING, CsvExport.READINGS, CsvExport.DIALS, FigureLines.FIGURES, ComparisonCsv.OPENING);
+    private static final List<String> PLAIN_OPENINGS = List.of(
+            MarkdownReport.OPENING, CsvExport.READINGS, CsvExport.DIALS, FigureLines.FIGURES, ComparisonCsv.OPENING);
 
     private ReportFile() {}
 

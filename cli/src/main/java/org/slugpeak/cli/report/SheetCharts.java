@@ -96,7 +96,8 @@ final class SheetCharts {
                 .map(sheet -> sheet.figures().stream()
                         .filter(figure -> kinds.contains(figure.kind()))
                         .map(figure -> SheetWords.name(figure.kind()) + " " + SheetWords.value(figure))
-                        .collect(Collectors.joining(", ", SheetWords.occasion(sheet.conditions().occasion()) + " ", "")))
+                        .collect(Collectors.joining(
+                                ", ", SheetWords.occasion(sheet.conditions().occasion()) + " ", "")))
                 .collect(Collectors.joining("; "));
     }
 }

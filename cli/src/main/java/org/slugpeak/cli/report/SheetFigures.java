@@ -39,8 +39,8 @@ final class SheetFigures {
         story.sheets().stream()
                 .flatMap(sheet -> sheet.figures().stream())
                 .filter(figure -> figure.outcome() == Figure.Outcome.MEASURED)
-                .forEach(figure -> figures.merge(
-                        new SheetTables.Row(figure.kind(), figure.dialHz()), estimate(figure), which));
+                .forEach(figure ->
+                        figures.merge(new SheetTables.Row(figure.kind(), figure.dialHz()), estimate(figure), which));
         return figures;
     }
 

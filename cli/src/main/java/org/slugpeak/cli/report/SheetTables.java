@@ -110,8 +110,7 @@ final class SheetTables {
         List<List<String>> rows = new ArrayList<>();
         for (SheetStory sheet : sheets) {
             Conditions it = sheet.conditions();
-            rows.add(List.of(
-                    SheetWords.occasion(it.occasion()), SheetWords.conditions(it), SheetWords.attenuator(it)));
+            rows.add(List.of(SheetWords.occasion(it.occasion()), SheetWords.conditions(it), SheetWords.attenuator(it)));
         }
         return new ReportTable(
                 SheetPhrase.HOW.of(),

@@ -116,7 +116,9 @@ public final class SafetyQuestions {
         Map<ReportFact, String> told = new EnumMap<>(ReportFact.class);
         for (ReportFact fact : facts) {
             voice.accept(AskPhrase.FACT.of(fact.of()));
-            answer(AskPhrase.FACT.of(fact.of())).filter(text -> !text.isEmpty()).ifPresent(text -> told.put(fact, text));
+            answer(AskPhrase.FACT.of(fact.of()))
+                    .filter(text -> !text.isEmpty())
+                    .ifPresent(text -> told.put(fact, text));
         }
         return told;
     }

@@ -82,8 +82,8 @@ public sealed interface IndexPlace {
                 }
             } catch (IOException | SQLException e) {
                 throw new BadConfiguration(
-                        "the index " + name() + " cannot be used (" + e.getMessage() + "): delete it, and check that its"
-                                + " folder can be written",
+                        "the index " + name() + " cannot be used (" + e.getMessage()
+                                + "): delete it, and check that its" + " folder can be written",
                         e);
             }
         }
@@ -91,8 +91,8 @@ public sealed interface IndexPlace {
         /** The lock goes with the channel, and with the process. */
         private FileChannel gate(Runnable waiting) throws IOException {
             Files.createDirectories(Folders.of(file));
-            FileChannel gate = FileChannel.open(
-                    Path.of(file + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            FileChannel gate =
+                    FileChannel.open(Path.of(file + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (gate.tryLock() == null) {
                 waiting.run();
                 gate.lock();
@@ -140,7 +140,8 @@ public sealed interface IndexPlace {
             settings.setProperty("ApplicationName", "slugpeak");
             settings.setProperty("connectTimeout", TO_ANSWER_SECONDS);
             settings.setProperty("loginTimeout", TO_LET_IN_SECONDS);
-            String[] user = Optional.ofNullable(address.getUserInfo()).orElse("").split(":", 2);
+            String[] user =
+                    Optional.ofNullable(address.getUserInfo()).orElse("").split(":", 2);
             if (!user[0].isEmpty()) {
                 settings.setProperty("user", user[0]);
             }
@@ -155,9 +156,10 @@ public sealed interface IndexPlace {
                 throw new SQLException("no answer");
             } catch (SQLException e) {
                 // The cause is left out: who reads the program's log is to find no settings in it.
-                throw new BadConfiguration("the index " + name() + " cannot be reached ("
-                        + withoutPassword(String.valueOf(e.getMessage()), user)
-                        + "): check address, server and password, or take the line out of settings.toml to use one of your own");
+                throw new BadConfiguration(
+                        "the index " + name() + " cannot be reached ("
+                                + withoutPassword(String.valueOf(e.getMessage()), user)
+                                + "): check address, server and password, or take the line out of settings.toml to use one of your own");
             }
         }
 

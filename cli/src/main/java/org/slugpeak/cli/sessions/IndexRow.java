@@ -41,7 +41,8 @@ record IndexRow(String bench, String folder, ReadLog log) {
         String adjusters = session.map(it -> String.join("\n", it.adjusters())).orElse("");
         gaps.text(adjusters);
         gaps.text(session.map(KeptSession::said).orElse(""));
-        gaps.text(session.map(it -> KeptSession.small(it.set() + "\n" + it.plan())).orElse(""));
+        gaps.text(session.map(it -> KeptSession.small(it.set() + "\n" + it.plan()))
+                .orElse(""));
         gaps.text(session.map(it -> KeptSession.small(it.serial())).orElse(""));
         gaps.text(KeptSession.small(adjusters));
         gaps.text(session.map(it -> it.words(stamp.file())).orElse(""));
@@ -57,9 +58,7 @@ record IndexRow(String bench, String folder, ReadLog log) {
                         Instant.ofEpochMilli(row.getLong(4)),
                         row.getString(5),
                         row.getString(6),
-                        lines(row.getString(7)).stream()
-                                .map(Facts::ofNote)
-                                .reduce(Facts.none(), Facts::with),
+                        lines(row.getString(7)).stream().map(Facts::ofNote).reduce(Facts.none(), Facts::with),
                         row.getLong(8),
                         row.getLong(9),
                         row.getBoolean(10),

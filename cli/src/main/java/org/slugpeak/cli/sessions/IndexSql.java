@@ -23,8 +23,9 @@ final class IndexSql {
     static final String ADD =
             "insert into " + TABLE + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
-    private static final String FIND = "select bench, folder, file, started, source, plan, facts, seconds, readings, whole,"
-            + " adjusters, said from " + TABLE + " where ";
+    private static final String FIND =
+            "select bench, folder, file, started, source, plan, facts, seconds, readings, whole,"
+                    + " adjusters, said from " + TABLE + " where ";
 
     private static final String ORDER = " order by started desc, file, bench";
 

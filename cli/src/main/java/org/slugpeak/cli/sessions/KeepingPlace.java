@@ -84,7 +84,11 @@ public record KeepingPlace(Optional<Path> folder, Optional<String> index, Option
     /** hostname(5). */
     private static Optional<String> hostFile() {
         try {
-            return SmallFile.read(Path.of("/etc/hostname")).lines().map(String::strip).filter(line -> !line.isEmpty()).findFirst();
+            return SmallFile.read(Path.of("/etc/hostname"))
+                    .lines()
+                    .map(String::strip)
+                    .filter(line -> !line.isEmpty())
+                    .findFirst();
         } catch (IOException e) {
             return Optional.empty();
         }

@@ -90,7 +90,10 @@ public record KeptSession(
     /** Everything that a text may be found in, in small letters. */
     String words(String file) {
         return small(Stream.of(
-                        Stream.of(file, source, plan), facts.given().values().stream(), adjusters.stream(), Stream.of(said))
+                        Stream.of(file, source, plan),
+                        facts.given().values().stream(),
+                        adjusters.stream(),
+                        Stream.of(said))
                 .flatMap(each -> each)
                 .collect(Collectors.joining("\n")));
     }

@@ -88,8 +88,8 @@ final class Utterance {
     void cutOff() {
         cut = true;
         process.destroy();
-        CompletableFuture<Process> asked = process.onExit()
-                .completeOnTimeout(process, patience.stopping().toMillis(), TimeUnit.MILLISECONDS);
+        CompletableFuture<Process> asked =
+                process.onExit().completeOnTimeout(process, patience.stopping().toMillis(), TimeUnit.MILLISECONDS);
         CompletableFuture<Void> unused = asked.thenAccept(Process::destroyForcibly);
     }
 

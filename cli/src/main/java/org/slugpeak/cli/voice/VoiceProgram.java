@@ -46,7 +46,6 @@ record VoiceProgram(List<String> command, boolean readsInput, List<String> silen
     }
 
     private boolean isIn(Map<String, String> environment) {
-        return ProgramFolders.of(environment)
-                .anyMatch(folder -> Files.isExecutable(folder.resolve(command.get(0))));
+        return ProgramFolders.of(environment).anyMatch(folder -> Files.isExecutable(folder.resolve(command.get(0))));
     }
 }

@@ -25,7 +25,8 @@ public final class SheetWords {
             case NONE -> generator;
             case TUNE_SET -> SheetPhrase.TUNE_SET.of(generator, Frequencies.plain(it.dialHz()));
             case TUNE_GENERATOR -> SheetPhrase.TUNE_GENERATOR.of(generator);
-            case TURN_VOLUME_DOWN -> SheetPhrase.TURN_VOLUME_DOWN.of(generator, Frequencies.number(it.referenceVolts()));
+            case TURN_VOLUME_DOWN ->
+                SheetPhrase.TURN_VOLUME_DOWN.of(generator, Frequencies.number(it.referenceVolts()));
         };
     }
 

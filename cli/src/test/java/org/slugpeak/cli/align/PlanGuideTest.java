@@ -83,7 +83,10 @@ class PlanGuideTest {
     void aCounterIsHeldAgainstWhatTheStepWants() {
         Running running = new Running(once(step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM)));
         running.guide.counted(running.analysis, 1_412_000);
-        double wantedHz = step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM).setup().generatorHz().orElseThrow();
+        double wantedHz = step("C5", MeterPoint.DETECTOR, true, Acceptance.MAXIMUM)
+                .setup()
+                .generatorHz()
+                .orElseThrow();
         assertEquals(new Said.Counted(0, 1_412_000, wantedHz), records.get(records.size() - 1));
     }
 
@@ -101,7 +104,8 @@ class PlanGuideTest {
                     List.of(SHORT_WAVE),
                     List.of(stages),
                     List.of());
-            guide = new PlanGuide(plan, List.of(), new AlignmentProgress(plan), setup -> {}).noting(List.of("serial=20417"));
+            guide = new PlanGuide(plan, List.of(), new AlignmentProgress(plan), setup -> {})
+                    .noting(List.of("serial=20417"));
             analysis = new Analysis(PeakSettings.defaults(), record -> {
                 guide.take(record);
                 records.add(record);

@@ -71,7 +71,8 @@ class ReportCommandTest {
     @Test
     void twoLogsAreComparedAndOnlyThatWhereAsked() throws Exception {
         Path later = Files.writeString(
-                folder.resolve("later.jsonl"), LOG.replace("2026-11-25", "2027-11-25").replace("6.02", "0.01"));
+                folder.resolve("later.jsonl"),
+                LOG.replace("2026-11-25", "2027-11-25").replace("6.02", "0.01"));
         assertEquals(0, report(log, later).exitCode());
         String page = Files.readString(folder.resolve("tuesday.html"));
         assertTrue(page.contains("Then and now") && page.contains("<td>-6.01 dB</td>") && page.contains("Instrument"));
@@ -85,7 +86,8 @@ class ReportCommandTest {
 
     @Test
     void whoIsToldOfIsSaidBeforeThePageIsWritten() throws Exception {
-        Files.writeString(log, LOG.replaceFirst("\n", "\n{\"type\":\"mark\",\"t\":0,\"text\":\"owner=A. Customer\"}\n"));
+        Files.writeString(
+                log, LOG.replaceFirst("\n", "\n{\"type\":\"mark\",\"t\":0,\"text\":\"owner=A. Customer\"}\n"));
         CommandRun run = report(log);
         assertTrue(run.err().contains("tells of persons (owner)"), run.err());
         assertTrue(run.err().indexOf("tells of persons") < run.err().indexOf("wrote"), run.err());

@@ -85,7 +85,8 @@ class SessionsCommandTest {
         Map<String, String> entries = entries(file);
         assertEquals(LOG, entries.get("logs/tuesday.jsonl"));
         assertTrue(
-                entries.get("sessions.jsonl").contains("\"facts\":{\"model\":\"Tarnfield 54A\",\"owner\":\"A. Customer\"}"),
+                entries.get("sessions.jsonl")
+                        .contains("\"facts\":{\"model\":\"Tarnfield 54A\",\"owner\":\"A. Customer\"}"),
                 entries::toString);
         assertEquals(1, sessions("--folder", logs, "--export", file).exitCode(), "nothing is ever replaced");
         assertFalse(Files.readString(file, StandardCharsets.ISO_8859_1).isEmpty());
@@ -106,6 +107,7 @@ class SessionsCommandTest {
     void refusesWhatItCannotDo() {
         assertEquals(1, sessions("--folder", folder.resolve("none")).exitCode());
         assertEquals(2, sessions("--folder", logs, "--since", "tuesday").exitCode());
-        assertEquals(2, sessions("--folder", logs, "--open", "--export", "a.zip").exitCode());
+        assertEquals(
+                2, sessions("--folder", logs, "--open", "--export", "a.zip").exitCode());
     }
 }

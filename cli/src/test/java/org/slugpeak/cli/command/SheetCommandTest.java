@@ -68,8 +68,7 @@ class SheetCommandTest {
     @Test
     void saysWhatADetectorCannotShowByLeavingItOut() throws BridgeException {
         Path log = folder.resolve("detector.jsonl");
-        CommandRun run =
-                ask("tarnfield-54a --from sim:aligned --speed 1000 --view none --point detector --log " + log);
+        CommandRun run = ask("tarnfield-54a --from sim:aligned --speed 1000 --view none --point detector --log " + log);
         assertEquals(0, run.exitCode(), run.err());
         assertTrue(read(log).stream()
                 .filter(SheetWork.FigureTaken.class::isInstance)

@@ -150,8 +150,7 @@ class CurvePageTest {
     @ParameterizedTest
     @CsvSource({"40,12", "80,24", "200,60"})
     void aLostMeterLeavesNoOldNumberAndFillsItsRow(int width, int height) {
-        Link.Changed lost =
-                new Link.Changed(seconds(3), Link.State.LOST, new LinkDetail.Told("plug it in again"));
+        Link.Changed lost = new Link.Changed(seconds(3), Link.State.LOST, new LinkDetail.Told("plug it in again"));
         Moment moment = moment(setting(2, true), reads(0.523), lost);
         assertEquals(Act.NO_LINK, moment.act());
         Grid grid = draw(moment, width, height);
@@ -192,7 +191,10 @@ class CurvePageTest {
         lines.take(new CurveWork.PointTaken(seconds(40), 440e3, 0.487));
         lines.take(setting(2, true));
         assertEquals(
-                List.of("generator to 440.00 kHz (1 of 31)", "440.00 kHz reads 0.487", "generator to 441.00 kHz (2 of 31)"),
+                List.of(
+                        "generator to 440.00 kHz (1 of 31)",
+                        "440.00 kHz reads 0.487",
+                        "generator to 441.00 kHz (2 of 31)"),
                 said.toString(StandardCharsets.UTF_8).lines().toList());
     }
 
@@ -206,7 +208,11 @@ class CurvePageTest {
     void aWindowOfAnySizeIsDrawn() {
         for (int width = 1; width < 100; width += 7) {
             for (int height = 1; height < 40; height += 3) {
-                assertEquals(height, draw(moment(setting(2, true), reads(-0.5)), width, height).lines().size());
+                assertEquals(
+                        height,
+                        draw(moment(setting(2, true), reads(-0.5)), width, height)
+                                .lines()
+                                .size());
             }
         }
     }

@@ -96,12 +96,7 @@ final class GridPicture {
         String thin = density < 1 ? String.format(Locale.ROOT, " fill-opacity=\"%.1f\"", density) : "";
         add(
                 "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"%s\"%s/>%n",
-                left,
-                top,
-                width,
-                height,
-                fill,
-                thin);
+                left, top, width, height, fill, thin);
     }
 
     /** What stands together is as wide as its cells, whatever the font; several blanks would become one. */

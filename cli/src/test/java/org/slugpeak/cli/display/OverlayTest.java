@@ -22,8 +22,8 @@ class OverlayTest {
     private static final String URL = "http://192.168.177.120:8455/33ZWuqsMCcZKXA_OJVPP7Q/";
 
     /** As large as the code of such an address is. */
-    private static final PageAddress ADDRESS =
-            new PageAddress(URL, Collections.nCopies(21, "\u2588".repeat(41)), Collections.nCopies(41, "##".repeat(41)));
+    private static final PageAddress ADDRESS = new PageAddress(
+            URL, Collections.nCopies(21, "\u2588".repeat(41)), Collections.nCopies(41, "##".repeat(41)));
 
     private static final KeysPage KEYS = new KeysPage(KeyBindings.usual().hints(EnumSet.allOf(KeyAction.class)));
 

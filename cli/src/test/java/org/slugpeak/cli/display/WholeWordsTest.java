@@ -61,7 +61,9 @@ class WholeWordsTest {
     private static boolean stands(Grid grid, String word) {
         String capitals = word.toUpperCase(Locale.ROOT);
         return Stream.of(1, 2, 3).anyMatch(scale -> BlockText.stands(grid, capitals, scale))
-                || grid.lines().stream().flatMap(line -> Stream.of(line.split(" +"))).anyMatch(word::equals);
+                || grid.lines().stream()
+                        .flatMap(line -> Stream.of(line.split(" +")))
+                        .anyMatch(word::equals);
     }
 
     @ParameterizedTest
@@ -74,7 +76,8 @@ class WholeWordsTest {
             boolean form = Stream.of(all, all.split("[,;:] ", 2)[0], MomentWords.word(moment))
                     .anyMatch(it -> isWhole(grid, it));
             boolean whole = form || isCutBetweenWords(grid, all);
-            assertTrue(whole, () -> request + " at " + width + " by " + height + "\n" + String.join("\n", grid.lines()));
+            assertTrue(
+                    whole, () -> request + " at " + width + " by " + height + "\n" + String.join("\n", grid.lines()));
         }
         assertTrue(ASKING.size() > 15);
     }
@@ -88,18 +91,22 @@ class WholeWordsTest {
         boolean large = Stream.of(1, 2, 3).anyMatch(scale -> BlockText.stands(grid, "HALVE", scale));
         assertTrue(large, () -> String.join("\n", grid.lines()));
         assertTrue(
-                BlockText.stands(grid, "1.500", 1) || String.join("", grid.lines()).contains("1.500 V"),
+                BlockText.stands(grid, "1.500", 1)
+                        || String.join("", grid.lines()).contains("1.500 V"),
                 () -> String.join("\n", grid.lines()));
     }
 
     @ParameterizedTest
     @CsvSource({"34,10", "40,12", "60,18"})
     void noWordOfAVerdictIsCut(int width, int height) {
-        Moment moment = moment(
-                Sessions.reading(1, 1.446, 1.447, Trend.STEADY), new Held(Sessions.seconds(3), 1.446, 0.01));
+        Moment moment =
+                moment(Sessions.reading(1, 1.446, 1.447, Trend.STEADY), new Held(Sessions.seconds(3), 1.446, 0.01));
         String sentence = MomentWords.sentence(moment);
         Grid grid = PAGE.draw(moment, Aside.NONE, width, height);
-        String row = grid.lines().stream().filter(line -> line.startsWith(" held: recorded")).findFirst().orElseThrow();
+        String row = grid.lines().stream()
+                .filter(line -> line.startsWith(" held: recorded"))
+                .findFirst()
+                .orElseThrow();
         assertTrue((sentence + " ").startsWith(row.strip() + " "), row);
     }
 }

@@ -91,7 +91,10 @@ final class FedJob {
                 settings,
                 guide,
                 () -> new SessionStart(1, Instant.EPOCH, "sim:plan", source.measurand(), settings, "test"),
-                List.of(new SinkOutput(heardByHand::add), new SinkOutput(log::add), new SinkOutput(record -> source.hand().take(really(record)))));
+                List.of(
+                        new SinkOutput(heardByHand::add),
+                        new SinkOutput(log::add),
+                        new SinkOutput(record -> source.hand().take(really(record)))));
         run.run();
         return this;
     }
@@ -110,7 +113,15 @@ final class FedJob {
 
     private GeneratorReach reach() {
         return new GeneratorReach(
-                true, true, true, 10e3, 30e6, LevelUnit.DBM.toEmfVolts(-120), LevelUnit.DBM.toEmfVolts(highestDbm), LevelUnit.DBM, 0);
+                true,
+                true,
+                true,
+                10e3,
+                30e6,
+                LevelUnit.DBM.toEmfVolts(-120),
+                LevelUnit.DBM.toEmfVolts(highestDbm),
+                LevelUnit.DBM,
+                0);
     }
 
     private FedGenerator generator() {

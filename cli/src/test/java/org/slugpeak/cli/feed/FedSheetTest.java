@@ -116,12 +116,11 @@ class FedSheetTest {
             Figure one = fed.get(i);
             Figure other = byHand.get(i);
             assertEquals(other.kind(), one.kind());
-            double apart =
-                    switch (one.kind().counts()) {
-                        case DECIBELS -> one.value() - other.value();
-                        case VOLTS_EMF -> Decibels.of(one.value() / other.value());
-                        case HERTZ -> 10 * (one.value() / other.value() - 1);
-                    };
+            double apart = switch (one.kind().counts()) {
+                case DECIBELS -> one.value() - other.value();
+                case VOLTS_EMF -> Decibels.of(one.value() / other.value());
+                case HERTZ -> 10 * (one.value() / other.value() - 1);
+            };
             assertTrue(Math.abs(apart) < 0.6, one + " and by hand " + other);
         }
     }

@@ -96,7 +96,8 @@ final class ArchitectureTest {
             .layer("options")
             .definedBy("org.slugpeak.cli.option")
             .layer("session")
-            .definedBy("org.slugpeak.cli.run",
+            .definedBy(
+                    "org.slugpeak.cli.run",
                     "org.slugpeak.cli.align",
                     "org.slugpeak.cli.curve",
                     "org.slugpeak.cli.sheet")

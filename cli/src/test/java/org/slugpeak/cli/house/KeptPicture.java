@@ -23,7 +23,8 @@ public final class KeptPicture {
         assertEquals(
                 Files.readString(file),
                 drawn,
-                () -> "docs/pictures/" + name + " is not what the tool draws; to draw it anew: mvn -B -q -pl cli -am test"
+                () -> "docs/pictures/" + name
+                        + " is not what the tool draws; to draw it anew: mvn -B -q -pl cli -am test"
                         + " -Dtest='*PictureTest' -Dsurefire.failIfNoSpecifiedTests=false -Dpictures.write=true");
     }
 }

@@ -47,9 +47,11 @@ final class PagesForUsersTest {
 
     @Test
     void everyLinkLeadsToAFile() throws IOException {
-        List<Path> linked = pages().stream().flatMap(page -> linkedFrom(page).stream()).toList();
+        List<Path> linked =
+                pages().stream().flatMap(page -> linkedFrom(page).stream()).toList();
         assertTrue(linked.size() >= FEWEST_LINKS, "only " + linked.size() + " links");
-        assertEquals(List.of(), linked.stream().filter(file -> !Files.exists(file)).toList());
+        assertEquals(
+                List.of(), linked.stream().filter(file -> !Files.exists(file)).toList());
     }
 
     @Test

@@ -18,7 +18,8 @@ class SentencesTest {
     private static final Set<String> ERRORS = Set.of("Failures", "StandardOutput", "OptionScope");
 
     /** Markup and SQL, which nobody reads. */
-    private static final Set<String> MARKUP = Set.of("Svg", "HtmlReport", "IndexSql", "MarkdownReport", "PdfPrinter", "PageWords");
+    private static final Set<String> MARKUP =
+            Set.of("Svg", "HtmlReport", "IndexSql", "MarkdownReport", "PdfPrinter", "PageWords");
 
     private static final Set<String> IN_CLI = Set.of(
             // A source and what it measures: words of the log's format.

@@ -33,7 +33,8 @@ class ConsoleEncodingTest {
         "Mac OS X, US-ASCII, UTF-8"
     })
     void onlyAConsoleOfWindowsHasACodePageOfItsOwn(String system, String page, String expected) {
-        assertEquals(expected, ConsoleEncoding.of(system(system, page), "stdout").name());
+        assertEquals(
+                expected, ConsoleEncoding.of(system(system, page), "stdout").name());
     }
 
     /** Code page 850 by IBM's table: the middle dot is FA, the u with two dots 81; a triangle it lacks. */

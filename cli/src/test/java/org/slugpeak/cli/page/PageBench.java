@@ -33,7 +33,8 @@ final class PageBench implements AutoCloseable {
         com.sun.net.httpserver.HttpServer server = PageServer.bind(place.socket());
         this.port = server.getAddress().getPort();
         Door door = new Door(token, place.hosts(this.port));
-        screen = SecondScreen.serve(server, door, QrRows.of(place.url(this.port, token)), buttons, err, Ticker.system());
+        screen =
+                SecondScreen.serve(server, door, QrRows.of(place.url(this.port, token)), buttons, err, Ticker.system());
         showing = new DisplayOptions().open(err, err, true, Set.of());
         screen.join(showing);
     }

@@ -95,16 +95,14 @@ class ComparisonTest {
 
     @Test
     void withoutAPlanNamesAreTakenForTheSameAndThatIsSaid() {
-        Comparison comparison =
-                Comparison.of(turned(Sessions.teller("then"), "", "T1", 2), turned(now(), "", "T1", 2));
+        Comparison comparison = Comparison.of(turned(Sessions.teller("then"), "", "T1", 2), turned(now(), "", "T1", 2));
         assertEquals(Compared.Verdict.UNCHANGED, only(comparison).verdict());
         assertTrue(comparison.left().get(0).startsWith("no plan tells"), comparison.left()::toString);
     }
 
     @Test
     void anAdjusterThatOneSessionDidNotFinishIsNotCompared() {
-        Compared figure =
-                only(Comparison.of(turned(Sessions.teller("then"), "P", "T1", 2), cut("the log stops")));
+        Compared figure = only(Comparison.of(turned(Sessions.teller("then"), "P", "T1", 2), cut("the log stops")));
         assertEquals(Compared.Verdict.ONLY_THEN, figure.verdict());
         assertTrue(MarkdownReport.of(
                         List.of(turned(Sessions.teller("then"), "P", "T1", 2), cut("the log stops")), Sessions.COVER)
@@ -145,8 +143,7 @@ class ComparisonTest {
     void theLastDigitOfADialIsTheFinestThatItShowsAndPointsTakenTwiceWidenIt() {
         List<DialError> points = List.of(
                 new DialError(6.1e6, 0, false), new DialError(1e6, 500, false), new DialError(1e6, -500, false));
-        assertEquals(
-                1e5 / Math.sqrt(12), DialFigures.left(points).get(6.1e6).sigma(), 1e-6, "6.1 MHz");
+        assertEquals(1e5 / Math.sqrt(12), DialFigures.left(points).get(6.1e6).sigma(), 1e-6, "6.1 MHz");
         assertEquals(
                 Math.hypot(100 / Math.sqrt(12), 500 / Math.sqrt(3)),
                 DialFigures.left(points).get(1e6).sigma(),
@@ -195,34 +192,33 @@ class ComparisonTest {
 
     @Test
     void pageTextAndFiguresSayTheSame() {
-        List<SessionStory> stories = List.of(
-                turned(Sessions.teller("then.jsonl"), "P", "<T1|=1", 2), turned(now(), "P", "<T1|=1", 1.5));
+        List<SessionStory> stories =
+                List.of(turned(Sessions.teller("then.jsonl"), "P", "<T1|=1", 2), turned(now(), "P", "<T1|=1", 1.5));
         String page = HtmlReport.of(stories, Sessions.COVER);
         assertTrue(page.contains("<td>&lt;T1|=1</td><td>gained, all rounds</td><td>+2.00 dB</td><td>+1.50 dB</td>"
                 + "<td>-0.50 dB</td><td>0.11 dB</td><td>changed</td>"));
         String text = MarkdownReport.of(stories, Sessions.COVER);
-        assertTrue(text.contains("| \\<T1\\|=1 | gained, all rounds | +2.00 dB | +1.50 dB | -0.50 dB | 0.11 dB | changed |"));
+        assertTrue(text.contains(
+                "| \\<T1\\|=1 | gained, all rounds | +2.00 dB | +1.50 dB | -0.50 dB | 0.11 dB | changed |"));
         assertTrue(text.contains("then: then.jsonl, 25 November 2026"));
         assertFalse(MarkdownReport.of(List.of(stories.get(0)), Sessions.COVER).contains("Then and now"));
     }
 
     @Test
     void aNameThatIsAFormulaStaysTextInTheFigures() {
-        String csv = ComparisonCsv.of(Comparison.of(
-                turned(Sessions.teller("then"), "P", "=1+2", 2), turned(now(), "Q,\"", "=1+2", 2)));
+        String csv = ComparisonCsv.of(
+                Comparison.of(turned(Sessions.teller("then"), "P", "=1+2", 2), turned(now(), "Q,\"", "=1+2", 2)));
         assertTrue(csv.startsWith("part,name,quantity,unit,then,now,change,uncertainty,verdict\nnote,"), csv);
-        assertTrue(
-                ComparisonCsv.of(Comparison.of(
-                                turned(Sessions.teller("then"), "P", "=1+2", 2), turned(now(), "P", "=1+2", 2)))
-                        .contains("adjuster,'=1+2,\"gained, all rounds\",dB,2.0,2.0,0.0,"));
+        assertTrue(ComparisonCsv.of(
+                        Comparison.of(turned(Sessions.teller("then"), "P", "=1+2", 2), turned(now(), "P", "=1+2", 2)))
+                .contains("adjuster,'=1+2,\"gained, all rounds\",dB,2.0,2.0,0.0,"));
     }
 
     @Test
     void whatWasSkippedHasNoGain() {
         StoryTeller teller = Sessions.teller("a");
         teller.take(Sessions.line(Sessions.begin(0, "T1", 1)));
-        teller.take(Sessions.line(
-                new Adjuster(1, "T1", Adjuster.Action.SKIP, 1, 1, 0)));
+        teller.take(Sessions.line(new Adjuster(1, "T1", Adjuster.Action.SKIP, 1, 1, 0)));
         assertTrue(AdjusterFigures.gains(teller.story("")).isEmpty());
     }
 }

@@ -180,7 +180,8 @@ class HtmlReportTest {
     void theFirstPageSaysWhatWasGivenAndNothingElse() {
         Facts facts = new Facts(Map.of(ReportFact.SERIAL, "20417 <b>", ReportFact.OWNER, " "));
         String page = HtmlReport.of(
-                List.of(Sessions.wholeJob("a")), new Cover(facts, ZoneId.of("Europe/Vienna"), Cover.Paper.A4, true, false));
+                List.of(Sessions.wholeJob("a")),
+                new Cover(facts, ZoneId.of("Europe/Vienna"), Cover.Paper.A4, true, false));
         assertTrue(page.contains("<td>serial number</td><td>20417 &lt;b&gt;</td>"), page);
         assertTrue(page.indexOf("20417") < page.indexOf("<section>"), "before everything else");
         assertFalse(page.contains("<td>owner</td>"), "an empty text was not given");

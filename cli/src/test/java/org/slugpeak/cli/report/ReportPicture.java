@@ -48,20 +48,23 @@ final class ReportPicture {
 
     /** A chart says how wide and high it is; within another picture it also needs its place. */
     private void chart(String caption, String svg) {
-        String[] box = svg.replaceFirst("(?s).*?viewBox=\"0 0 (\\d+) (\\d+)\".*", "$1 $2").split(" ");
+        String[] box = svg.replaceFirst("(?s).*?viewBox=\"0 0 (\\d+) (\\d+)\".*", "$1 $2")
+                .split(" ");
         y += GAP + LINE_HEIGHT;
         words(caption, "font: bold 15px Georgia, serif");
         y += GAP;
         text.append(svg.replaceFirst(
                 "<svg ",
-                String.format(Locale.ROOT, "<svg x=\"%d\" y=\"%d\" width=\"%s\" height=\"%s\" ", MARGIN, y, box[0], box[1])));
+                String.format(
+                        Locale.ROOT, "<svg x=\"%d\" y=\"%d\" width=\"%s\" height=\"%s\" ", MARGIN, y, box[0], box[1])));
         y += Integer.parseInt(box[1]);
     }
 
     private static String styleOfCharts() throws IOException {
         try (InputStream in = HtmlReport.class.getResourceAsStream("report.css")) {
-            List<String> rules =
-                    new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+            List<String> rules = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
             return rules.stream()
                     .filter(rule -> rule.matches("(text|line|polyline|rect|circle)\\b.*"))
                     .collect(Collectors.joining("\n", "", "\n"));

@@ -125,7 +125,13 @@ class SheetReportTest {
         List<List<String>> rows = SheetTables.of(stories()).get(0).rows();
         assertEquals(
                 List.of(
-                        List.of("sensitivity", "1000 kHz", "100 uV EMF +- 0.10 dB", "10 uV EMF +- 0.10 dB", "-20.0 dB", "noise"),
+                        List.of(
+                                "sensitivity",
+                                "1000 kHz",
+                                "100 uV EMF +- 0.10 dB",
+                                "10 uV EMF +- 0.10 dB",
+                                "-20.0 dB",
+                                "noise"),
                         List.of(
                                 "image rejection",
                                 "1000 kHz",
@@ -162,7 +168,9 @@ class SheetReportTest {
     @Test
     void thePageDrawsBothCurvesAndSaysThemInWords() {
         String page = HtmlReport.of(stories(), PLAIN);
-        assertTrue(page.contains("aria-label=\"Selectivity: before the work width at 6 dB 10.00 kHz; after the work"), page);
+        assertTrue(
+                page.contains("aria-label=\"Selectivity: before the work width at 6 dB 10.00 kHz; after the work"),
+                page);
         assertTrue(page.contains("aria-label=\"Output against input: before the work"), page);
         assertTrue(page.contains("its level within 1 dB, counted in"), page);
         assertFalse(page.contains("NaN"), page);
@@ -171,18 +179,20 @@ class SheetReportTest {
     @Test
     void theLossOfAPlaceIsTheInputThatItTakesMore() {
         String chart = SheetCharts.selectivity(stories());
-        // 20 dB at 8 kHz either side: the axis ends there, and the signal itself stands in its middle, 1 dB below the top.
+        // 20 dB at 8 kHz either side: the axis ends there, and the signal itself stands in its middle, 1 dB below the
+        // top.
         Axis down = new Axis(-20, 1, Plot.BOTTOM, Plot.TOP);
         double middle = (Plot.LEFT + Plot.RIGHT) / 2;
         assertTrue(chart.contains(String.format(Locale.ROOT, "%.1f,%.1f", middle, down.pixel(0))), chart);
-        assertTrue(
-                chart.contains(String.format(Locale.ROOT, "%.1f,%.1f", Plot.RIGHT, down.pixel(-20))), chart);
+        assertTrue(chart.contains(String.format(Locale.ROOT, "%.1f,%.1f", Plot.RIGHT, down.pixel(-20))), chart);
     }
 
     @Test
     void theTextHasTheSameTable() {
         String text = MarkdownReport.of(stories(), PLAIN);
-        assertTrue(text.contains("| sensitivity | 1000 kHz | 100 uV EMF +- 0.10 dB | 10 uV EMF +- 0.10 dB | -20.0 dB |"), text);
+        assertTrue(
+                text.contains("| sensitivity | 1000 kHz | 100 uV EMF +- 0.10 dB | 10 uV EMF +- 0.10 dB | -20.0 dB |"),
+                text);
     }
 
     @Test

@@ -65,8 +65,11 @@ class UsefulKeysTest {
 
     @Test
     void aKeyThatIsNotOfUseChangesNothing() {
-        assertEquals(List.of("next"), press(Set.of(KeyAction.NEXT), EnumSet.complementOf(EnumSet.of(KeyAction.QUIT,
-                KeyAction.INTERRUPT, KeyAction.HANG_UP))));
+        assertEquals(
+                List.of("next"),
+                press(
+                        Set.of(KeyAction.NEXT),
+                        EnumSet.complementOf(EnumSet.of(KeyAction.QUIT, KeyAction.INTERRUPT, KeyAction.HANG_UP))));
     }
 
     @Test

@@ -58,6 +58,11 @@ final class KeptLogs {
 
     static SessionQuery words(String... words) {
         return new SessionQuery(
-                List.of(words), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                List.of(words),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

@@ -17,8 +17,7 @@ import org.slugpeak.cli.words.ReportFact;
 
 class SessionIndexTest {
 
-    private static final String OLD =
-            KeptLogs.log("2025-03-01T09:00:00Z", "Tarnfield 54A", "serial=20417", "T1 top");
+    private static final String OLD = KeptLogs.log("2025-03-01T09:00:00Z", "Tarnfield 54A", "serial=20417", "T1 top");
     private static final String NEW =
             KeptLogs.log("2026-11-25T09:00:00Z", "Larkmoor 6C", "hum after ten minutes", "T2 50%");
 
@@ -53,7 +52,8 @@ class SessionIndexTest {
     }
 
     private static SessionQuery query(String set, String serial, String adjuster) {
-        return new SessionQuery(List.of(), given(set), given(serial), given(adjuster), Optional.empty(), Optional.empty());
+        return new SessionQuery(
+                List.of(), given(set), given(serial), given(adjuster), Optional.empty(), Optional.empty());
     }
 
     private static Optional<String> given(String text) {
@@ -100,7 +100,8 @@ class SessionIndexTest {
 
     @Test
     void aLogThatGrowsOrWasCutIsIndexedAsFarAsItReads() throws Exception {
-        Path growing = kept.write("growing.jsonl", OLD.substring(0, OLD.indexOf("{\"type\":\"adjuster\",\"t\":60") + 20));
+        Path growing =
+                kept.write("growing.jsonl", OLD.substring(0, OLD.indexOf("{\"type\":\"adjuster\",\"t\":60") + 20));
         FoundSession found = kept.find(KeptLogs.words("growing")).get(0);
         assertFalse(found.session().whole());
         assertEquals(List.of("T1 top"), found.session().adjusters());

@@ -22,9 +22,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisabledOnOs(OS.WINDOWS)
 final class LauncherTest {
 
-    private static final Path LAUNCHER = Path.of(System.getProperty("slugpeak.shared"))
-            .toAbsolutePath()
-            .resolveSibling("slugpeak");
+    private static final Path LAUNCHER =
+            Path.of(System.getProperty("slugpeak.shared")).toAbsolutePath().resolveSibling("slugpeak");
 
     @TempDir
     private Path folder;
@@ -58,15 +57,12 @@ final class LauncherTest {
     /** A Java that says its version only when it is asked. */
     private Path java(String home, String version) throws IOException {
         Path place = folder.resolve(home);
-        executable(
-                place.resolve("bin/java"),
-                """
+        executable(place.resolve("bin/java"), """
                 #!/bin/sh
                 if [ "$1" = -version ]; then echo 'openjdk version "%s" 2026-01-20' >&2; exit 0; fi
                 echo "Java %s"
                 for each; do echo "<$each>"; done
-                """
-                        .formatted(version, version));
+                """.formatted(version, version));
         return place;
     }
 
@@ -74,7 +70,8 @@ final class LauncherTest {
         Path place = java(home, version);
         Files.writeString(
                 place.resolve("release"),
-                "IMPLEMENTOR=\"x\"\nJAVA_RUNTIME_VERSION=\"0\"\nJAVA_VERSION=\"" + version + "\"\nJAVA_VERSION_DATE=\"1999-01-01\"\n");
+                "IMPLEMENTOR=\"x\"\nJAVA_RUNTIME_VERSION=\"0\"\nJAVA_VERSION=\"" + version
+                        + "\"\nJAVA_VERSION_DATE=\"1999-01-01\"\n");
         return place;
     }
 
@@ -108,13 +105,17 @@ final class LauncherTest {
     @Test
     void theOneThatTheUserChoseComesFirst() throws Exception {
         Path path = javaWithItsFile("on path", "21.0.2");
-        assertStarts("17.0.15", start(path + "/bin", javaWithItsFile("chosen one", "17.0.15").toString()));
+        assertStarts(
+                "17.0.15",
+                start(path + "/bin", javaWithItsFile("chosen one", "17.0.15").toString()));
     }
 
     @Test
     void oneThatIsTooOldIsPassedOver() throws Exception {
         Path path = java("on path", "21.0.2");
-        assertStarts("21.0.2", start(path + "/bin", javaWithItsFile("chosen", "11.0.20").toString()));
+        assertStarts(
+                "21.0.2",
+                start(path + "/bin", javaWithItsFile("chosen", "11.0.20").toString()));
     }
 
     @Test
@@ -163,9 +164,11 @@ final class LauncherTest {
     void whatIsTypedArrivesAsItIs() throws Exception {
         Path path = javaWithItsFile("on path", "17");
         List<String> typed = List.of("watch", "--log", "my log.jsonl", "a\"b'c", "*", "$HOME", "", "\\x");
-        List<String> arrived = start(path + "/bin", "", typed.toArray(String[]::new)).said().lines().toList();
+        List<String> arrived = start(path + "/bin", "", typed.toArray(String[]::new))
+                .said()
+                .lines()
+                .toList();
         int from = arrived.indexOf("<" + tool.resolveSibling("lib").resolve("slugpeak-cli.jar") + ">");
-        assertEquals(
-                typed.stream().map(each -> "<" + each + ">").toList(), arrived.subList(from + 1, arrived.size()));
+        assertEquals(typed.stream().map(each -> "<" + each + ">").toList(), arrived.subList(from + 1, arrived.size()));
     }
 }

@@ -17,7 +17,8 @@ final class PageCommands {
     private static final Pattern IN_TEXT = Pattern.compile("`([^`]+)`");
 
     /** What is called by its name only, such as {@code slugpeak superhet}, is not told to be typed. */
-    private static final Pattern TYPED = Pattern.compile("(.*\\| )?\\./slugpeak .*|slugpeak .*(--|[A-Z]{2}|\\.jsonl).*");
+    private static final Pattern TYPED =
+            Pattern.compile("(.*\\| )?\\./slugpeak .*|slugpeak .*(--|[A-Z]{2}|\\.jsonl).*");
 
     private static final Pattern CUT_SHORT = Pattern.compile(".*\\.\\.\\.$");
 

@@ -34,8 +34,10 @@ final class PageCommandsIT {
             Path.of(System.getProperty("slugpeak.shared")).toAbsolutePath().getParent();
 
     /** Tried elsewhere: the first by whoever runs this test, the second by .ci/checks/release.sh. */
-    private static final Set<String> NOT_THE_TOOL =
-            Set.of("mvn -B verify", "mvn -B verify        # passes the tests", "sudo apt install ./slugpeak_VERSION_amd64.deb");
+    private static final Set<String> NOT_THE_TOOL = Set.of(
+            "mvn -B verify",
+            "mvn -B verify        # passes the tests",
+            "sudo apt install ./slugpeak_VERSION_amd64.deb");
 
     private static final int FEWEST_PAGES = 12;
     private static final int FEWEST_COMMANDS = 50;

@@ -23,8 +23,7 @@ final class StandIns {
         // A port of this machine at which nothing listens.
         ALWAYS.put("tcp:192\\.168\\.\\S+", "tcp:127.0.0.1:1");
         ALWAYS.put("--from sound\\b", "--from sound:nowhere");
-        ALWAYS.put(
-                "(align .*--from /.*)", "$1 --chassis transformer --isolated yes --earthed yes --blocking yes");
+        ALWAYS.put("(align .*--from /.*)", "$1 --chassis transformer --isolated yes --earthed yes --blocking yes");
         ALWAYS.put("align FILE", "align shared/plans/tarnfield-54a.toml");
         ALWAYS.put("align PLAN", "align tarnfield-54a");
         ALWAYS.put("--seed N", "--seed 7");

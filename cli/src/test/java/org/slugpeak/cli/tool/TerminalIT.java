@@ -64,7 +64,10 @@ final class TerminalIT {
     }
 
     private static String keys(String shown) {
-        return shown.lines().filter(line -> line.contains("space mark")).findFirst().orElseThrow();
+        return shown.lines()
+                .filter(line -> line.contains("space mark"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @ParameterizedTest

@@ -145,8 +145,7 @@ class TalkerTest {
             talker.take(new CurveWork.PointTaken(seconds(point + 1), 440e3, 0.487));
         }
         talker.take(new CurveWork.CurveOver(seconds(5)));
-        assertEquals(
-                List.of("440 kilohertz reads 0.487 volts. the curve is complete"), spoken);
+        assertEquals(List.of("440 kilohertz reads 0.487 volts. the curve is complete"), spoken);
     }
 
     @ParameterizedTest

@@ -176,8 +176,7 @@ class VoiceTest {
     void whereTheServerDoesNotEvenFallSilentTheNextVoiceSaysTheNewestWord() throws IOException {
         program("spd-say", STUCK);
         program("espeak-ng", "{ cat; echo; } >> $H");
-        Utterance.Patience forever =
-                new Utterance.Patience(Duration.ofHours(1), Duration.ZERO, Duration.ofMillis(300));
+        Utterance.Patience forever = new Utterance.Patience(Duration.ofHours(1), Duration.ZERO, Duration.ofMillis(300));
         Mouth mouth = new Mouth(programs(), forever, told::add);
         mouth.sentence("halve the generator");
         awaitLine("--wait -- halve the generator");
@@ -216,7 +215,8 @@ class VoiceTest {
         assertEquals(1, found.size());
         assertTrue(found.get(0).readsInput());
         assertTrue(found.get(0).silence().isEmpty(), "it falls silent when it ends");
-        // On Windows the arguments become one line again: a quote, or a backslash at the end of an argument, would be read otherwise there.
+        // On Windows the arguments become one line again: a quote, or a backslash at the end of an argument, would be
+        // read otherwise there.
         assertTrue(found.get(0).command().stream().noneMatch(part -> part.contains("\"") || part.endsWith("\\")));
         assertTrue(found.get(0).command().stream().noneMatch(String::isBlank));
     }

@@ -197,9 +197,7 @@ final class GeneratorWatch {
     }
 
     private double measured() {
-        return movingBefore
-                ? factor
-                : meter.straightAboveRest(after.median()) / meter.straightAboveRest(levelBefore);
+        return movingBefore ? factor : meter.straightAboveRest(after.median()) / meter.straightAboveRest(levelBefore);
     }
 
     private void finish(long tNanos, OptionalDouble ratio) {

@@ -51,7 +51,8 @@ record LevelJump(double db, double sigmaDb) {
      * @param lawful whether the detector's law is known, so that the readings are decibels of the signal
      */
     double togetherWith(double saidDb, boolean lawful) {
-        double saidSigmaDb = lawful ? ATTENUATOR_SIGMA_DB : Math.max(ATTENUATOR_SIGMA_DB, LAWLESS_SHARE * Math.abs(saidDb));
+        double saidSigmaDb =
+                lawful ? ATTENUATOR_SIGMA_DB : Math.max(ATTENUATOR_SIGMA_DB, LAWLESS_SHARE * Math.abs(saidDb));
         double apartDb = Math.abs(db - saidDb);
         if (apartDb > Math.max(LIE_DB, FAR_SIGMAS * Math.hypot(saidSigmaDb, sigmaDb))) {
             return db;

@@ -389,7 +389,11 @@ public final class LevelWatch {
     private void takeRest(long tNanos, Level before, Level measured) {
         meter.takeRest(measured.value());
         zeroMoved = true;
-        judge.rest(tNanos, before, measured, meter.point().map(MeterPoint::lowVolts).orElse(0.0));
+        judge.rest(
+                tNanos,
+                before,
+                measured,
+                meter.point().map(MeterPoint::lowVolts).orElse(0.0));
     }
 
     /** Where the steps were not followed, the law from before stays. */

@@ -192,15 +192,6 @@ public record Setup(
 
     private Setup with(Particulars others) {
         return new Setup(
-                generatorHz,
-                modulation,
-                injection,
-                dummyAntenna,
-                dialHz,
-                dial,
-                meterPoint,
-                level,
-                highTension,
-                others);
+                generatorHz, modulation, injection, dummyAntenna, dialHz, dial, meterPoint, level, highTension, others);
     }
 }

@@ -17,8 +17,7 @@ record Checking(Job job, Function<Job, PlanPhase> then, Function<Job, PlanPhase>
         return begin(job, kind, then, then);
     }
 
-    static Checking begin(
-            Job job, CheckKind kind, Function<Job, PlanPhase> then, Function<Job, PlanPhase> ifDropped) {
+    static Checking begin(Job job, CheckKind kind, Function<Job, PlanPhase> then, Function<Job, PlanPhase> ifDropped) {
         job.order(new Order.Level(LevelCommand.check(kind)));
         return new Checking(job, then, ifDropped);
     }

@@ -58,7 +58,8 @@ public final class SettledOutput {
 
     private double riseVolts(double gridVolts, double controlVolts) {
         double gain = control.gain(controlVolts);
-        return detector.volts(Detection.peakVolts(gridVolts, gain), band.outputVolts() * gain, band.bandwidthHz(), FOR_EVER_SECONDS);
+        return detector.volts(
+                Detection.peakVolts(gridVolts, gain), band.outputVolts() * gain, band.bandwidthHz(), FOR_EVER_SECONDS);
     }
 
     /**

@@ -46,7 +46,9 @@ public final class Truth {
             return (dip ? -1 : 1) * level(scene);
         };
         double now = level.applyAsDouble(stands);
-        double best = Math.max(now, greatest(level, -knob.reachTurns(), knob.reachTurns(), GRID).getValue());
+        double best = Math.max(
+                now,
+                greatest(level, -knob.reachTurns(), knob.reachTurns(), GRID).getValue());
         knob.turnTo(stands);
         return Math.abs(Decibels.of(best / now));
     }
@@ -148,10 +150,16 @@ public final class Truth {
         FmDetector detector = strip.detector().orElseThrow();
         double reachHz = 2 * strip.widthHz();
         double above = greatest(
-                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz(), scene.signalHz() + reachHz, GRID)
+                        hz -> Math.abs(detector.at(hz).difference()),
+                        scene.signalHz(),
+                        scene.signalHz() + reachHz,
+                        GRID)
                 .getValue();
         double below = greatest(
-                hz -> Math.abs(detector.at(hz).difference()), scene.signalHz() - reachHz, scene.signalHz(), GRID)
+                        hz -> Math.abs(detector.at(hz).difference()),
+                        scene.signalHz() - reachHz,
+                        scene.signalHz(),
+                        GRID)
                 .getValue();
         return 2 * (above - below) / (above + below);
     }

@@ -64,8 +64,7 @@ final class AtDial {
 
     InputSetting setting(double hz, double inputDb, boolean modulated, Handwork handwork) {
         double rounded = new BigDecimal(Decibels.ratio(inputDb), TWO_DIGITS).doubleValue();
-        return new InputSetting(
-                hz, rounded, modulated, station.dialHz(), handwork, conditions.referenceVolts());
+        return new InputSetting(hz, rounded, modulated, station.dialHz(), handwork, conditions.referenceVolts());
     }
 
     InputSetting atDial(double inputDb, boolean modulated) {

@@ -35,9 +35,7 @@ final class NoiseTask implements SheetTask {
     @Override
     public Optional<InputSetting> next() {
         OptionalDouble inputDb = search.nextDb();
-        return inputDb.isPresent()
-                ? Optional.of(dial.atDial(inputDb.getAsDouble(), with.isEmpty()))
-                : Optional.empty();
+        return inputDb.isPresent() ? Optional.of(dial.atDial(inputDb.getAsDouble(), with.isEmpty())) : Optional.empty();
     }
 
     @Override
@@ -64,10 +62,7 @@ final class NoiseTask implements SheetTask {
                         FigureKind.SIGNAL_TO_NOISE, it.outputDb(), it.uncertainty(), Figure.Outcome.MEASURED)));
         Optional<FoundInput> found = search.nextDb().isEmpty() ? search.found() : Optional.empty();
         found.ifPresent(it -> figures.add(dial.figure(
-                FigureKind.INPUT_FOR_TEN_DB,
-                Decibels.ratio(it.inputDb()),
-                dial.set(it.uncertainty()),
-                it.outcome())));
+                FigureKind.INPUT_FOR_TEN_DB, Decibels.ratio(it.inputDb()), dial.set(it.uncertainty()), it.outcome())));
         return figures;
     }
 }

@@ -88,7 +88,8 @@ final class SelectivityCurve {
 
     /** How wide it is between the outermost crossings of a loss; empty where one side does not fall so far. */
     Optional<Width> width(double lossDb) {
-        double[] offHz = losses.keySet().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] offHz =
+                losses.keySet().stream().mapToDouble(Double::doubleValue).toArray();
         double[] lossesDb = losses.values().stream().mapToDouble(Loss::lossDb).toArray();
         int low = 0;
         int high = offHz.length - 1;
@@ -117,10 +118,11 @@ final class SelectivityCurve {
 
     private double sigmaHz(double outerHz, double innerHz) {
         double dbPerHz = (lossDb(outerHz) - lossDb(innerHz)) / Math.abs(outerHz - innerHz);
-        double sigmaDb = losses.subMap(Math.min(outerHz, innerHz), true, Math.max(outerHz, innerHz), true).values().stream()
-                .mapToDouble(Loss::sigmaDb)
-                .max()
-                .orElse(Double.NaN);
+        double sigmaDb =
+                losses.subMap(Math.min(outerHz, innerHz), true, Math.max(outerHz, innerHz), true).values().stream()
+                        .mapToDouble(Loss::sigmaDb)
+                        .max()
+                        .orElse(Double.NaN);
         return sigmaDb / dbPerHz;
     }
 }

@@ -65,10 +65,7 @@ final class SensitivityTask implements SheetTask {
         found.ifPresent(dial::isAsSensitiveAs);
         return found.stream()
                 .map(it -> dial.figure(
-                        FigureKind.SENSITIVITY,
-                        Decibels.ratio(it.inputDb()),
-                        dial.set(it.uncertainty()),
-                        it.outcome()))
+                        FigureKind.SENSITIVITY, Decibels.ratio(it.inputDb()), dial.set(it.uncertainty()), it.outcome()))
                 .toList();
     }
 }

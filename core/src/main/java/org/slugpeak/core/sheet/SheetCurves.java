@@ -69,10 +69,10 @@ public final class SheetCurves {
 
     private static Optional<FoundInput> sensitivity(
             double targetDb, double dialHz, List<SheetWork.OutputTaken> outputs) {
-        InputSearch search = new InputSearch(
-                targetDb, targetDb, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        InputSearch search = new InputSearch(targetDb, targetDb, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         outputs.stream()
-                .filter(it -> it.kind() == FigureKind.SENSITIVITY && it.setting().dialHz() == dialHz)
+                .filter(it ->
+                        it.kind() == FigureKind.SENSITIVITY && it.setting().dialHz() == dialHz)
                 .forEach(it -> search.take(AtDial.point(it.setting(), it.output())));
         return search.found().filter(FoundInput::isMeasured);
     }

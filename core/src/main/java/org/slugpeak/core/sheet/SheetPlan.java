@@ -54,7 +54,12 @@ public final class SheetPlan {
                 .flatMap(stage -> stage.steps().stream())
                 .filter(step -> isOnSignal(step.setup()))
                 .forEach(step -> bands.computeIfAbsent(
-                                step.setup().particulars().band().map(Band::name).orElse(""), any -> new TreeMap<>())
+                                step.setup()
+                                        .particulars()
+                                        .band()
+                                        .map(Band::name)
+                                        .orElse(""),
+                                any -> new TreeMap<>())
                         .putIfAbsent(step.setup().dialHz().orElseThrow(), step));
         List<Station> stations = new ArrayList<>();
         bands.values().forEach(steps -> stations.addAll(band(plan, point, steps, stations.isEmpty())));
@@ -65,14 +70,14 @@ public final class SheetPlan {
         return setup.isTunedIn() && setup.dialHz().getAsDouble() <= HIGHEST_HZ;
     }
 
-    private static List<Station> band(Plan plan, MeterPoint point, NavigableMap<Double, PlanStep> steps, boolean first) {
+    private static List<Station> band(
+            Plan plan, MeterPoint point, NavigableMap<Double, PlanStep> steps, boolean first) {
         double lowHz = steps.firstKey();
         double highHz = steps.lastKey();
-        double middleHz = lowHz == highHz
-                ? lowHz
-                : new BigDecimal((lowHz + highHz) / 2, TWO_DIGITS).doubleValue();
+        double middleHz = lowHz == highHz ? lowHz : new BigDecimal((lowHz + highHz) / 2, TWO_DIGITS).doubleValue();
         List<Station> stations = new ArrayList<>();
-        for (double dialHz : DoubleStream.of(lowHz, middleHz, highHz).distinct().sorted().toArray()) {
+        for (double dialHz :
+                DoubleStream.of(lowHz, middleHz, highHz).distinct().sorted().toArray()) {
             Set<FigureKind> wanted = EnumSet.noneOf(FigureKind.class);
             if (dialHz == lowHz) {
                 wanted.add(FigureKind.IF_REJECTION);
@@ -81,8 +86,8 @@ public final class SheetPlan {
                 wanted.add(FigureKind.IMAGE_REJECTION);
             }
             if (first && dialHz == middleHz) {
-                wanted.addAll(Set.of(
-                        FigureKind.WIDTH_6_DB, FigureKind.WIDTH_20_DB, FigureKind.WIDTH_40_DB, FigureKind.AVC));
+                wanted.addAll(
+                        Set.of(FigureKind.WIDTH_6_DB, FigureKind.WIDTH_20_DB, FigureKind.WIDTH_40_DB, FigureKind.AVC));
             }
             stations.add(station(plan, point, steps.floorEntry(dialHz).getValue(), dialHz, wanted));
         }
@@ -110,7 +115,8 @@ public final class SheetPlan {
                         false,
                         Optional.of(point),
                         said.avc().map(any -> AvcLine.FREE)));
-        double narrowestHz = plan.intermediatesHz().stream().min(Double::compare).orElse(intermediateHz);
+        double narrowestHz =
+                plan.intermediatesHz().stream().min(Double::compare).orElse(intermediateHz);
         return new Station(
                 dialHz, new Superhet(intermediateHz, side), Math.min(narrowestHz, intermediateHz), wants, wanted);
     }

@@ -131,8 +131,7 @@ public final class SheetProgress implements RecordSink {
         boolean moves = connected.map(before -> !setup.hasLeadsOf(before)).orElse(false);
         connected = Optional.of(setup);
         phase = Phase.PREPARING;
-        Preparation what =
-                new Preparation(Optional.of(setup), first, moves, Optional.empty(), Optional.empty());
+        Preparation what = new Preparation(Optional.of(setup), first, moves, Optional.empty(), Optional.empty());
         news.add(at -> new Request.SetUp(at, what));
     }
 
@@ -153,7 +152,8 @@ public final class SheetProgress implements RecordSink {
     }
 
     private void goOn() {
-        Optional<InputSetting> next = tasks.isEmpty() ? Optional.empty() : tasks.element().next();
+        Optional<InputSetting> next =
+                tasks.isEmpty() ? Optional.empty() : tasks.element().next();
         if (next.isPresent()) {
             asked = next;
             confirmed = false;

@@ -37,7 +37,8 @@ class UncertaintyTest {
 
     @Test
     void noiseOfAHundredthIsTwelfthOfADecibel() {
-        assertEquals(0.08685889638, new OutputReading(0.4, 0.004, 0).uncertainty().sigmaDb(), 1e-9);
+        assertEquals(
+                0.08685889638, new OutputReading(0.4, 0.004, 0).uncertainty().sigmaDb(), 1e-9);
     }
 
     @Test

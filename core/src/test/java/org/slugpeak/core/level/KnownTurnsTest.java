@@ -28,8 +28,8 @@ class KnownTurnsTest {
 
     private static final double ATTENUATOR_DB = 0.1;
     private static final double OBEYING_SECONDS = 0.1;
-    private static final EnvelopeDetector DETECTOR = EnvelopeDetector.of(
-            new DiodeDetector(ThermionicDiode.resting(1100, 3.2e-5, 0.22, 470e3), 470e3, 127_000));
+    private static final EnvelopeDetector DETECTOR =
+            EnvelopeDetector.of(new DiodeDetector(ThermionicDiode.resting(1100, 3.2e-5, 0.22, 470e3), 470e3, 127_000));
 
     /** One turn of the generator in the middle of a hand's travel. */
     private static final class Turned {

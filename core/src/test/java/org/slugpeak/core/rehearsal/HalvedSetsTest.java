@@ -86,7 +86,8 @@ class HalvedSetsTest {
             EnvelopeDetector detector = DETECTORS.get(random.nextInt(DETECTORS.size()));
             set.fit(detector, seed);
             set.setLevel(riseVolts);
-            double more = detector.carrierPeakVolts(riseVolts) / DETECTORS.get(0).carrierPeakVolts(riseVolts);
+            double more =
+                    detector.carrierPeakVolts(riseVolts) / DETECTORS.get(0).carrierPeakVolts(riseVolts);
             double lost = control.gain(control.targetVolts(riseVolts));
             whole = set.generator().times(more / lost);
             set.feed(whole);

@@ -43,8 +43,13 @@ class SheetPlanTest {
                 Optional.empty(),
                 HighTension.POSSIBLE,
                 new Particulars(
-                        Optional.of(band), Optional.empty(), false, Optional.of(MeterPoint.DETECTOR), Optional.empty()));
-        return new PlanStep("C" + generatorHz, Goal.PEAK, setup, false, Optional.empty(), Acceptance.MAXIMUM, List.of());
+                        Optional.of(band),
+                        Optional.empty(),
+                        false,
+                        Optional.of(MeterPoint.DETECTOR),
+                        Optional.empty()));
+        return new PlanStep(
+                "C" + generatorHz, Goal.PEAK, setup, false, Optional.empty(), Acceptance.MAXIMUM, List.of());
     }
 
     private static PlanStep tuned(double hz, Band band, String dummy) {

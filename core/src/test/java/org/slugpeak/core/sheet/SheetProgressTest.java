@@ -195,8 +195,7 @@ class SheetProgressTest {
         read(progress, 0.2, 5);
         assertFalse(told.stream().anyMatch(SheetWork.OutputTaken.class::isInstance), "it has not said that it stands");
         for (int i = 0; i < 100 && !progress.isOver(); i++) {
-            progress.take(new Request.GeneratorStands(
-                    nowNanos, asked().frequencyHz(), asked().emfVolts()));
+            progress.take(new Request.GeneratorStands(nowNanos, asked().frequencyHz(), asked().emfVolts()));
             read(progress, output(asked()), 3);
         }
         assertTrue(progress.isOver());
