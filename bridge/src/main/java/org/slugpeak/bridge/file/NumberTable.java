@@ -21,7 +21,7 @@ record NumberTable(Shape shape, List<SampleLine> lines, String kinds, List<Strin
     /** So many lines with words in the same places are a table. */
     private static final int ROWS_ENOUGH = 3;
 
-    private static final Pattern NUMBER_OF_OTHERS = Pattern.compile("[+-]?\\d+(?:[.,;]\\d+)+");
+    private static final Pattern NUMBER_OF_OTHERS = Pattern.compile("[+-]?\\d++(?:[.,;]\\d++)++");
 
     /** The longest table of that shape in the lines, which hold neither blank lines nor comments; none gives no rows. */
     static NumberTable longest(Shape shape, List<SampleLine> lines) {

@@ -17,7 +17,7 @@ import org.slugpeak.bridge.source.BadInput;
 final class Survey {
 
     /** Digits in groups of three: a decimal comma, or none. */
-    private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(?:,\\d{3})+");
+    private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(?:,\\d{3})++");
 
     private static final int LONGEST_HEADER = 5;
 

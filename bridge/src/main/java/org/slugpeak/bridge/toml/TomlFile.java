@@ -27,6 +27,10 @@ public final class TomlFile {
         Nesting.lineTooDeep(text)
                 .ifPresent(
                         line -> problems.add(line, "brackets within brackets, more than " + Nesting.DEEPEST + " deep"));
+        EmptyRun.lineTooFar(text)
+                .ifPresent(line -> problems.add(
+                        line,
+                        "more than " + EmptyRun.LONGEST + " lines in a row that are blank or remarks: take some out"));
         problems.throwIfAny();
         TomlParseResult toml = Toml.parse(text);
         toml.errors()
