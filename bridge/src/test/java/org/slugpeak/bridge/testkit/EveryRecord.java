@@ -2,6 +2,7 @@ package org.slugpeak.bridge.testkit;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -279,7 +280,9 @@ public final class EveryRecord {
         Stream.of(Handwork.values()).forEach(each -> all.add(new Request.SetInput(T, setting.with(each), false)));
         all.add(new Request.SetInput(T, carrier, false));
         all.add(new Request.SetInput(T, carrier, true));
-        int count = 0;
+        Iterator<Limit> limits = Stream.generate(() -> Stream.of(Limit.values()))
+                .flatMap(each -> each)
+                .iterator();
         for (FigureKind kind : FigureKind.values()) {
             double value = switch (kind.counts()) {
                 case VOLTS_EMF -> 3.5e-5;
@@ -287,8 +290,8 @@ public final class EveryRecord {
                 case HERTZ -> 8740;
             };
             double sigma = kind.counts() == FigureKind.Counts.HERTZ ? 60 : 0.08;
-            Limit limit = Limit.values()[count++ % Limit.values().length];
-            all.add(new SheetWork.FigureTaken(T, new Figure(kind, 1e6, value, sigma, limit, Figure.Outcome.MEASURED)));
+            all.add(new SheetWork.FigureTaken(
+                    T, new Figure(kind, 1e6, value, sigma, limits.next(), Figure.Outcome.MEASURED)));
         }
         all.add(new SheetWork.FigureTaken(T, Figure.missing(FigureKind.AVC, 1e6)));
         all.add(new SheetWork.FigureTaken(
