@@ -49,7 +49,7 @@ final class ReportPicture {
     /** A chart says how wide and high it is; within another picture it also needs its place. */
     private void chart(String caption, String svg) {
         String[] box = svg.replaceFirst("(?s).*?viewBox=\"0 0 (\\d+) (\\d+)\".*", "$1 $2")
-                .split(" ");
+                .split(" ", -1);
         y += GAP + LINE_HEIGHT;
         words(caption, "font: bold 15px Georgia, serif");
         y += GAP;
