@@ -27,6 +27,8 @@ class NoFileNameTest {
         @Option(names = "--from")
         private String address = "";
 
+        /** Picocli alone looks at it. */
+        @SuppressWarnings("UnusedVariable")
         @Option(names = "--log")
         private Path log = Path.of("log");
 

@@ -27,7 +27,7 @@ class SheetCommandTest {
     private Path folder;
 
     private static CommandRun ask(String commandLine) {
-        return CommandRun.of(new SheetCommand(), commandLine.split(" "));
+        return CommandRun.of(new SheetCommand(), commandLine.split(" ", -1));
     }
 
     private static List<SessionRecord> read(Path log) throws BridgeException {

@@ -68,7 +68,7 @@ final class GridPicture {
     private boolean isLike(int row, int one, int other) {
         char first = grid.at(row, one);
         char second = grid.at(row, other);
-        boolean together = BLOCKS.containsKey(first) || BLOCKS.containsKey(second) ? first == second : true;
+        boolean together = (BLOCKS.containsKey(first) || BLOCKS.containsKey(second)) ? first == second : true;
         return together && grid.styleAt(row, one) == grid.styleAt(row, other);
     }
 

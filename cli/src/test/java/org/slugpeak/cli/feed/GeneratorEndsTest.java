@@ -154,6 +154,8 @@ class GeneratorEndsTest {
     @CommandLine.Command
     private static final class Holder {
 
+        /** Picocli alone looks at it. */
+        @SuppressWarnings("UnusedVariable")
         @CommandLine.Mixin
         private final GeneratorOptions options;
 

@@ -81,7 +81,7 @@ final class PagesForUsersTest {
                 .lines()
                 .takeWhile(line -> !line.startsWith("Exit codes"))
                 .filter(line -> line.startsWith("| "))
-                .flatMap(line -> QUOTED.matcher(line.split("\\|")[2]).results())
+                .flatMap(line -> QUOTED.matcher(line.split("\\|", -1)[2]).results())
                 .map((MatchResult match) -> match.group(1))
                 .toList();
         assertTrue(quotes.size() >= FEWEST_QUOTES, quotes.toString());
