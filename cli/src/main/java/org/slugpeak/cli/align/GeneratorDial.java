@@ -6,19 +6,14 @@ import java.util.List;
 import org.slugpeak.bridge.scale.PointFile;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.cli.arithmetic.ScaleText;
+import org.slugpeak.cli.quantity.Frequency;
 import org.slugpeak.core.plan.Plan;
-import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.scale.DialScale;
 import org.slugpeak.core.scale.KnownPoint;
 import org.slugpeak.core.word.Refused;
 
 /** How the dial of a generator errs that a hand sets: each step of a plan is told its mark. Stateless; any thread may use it. */
 public final class GeneratorDial {
-
-    /** As {@code scale generator} takes it where nobody says otherwise. */
-    private static final double KNOWN_TO_HZ = 10;
-
-    private static final double READ_TO_HZ = 500;
 
     private GeneratorDial() {}
 
@@ -35,12 +30,7 @@ public final class GeneratorDial {
         DialScale scale = scale(file);
         List<KnownPoint> points = scale.points();
         KnownPoint last = points.get(points.size() - 1);
-        plan.stages().stream()
-                .flatMap(stage -> stage.steps().stream())
-                .map(PlanStep::setup)
-                .filter(setup -> !setup.particulars().generatorMeasured())
-                .flatMap(setup -> setup.generatorHz().stream().boxed())
-                .distinct()
+        plan.plannedHz().stream()
                 .filter(hz -> scale.dialFor(hz).isEmpty())
                 .forEach(hz ->
                         err.println(ScaleText.outsideOfTrue(hz, points.get(0).trueHz(), last.trueHz())));
@@ -49,7 +39,9 @@ public final class GeneratorDial {
 
     private static DialScale scale(Path file) throws BadInput {
         try {
-            return DialScale.through(PointFile.read(file, KNOWN_TO_HZ, false), READ_TO_HZ);
+            double knownToHz = new Frequency().convert(ScaleText.USUAL_KNOWN_TO);
+            double readToHz = new Frequency().convert(ScaleText.USUAL_READ_TO);
+            return DialScale.through(PointFile.read(file, knownToHz, false), readToHz);
         } catch (Refused e) {
             throw new BadInput(file + ": " + e.reason(), e);
         }

@@ -162,8 +162,8 @@ public final class PlanGuide implements Guide {
     @Override
     public void counted(Analysis analysis, double hz) {
         Setup setup = stageHere().steps().get(progress.position().step()).setup();
-        if (setup.generatorHz().isPresent() && !setup.particulars().generatorMeasured()) {
-            double wantedHz = setup.generatorHz().getAsDouble();
+        if (setup.plannedHz().isPresent()) {
+            double wantedHz = setup.plannedHz().getAsDouble();
             analysis.tell(at -> new Said.Counted(at, hz, wantedHz));
         } else {
             analysis.note(AskPhrase.COUNTER_READS.of(hz / 1e3));

@@ -14,6 +14,12 @@ import org.slugpeak.core.scale.ScaleEstimate;
 /** Words and tables of {@code slugpeak scale}. */
 public final class ScaleText {
 
+    /** How well the true frequencies of a generator's dial are known, where nobody says otherwise. */
+    public static final String USUAL_KNOWN_TO = "10Hz";
+
+    /** How well that dial can be read and set, where nobody says otherwise. */
+    public static final String USUAL_READ_TO = "0.5kHz";
+
     private ScaleText() {}
 
     /**

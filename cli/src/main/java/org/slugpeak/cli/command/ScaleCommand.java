@@ -49,9 +49,17 @@ public final class ScaleCommand implements Runnable {
             @Option(names = "--points", paramLabel = "FILE") @Nullable Path file,
             @Option(names = "--decimal-comma") boolean decimalComma,
             @Option(names = "--save", paramLabel = "FILE") @Nullable Path save,
-            @Option(names = "--known-to", converter = Frequency.class, defaultValue = "10Hz", paramLabel = "F")
+            @Option(
+                            names = "--known-to",
+                            converter = Frequency.class,
+                            defaultValue = ScaleText.USUAL_KNOWN_TO,
+                            paramLabel = "F")
                     double knownToHz,
-            @Option(names = "--read-to", converter = Frequency.class, defaultValue = "0.5kHz", paramLabel = "F")
+            @Option(
+                            names = "--read-to",
+                            converter = Frequency.class,
+                            defaultValue = ScaleText.USUAL_READ_TO,
+                            paramLabel = "F")
                     double readToHz,
             @Option(names = "--get", paramLabel = "F") @Nullable List<String> wanted,
             @Option(names = "--dial", paramLabel = "F") @Nullable List<String> dials,

@@ -56,6 +56,19 @@ public record Plan(
     }
 
     /**
+     * Every frequency that the generator is set to, as far as the plan alone tells it.
+     *
+     * @return Hz, each once, in the order of the steps
+     */
+    public List<Double> plannedHz() {
+        return stages.stream()
+                .flatMap(stage -> stage.steps().stream())
+                .flatMap(step -> step.setup().plannedHz().stream().boxed())
+                .distinct()
+                .toList();
+    }
+
+    /**
      * The intermediate frequency that a signal is converted to, where a step does not name it: the highest one that the set can convert it
      * to at once, else the lowest there is.
      *

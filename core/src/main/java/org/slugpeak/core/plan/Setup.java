@@ -87,6 +87,15 @@ public record Setup(
     }
 
     /**
+     * To what the generator is set, as far as the plan alone tells it.
+     *
+     * @return Hz; empty where none is fed, or only a measurement tells its frequency
+     */
+    public OptionalDouble plannedHz() {
+        return particulars.generatorMeasured() ? OptionalDouble.empty() : generatorHz;
+    }
+
+    /**
      * Whether the set is tuned to what the generator gives.
      *
      * @return true where both name one frequency, or only the dial does; false where the dial has no frequency
@@ -183,11 +192,12 @@ public record Setup(
      * @return a copy; this where no frequency is fed, only a measurement tells it, or it lies outside of the known points
      */
     Setup marked(DialScale scale) {
-        return particulars.generatorMeasured() || generatorHz.isEmpty()
-                ? this
-                : scale.dialFor(generatorHz.getAsDouble())
-                        .map(mark -> with(particulars.withMark(mark)))
-                        .orElse(this);
+        return plannedHz().stream()
+                .mapToObj(scale::dialFor)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .map(mark -> with(particulars.withMark(mark)))
+                .orElse(this);
     }
 
     private Setup with(Particulars others) {
