@@ -1,6 +1,6 @@
 package org.slugpeak.bridge.frame;
 
-import java.util.Locale;
+import org.slugpeak.core.word.Coded;
 
 /** What a bit or a code of a frame can mean, as descriptions name it: lower case, hyphens. Immutable. */
 enum FrameMark {
@@ -149,6 +149,6 @@ enum FrameMark {
 
     /** As descriptions write it. */
     String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Coded.of(this);
     }
 }

@@ -1,6 +1,5 @@
 package org.slugpeak.bridge.log;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.slugpeak.core.level.CheckKind;
@@ -42,7 +41,7 @@ record MarkLine(long tNanos, String text) {
         return instruction.match(new Instruction.Matcher<>() {
             @Override
             public String level(Instruction.Level it) {
-                String word = LEVEL + code(it.command().verb());
+                String word = LEVEL + Coded.of(it.command().verb());
                 return it.command().detail().isEmpty()
                         ? word
                         : word + " " + it.command().detail();
@@ -86,15 +85,11 @@ record MarkLine(long tNanos, String text) {
     private static Optional<Instruction> level(String[] words) {
         String detail = words.length > 1 ? words[1] : "";
         for (LevelCommand.Verb verb : LevelCommand.Verb.values()) {
-            if (code(verb).equals(words[0]) && isSound(verb, detail)) {
+            if (Coded.of(verb).equals(words[0]) && isSound(verb, detail)) {
                 return Optional.of(new Instruction.Level(new LevelCommand(verb, detail)));
             }
         }
         return Optional.empty();
-    }
-
-    private static String code(LevelCommand.Verb verb) {
-        return verb.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static boolean isSound(LevelCommand.Verb verb, String detail) {

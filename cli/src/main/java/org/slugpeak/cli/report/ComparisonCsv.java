@@ -1,8 +1,8 @@
 package org.slugpeak.cli.report;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.core.curve.Estimate;
+import org.slugpeak.core.word.Coded;
 
 /** A comparison as lines of figures (RFC 4180); what could not be compared stands in lines whose part is {@code note}. All methods are pure. */
 public final class ComparisonCsv {
@@ -31,7 +31,7 @@ public final class ComparisonCsv {
     private static String line(Compared it) {
         return String.join(
                         ",",
-                        code(it.part()),
+                        Coded.of(it.part()),
                         CsvExport.quoted(it.name()),
                         CsvExport.quoted(it.quantity()),
                         CsvExport.quoted(it.unit()),
@@ -39,15 +39,11 @@ public final class ComparisonCsv {
                         number(it.now()),
                         CsvExport.number(it.change().orElse(Double.NaN)),
                         CsvExport.number(it.uncertainty()),
-                        code(it.verdict()))
+                        Coded.of(it.verdict()))
                 + "\n";
     }
 
     private static String number(Optional<Estimate> figure) {
         return CsvExport.number(figure.map(Estimate::value).orElse(Double.NaN));
-    }
-
-    private static String code(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,6 +1,5 @@
 package org.slugpeak.core.figure;
 
-import java.util.Locale;
 import org.slugpeak.core.word.Coded;
 
 /**
@@ -28,7 +27,7 @@ public record Figure(FigureKind kind, double dialHz, double value, double sigma,
 
         @Override
         public String code() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Coded.of(this);
         }
     }
 

@@ -1,6 +1,5 @@
 package org.slugpeak.core.figure;
 
-import java.util.Locale;
 import org.slugpeak.core.word.Coded;
 
 /** What most of a figure's uncertainty comes from. Immutable; any thread may use it. */
@@ -16,6 +15,6 @@ public enum Limit implements Coded {
 
     @Override
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Coded.of(this);
     }
 }

@@ -1,6 +1,5 @@
 package org.slugpeak.core.figure;
 
-import java.util.Locale;
 import org.slugpeak.core.word.Coded;
 
 /** When a receiver was measured. Immutable; any thread may use it. */
@@ -12,6 +11,6 @@ public enum Occasion implements Coded {
 
     @Override
     public String code() {
-        return name().toLowerCase(Locale.ROOT);
+        return Coded.of(this);
     }
 }

@@ -1,6 +1,5 @@
 package org.slugpeak.core.level;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.generator.GeneratorMove;
@@ -102,6 +101,6 @@ public enum CheckKind implements Coded {
 
     @Override
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Coded.of(this);
     }
 }

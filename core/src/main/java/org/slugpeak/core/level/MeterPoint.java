@@ -1,7 +1,6 @@
 package org.slugpeak.core.level;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.word.Coded;
@@ -79,7 +78,7 @@ public enum MeterPoint implements Coded {
 
     @Override
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Coded.of(this);
     }
 
     /**

@@ -1,6 +1,6 @@
 package org.slugpeak.core.level;
 
-import java.util.Locale;
+import org.slugpeak.core.word.Coded;
 
 /**
  * What a sign in the readings may mean. Never a certainty: each names the next thing to try. The signs are common practice, no
@@ -38,6 +38,6 @@ public enum Suspicion {
      * @return lower case, hyphenated
      */
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Coded.of(this);
     }
 }

@@ -1,7 +1,6 @@
 package org.slugpeak.core.receiver;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.slugpeak.core.word.Coded;
 import org.slugpeak.core.word.Refused;
@@ -33,7 +32,7 @@ public enum Fault implements Coded {
 
     @Override
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Coded.of(this);
     }
 
     /**

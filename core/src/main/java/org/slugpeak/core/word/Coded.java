@@ -1,5 +1,6 @@
 package org.slugpeak.core.word;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /** What has a word of its own on the command line or in records. */
@@ -11,6 +12,16 @@ public interface Coded {
      * @return lower case, hyphenated
      */
     String code();
+
+    /**
+     * The word of a constant that is called as in code.
+     *
+     * @param constant of an enumeration
+     * @return its name in lower case, hyphenated
+     */
+    static String of(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 
     /**
      * Finds the constant that a word names.
