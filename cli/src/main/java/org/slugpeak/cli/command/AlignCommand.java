@@ -35,9 +35,9 @@ import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.cli.words.ReportFact;
 import org.slugpeak.cli.words.ShownPlan;
 import org.slugpeak.core.generator.GeneratorReach;
+import org.slugpeak.core.generator.GeneratorSetting;
 import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
-import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.progress.AlignmentProgress;
 import org.slugpeak.core.session.ReadingTaken;
@@ -54,9 +54,6 @@ import picocli.CommandLine.Spec;
 /** {@code slugpeak align}: carries a plan out. */
 @Command(name = "align", mixinStandardHelpOptions = true)
 public final class AlignCommand implements Callable<Integer> {
-
-    /** Little for any set; the level comes up from there. Common practice, no source. */
-    private static final double START_EMF_VOLTS = 30e-6;
 
     private static final double WIDEST_LIMIT_DB = 3;
 
@@ -148,7 +145,9 @@ public final class AlignCommand implements Callable<Integer> {
         }
         sourceOptions.rehearse(plan);
         GeneratorSession generator = new GeneratorSession(
-                generatorOptions, OptionalDouble.of(START_EMF_VOLTS), reach -> meet(reach, plan, progress));
+                generatorOptions,
+                OptionalDouble.of(GeneratorSetting.START_EMF_VOLTS),
+                reach -> meet(reach, plan, progress));
         PlanGuide guide = new PlanGuide(plan, answers, progress, generator::feed).noting(facts.notes());
         int code = generator.run(
                 new SessionParts(
@@ -184,14 +183,7 @@ public final class AlignCommand implements Callable<Integer> {
 
     private static void meet(GeneratorReach reach, Plan plan, AlignmentProgress progress) throws BridgeException {
         progress.withGenerator(reach);
-        GeneratorMet.refuseBeyond(
-                reach,
-                plan.stages().stream()
-                        .flatMap(stage -> stage.steps().stream())
-                        .map(PlanStep::setup)
-                        .filter(setup -> !setup.particulars().generatorMeasured())
-                        .flatMap(setup -> setup.generatorHz().stream().boxed())
-                        .toList());
+        GeneratorMet.refuseBeyond(reach, plan.plannedHz());
     }
 
     private AlignmentProgress beginning(Plan plan) throws BridgeException {

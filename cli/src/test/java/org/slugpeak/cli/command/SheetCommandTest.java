@@ -17,6 +17,7 @@ import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.core.figure.Figure;
+import org.slugpeak.core.figure.FigureKind;
 import org.slugpeak.core.figure.Occasion;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SheetWork;
@@ -62,7 +63,9 @@ class SheetCommandTest {
                 .toList();
         assertEquals(21, figures.size());
         // Half a decibel and more: a rectangle of 1 dB has a standard deviation of 0.58 dB.
-        assertTrue(figures.stream().filter(it -> it.kind().isAnInput()).allMatch(it -> it.sigma() > 0.57));
+        assertTrue(figures.stream()
+                .filter(it -> it.kind().counts() == FigureKind.Counts.VOLTS_EMF)
+                .allMatch(it -> it.sigma() > 0.57));
     }
 
     @Test

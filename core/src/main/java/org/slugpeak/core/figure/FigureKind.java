@@ -1,6 +1,6 @@
 package org.slugpeak.core.figure;
 
-import java.util.Locale;
+import java.util.List;
 import org.slugpeak.core.word.Coded;
 
 /**
@@ -30,6 +30,9 @@ public enum FigureKind implements Coded {
     /** Hum and noise below the output of the strongest input, modulation off against on. */
     HUM(Counts.DECIBELS);
 
+    /** The widths, from the narrowest. */
+    public static final List<FigureKind> WIDTHS = List.of(WIDTH_6_DB, WIDTH_20_DB, WIDTH_40_DB);
+
     /** What a figure counts in. */
     public enum Counts {
         /** Volts EMF of the generator, RMS. */
@@ -55,17 +58,8 @@ public enum FigureKind implements Coded {
         return counts;
     }
 
-    /**
-     * Whether less is better.
-     *
-     * @return true for inputs
-     */
-    public boolean isAnInput() {
-        return counts == Counts.VOLTS_EMF;
-    }
-
     @Override
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Coded.of(this);
     }
 }

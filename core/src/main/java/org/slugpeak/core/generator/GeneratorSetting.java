@@ -10,6 +10,9 @@ package org.slugpeak.core.generator;
  */
 public record GeneratorSetting(double frequencyHz, double emfVolts, Modulation modulation, boolean on) {
 
+    /** A level to begin with, volts EMF: little for any set, and heard by most. Common practice, no source. */
+    public static final double START_EMF_VOLTS = 30e-6;
+
     /**
      * On another frequency.
      *

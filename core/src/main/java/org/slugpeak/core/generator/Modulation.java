@@ -20,6 +20,9 @@ public record Modulation(double toneHz, double depthPercent) {
     /** That of receiver tests: 400 Hz, 30 % (IRE Standards on Radio Receivers, 1948, and IEC 60315-3, from memory). */
     public static final Modulation TEST_TONE = new Modulation(400, 30);
 
+    /** The same as a plan writes it. */
+    public static final String TEST_TONE_WORDS = "400 Hz, 30 %";
+
     private static final Set<String> WORDS_OF_NONE = Set.of("none", "cw", "off", "unmodulated");
 
     private static final Pattern TONE =

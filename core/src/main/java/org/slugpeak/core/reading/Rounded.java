@@ -1,9 +1,23 @@
 package org.slugpeak.core.reading;
 
-/** Numbers for a person, who has no use for a minus before a zero. Stateless. */
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Numbers for a person, who has no use for a minus before a zero, nor for digits that no hand can set. Stateless. */
 public final class Rounded {
 
     private Rounded() {}
+
+    /**
+     * To so many significant digits, half up.
+     *
+     * @param value finite, in any unit
+     * @param digits 1 or more
+     * @return in its unit
+     */
+    public static double toDigits(double value, int digits) {
+        return new BigDecimal(value, new MathContext(digits)).doubleValue();
+    }
 
     /**
      * Fit to be written with so many decimals: what would be written as minus nothing becomes nothing.

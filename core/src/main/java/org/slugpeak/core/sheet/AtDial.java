@@ -1,7 +1,5 @@
 package org.slugpeak.core.sheet;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Optional;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.figure.Conditions;
@@ -11,12 +9,13 @@ import org.slugpeak.core.figure.Handwork;
 import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.figure.Uncertainty;
+import org.slugpeak.core.reading.Rounded;
 
 /** What the measurements at one place of the dial share. One thread at a time. */
 final class AtDial {
 
     /** As a hand can set an attenuator. */
-    private static final MathContext TWO_DIGITS = new MathContext(2);
+    private static final int SETTABLE_DIGITS = 2;
 
     private final Station station;
     private final Conditions conditions;
@@ -63,7 +62,7 @@ final class AtDial {
     }
 
     InputSetting setting(double hz, double inputDb, boolean modulated, Handwork handwork) {
-        double rounded = new BigDecimal(Decibels.ratio(inputDb), TWO_DIGITS).doubleValue();
+        double rounded = Rounded.toDigits(Decibels.ratio(inputDb), SETTABLE_DIGITS);
         return new InputSetting(hz, rounded, modulated, station.dialHz(), handwork, conditions.referenceVolts());
     }
 

@@ -21,9 +21,6 @@ final class SelectivityTask implements SheetTask {
     private static final Map<FigureKind, Double> LOSSES_DB =
             Map.of(FigureKind.WIDTH_6_DB, 6.0, FigureKind.WIDTH_20_DB, 20.0, FigureKind.WIDTH_40_DB, 40.0);
 
-    private static final List<FigureKind> KINDS =
-            List.of(FigureKind.WIDTH_6_DB, FigureKind.WIDTH_20_DB, FigureKind.WIDTH_40_DB);
-
     /** A little beyond the last width, so that it lies between two settings. */
     private static final double ENOUGH_DB = 42;
 
@@ -36,7 +33,7 @@ final class SelectivityTask implements SheetTask {
     private static final int FINEST = 16;
 
     /** Further off the slope at the signal no longer tells what is missing. */
-    private static final double NEAR_DB = 2.5;
+    static final double NEAR_DB = 2.5;
 
     private static final double LONGEST_STEP_DB = 15;
     private static final int MOST_TRIES = 4;
@@ -63,7 +60,7 @@ final class SelectivityTask implements SheetTask {
 
     @Override
     public List<FigureKind> kinds() {
-        return KINDS;
+        return FigureKind.WIDTHS;
     }
 
     @Override
@@ -136,7 +133,7 @@ final class SelectivityTask implements SheetTask {
     @Override
     public List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
-        for (FigureKind kind : KINDS) {
+        for (FigureKind kind : FigureKind.WIDTHS) {
             curve.width(LOSSES_DB.getOrDefault(kind, Double.NaN))
                     .ifPresent(width -> figures.add(new Figure(
                             kind,

@@ -9,15 +9,13 @@ import org.slugpeak.core.figure.FigureKind;
 import org.slugpeak.core.figure.Handwork;
 import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.figure.OutputReading;
+import org.slugpeak.core.generator.GeneratorSetting;
 
 /**
  * The input for the standard output at the signal, the set tuned to it. Where the first level was far from it, a person has tuned at one
  * that was hardly heard or held down by the gain control: the set is tuned once more where it matters. One thread at a time.
  */
 final class SensitivityTask implements SheetTask {
-
-    /** Little for any set, and heard by most (common practice, no source). */
-    private static final double START_EMF_VOLTS = 30e-6;
 
     private static final double FAR_DB = 10;
 
@@ -28,7 +26,7 @@ final class SensitivityTask implements SheetTask {
 
     SensitivityTask(AtDial dial) {
         this.dial = dial;
-        this.search = dial.search(dial.targetDb(), Decibels.of(START_EMF_VOLTS));
+        this.search = dial.search(dial.targetDb(), Decibels.of(GeneratorSetting.START_EMF_VOLTS));
     }
 
     @Override

@@ -10,9 +10,6 @@ import org.slugpeak.core.session.SheetWork;
 /** The curves behind the figures of a sheet, from the outputs that were taken for them. All methods are pure; any thread may use them. */
 public final class SheetCurves {
 
-    /** Nearer the slope makes up for the rest; what is further was a try. */
-    private static final double NEAR_DB = 2.5;
-
     private SheetCurves() {}
 
     /**
@@ -54,7 +51,7 @@ public final class SheetCurves {
                 .flatMap(it -> sensitivity(targetDb, it.setting().dialHz(), outputs))
                 .map(found -> outputs.stream()
                         .filter(it -> it.kind() == FigureKind.WIDTH_6_DB)
-                        .filter(it -> Math.abs(it.output().levelDb() - targetDb) <= NEAR_DB)
+                        .filter(it -> Math.abs(it.output().levelDb() - targetDb) <= SelectivityTask.NEAR_DB)
                         .map(it -> place(it, targetDb, found))
                         .sorted((one, other) -> Double.compare(one.x(), other.x()))
                         .toList())

@@ -1,7 +1,5 @@
 package org.slugpeak.core.sheet;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -14,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import org.slugpeak.core.figure.FigureKind;
+import org.slugpeak.core.generator.Modulation;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.AvcLine;
 import org.slugpeak.core.plan.Band;
@@ -21,6 +20,7 @@ import org.slugpeak.core.plan.Particulars;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.receiver.OscillatorSide;
 import org.slugpeak.core.receiver.Superhet;
 
@@ -31,13 +31,8 @@ import org.slugpeak.core.receiver.Superhet;
  */
 public final class SheetPlan {
 
-    /** The modulation of a sensitivity test (IRE 1948 and IEC 60315-3, from memory). */
-    private static final String MODULATION = "400 Hz, 30 %";
-
     /** Above are receivers for frequency modulation, which are measured otherwise. */
     private static final double HIGHEST_HZ = 30e6;
-
-    private static final MathContext TWO_DIGITS = new MathContext(2);
 
     private SheetPlan() {}
 
@@ -74,7 +69,7 @@ public final class SheetPlan {
             Plan plan, MeterPoint point, NavigableMap<Double, PlanStep> steps, boolean first) {
         double lowHz = steps.firstKey();
         double highHz = steps.lastKey();
-        double middleHz = lowHz == highHz ? lowHz : new BigDecimal((lowHz + highHz) / 2, TWO_DIGITS).doubleValue();
+        double middleHz = lowHz == highHz ? lowHz : Rounded.toDigits((lowHz + highHz) / 2, 2);
         List<Station> stations = new ArrayList<>();
         for (double dialHz :
                 DoubleStream.of(lowHz, middleHz, highHz).distinct().sorted().toArray()) {
@@ -86,8 +81,8 @@ public final class SheetPlan {
                 wanted.add(FigureKind.IMAGE_REJECTION);
             }
             if (first && dialHz == middleHz) {
-                wanted.addAll(
-                        Set.of(FigureKind.WIDTH_6_DB, FigureKind.WIDTH_20_DB, FigureKind.WIDTH_40_DB, FigureKind.AVC));
+                wanted.addAll(FigureKind.WIDTHS);
+                wanted.add(FigureKind.AVC);
             }
             stations.add(station(plan, point, steps.floorEntry(dialHz).getValue(), dialHz, wanted));
         }
@@ -101,7 +96,7 @@ public final class SheetPlan {
         OscillatorSide side = step.oscillator().orElse(OscillatorSide.ABOVE);
         Setup wants = new Setup(
                 OptionalDouble.empty(),
-                MODULATION,
+                Modulation.TEST_TONE_WORDS,
                 setup.injection(),
                 setup.dummyAntenna(),
                 OptionalDouble.empty(),

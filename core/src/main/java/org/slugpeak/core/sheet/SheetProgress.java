@@ -1,7 +1,5 @@
 package org.slugpeak.core.sheet;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +15,7 @@ import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.reading.Reading;
+import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.receiver.Superhet;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
@@ -97,7 +96,7 @@ public final class SheetProgress implements RecordSink {
     private List<SheetTask> at(AtDial dial, FoundInput found) {
         Station station = dial.station();
         Superhet receiver = station.receiver();
-        double stepHz = new BigDecimal(STEP_SHARE * station.narrowestHz(), new MathContext(1)).doubleValue();
+        double stepHz = Rounded.toDigits(STEP_SHARE * station.narrowestHz(), 1);
         List<SheetTask> all = new ArrayList<>();
         if (conditions.isPower()) {
             all.add(new NoiseTask(dial, found));
