@@ -9,7 +9,6 @@ import java.util.Set;
 import org.slugpeak.cli.words.ComparePhrase;
 import org.slugpeak.cli.words.SheetWords;
 import org.slugpeak.core.curve.Estimate;
-import org.slugpeak.core.curve.SignedCurve;
 import org.slugpeak.core.figure.Occasion;
 
 /**
@@ -114,7 +113,7 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
         if (then.curve().isEmpty() || now.curve().isEmpty()) {
             return;
         }
-        if (hasZero(then) != hasZero(now)) {
+        if (CurveFigures.hasZero(then) != CurveFigures.hasZero(now)) {
             left.add(ComparePhrase.OTHER_CURVE.of());
             return;
         }
@@ -147,10 +146,6 @@ public record Comparison(SessionStory then, SessionStory now, List<Compared> fig
                         SheetFigures.unit(row.kind()),
                         was,
                         is));
-    }
-
-    private static boolean hasZero(SessionStory story) {
-        return SignedCurve.hasBothSigns(CurveFigures.points(story));
     }
 
     private static Optional<Estimate> inKHz(Optional<Estimate> hertz) {

@@ -2,8 +2,6 @@ package org.slugpeak.cli.report;
 
 import java.util.List;
 import org.slugpeak.cli.words.ReportPhrase;
-import org.slugpeak.core.curve.ResponsePoint;
-import org.slugpeak.core.curve.SignedCurve;
 
 /** Response curves over each other, in dB below the highest of all; in percent of it where one has a zero between two signs. */
 final class CurveChart {
@@ -56,7 +54,7 @@ final class CurveChart {
                 .max()
                 .orElse(1);
         Axis frequency = new Axis(low / 1e3, Math.max(high, low + 1) / 1e3, Plot.LEFT, Plot.RIGHT);
-        Scale scale = new Scale(shown.stream().anyMatch(CurveChart::hasZero), highest);
+        Scale scale = new Scale(shown.stream().anyMatch(CurveFigures::hasZero), highest);
         double lowest = shown.stream()
                 .flatMap(story -> story.curve().stream())
                 .mapToDouble(scale::of)
@@ -71,12 +69,5 @@ final class CurveChart {
                         .map(point -> new Plot.Point(point.hz() / 1e3, scale.of(point)))
                         .toList()));
         return plot.text();
-    }
-
-    private static boolean hasZero(SessionStory story) {
-        return SignedCurve.hasBothSigns(story.curve().stream()
-                .filter(point -> point.hz() > 0 && Double.isFinite(point.level()))
-                .map(point -> new ResponsePoint(point.hz(), point.level()))
-                .toList());
     }
 }

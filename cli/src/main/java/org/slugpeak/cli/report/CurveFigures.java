@@ -40,6 +40,11 @@ final class CurveFigures {
                 .toList();
     }
 
+    /** Whether it is the curve of a discriminator. */
+    static boolean hasZero(SessionStory story) {
+        return SignedCurve.hasBothSigns(points(story));
+    }
+
     /** In Hz, by what they are called; empty where there is no curve, or too little of one. */
     static Map<String, Estimate> of(SessionStory story) {
         List<ResponsePoint> points = points(story);

@@ -89,15 +89,14 @@ public record Facts(Map<ReportFact, String> given) {
     public static Facts ofNotes(List<String> notes) throws BadConfiguration {
         Map<ReportFact, String> given = new EnumMap<>(ReportFact.class);
         for (String note : notes) {
-            int at = note.indexOf('=');
-            Optional<ReportFact> fact = at < 0 ? Optional.empty() : ReportFact.ofKey(note.substring(0, at));
             given.put(
-                    fact.orElseThrow(
-                            () -> new BadConfiguration("--note takes KEY=VALUE, not '" + note + "'; the keys are "
-                                    + Stream.of(ReportFact.values())
-                                            .map(ReportFact::key)
-                                            .collect(Collectors.joining(", ")))),
-                    note.substring(at + 1));
+                    fact(note)
+                            .orElseThrow(() ->
+                                    new BadConfiguration("--note takes KEY=VALUE, not '" + note + "'; the keys are "
+                                            + Stream.of(ReportFact.values())
+                                                    .map(ReportFact::key)
+                                                    .collect(Collectors.joining(", ")))),
+                    value(note));
         }
         return new Facts(given);
     }
@@ -109,12 +108,19 @@ public record Facts(Map<ReportFact, String> given) {
      * @return nothing where it is another note
      */
     public static Facts ofNote(String note) {
+        return fact(note)
+                .map(fact -> new Facts(Map.of(fact, SafeText.line(value(note)))))
+                .orElseGet(Facts::none);
+    }
+
+    /** Of {@code KEY=VALUE}; empty where it is no such pair, or the key is unknown. */
+    private static Optional<ReportFact> fact(String note) {
         int at = note.indexOf('=');
-        return at < 0
-                ? none()
-                : ReportFact.ofKey(note.substring(0, at))
-                        .map(fact -> new Facts(Map.of(fact, SafeText.line(note.substring(at + 1)))))
-                        .orElseGet(Facts::none);
+        return at < 0 ? Optional.empty() : ReportFact.ofKey(note.substring(0, at));
+    }
+
+    private static String value(String note) {
+        return note.substring(note.indexOf('=') + 1);
     }
 
     /**

@@ -16,6 +16,14 @@ final class SheetCharts {
 
     private static final double MICROVOLT_DB = Decibels.of(1e-6);
 
+    /** A sheet, and what is drawn of it. */
+    private record Line(SheetStory sheet, List<Plot.Point> points) {
+
+        String name() {
+            return SheetWords.occasion(sheet.conditions().occasion());
+        }
+    }
+
     private SheetCharts() {}
 
     /** Output against input, decibels below that of the strongest input. */
@@ -43,7 +51,7 @@ final class SheetCharts {
                 stories,
                 SheetPhrase.SELECTIVITY_CHART.of(),
                 SheetPhrase.OFF_AXIS.of(),
-                List.of(FigureKind.WIDTH_6_DB, FigureKind.WIDTH_20_DB, FigureKind.WIDTH_40_DB),
+                FigureKind.WIDTHS,
                 SheetCharts::losses);
     }
 
@@ -64,21 +72,22 @@ final class SheetCharts {
             String axisName,
             List<FigureKind> kinds,
             Function<SheetStory, List<Plot.Point>> points) {
-        List<SheetStory> sheets = SheetTables.sheets(stories).stream()
-                .filter(sheet -> points.apply(sheet).size() > 1)
+        List<Line> lines = SheetTables.sheets(stories).stream()
+                .map(sheet -> new Line(sheet, points.apply(sheet)))
+                .filter(line -> line.points().size() > 1)
                 .toList();
         List<Plot.Point> all =
-                sheets.stream().flatMap(sheet -> points.apply(sheet).stream()).toList();
+                lines.stream().flatMap(line -> line.points().stream()).toList();
         if (all.isEmpty()) {
             return "";
         }
         Plot plot = new Plot(
-                title + ": " + inWords(sheets, kinds),
+                title + ": " + inWords(lines, kinds),
                 new Axis(least(all, Plot.Point::x), most(all, Plot.Point::x), Plot.LEFT, Plot.RIGHT),
                 axisName,
                 new Axis(least(all, Plot.Point::y), Math.max(1, most(all, Plot.Point::y)), Plot.BOTTOM, Plot.TOP),
                 " dB");
-        sheets.forEach(sheet -> plot.line(SheetWords.occasion(sheet.conditions().occasion()), points.apply(sheet)));
+        lines.forEach(line -> plot.line(line.name(), line.points()));
         return plot.text();
     }
 
@@ -91,13 +100,12 @@ final class SheetCharts {
     }
 
     /** For whoever does not see it: what it shows, in figures. */
-    private static String inWords(List<SheetStory> sheets, List<FigureKind> kinds) {
-        return sheets.stream()
-                .map(sheet -> sheet.figures().stream()
+    private static String inWords(List<Line> lines, List<FigureKind> kinds) {
+        return lines.stream()
+                .map(line -> line.sheet().figures().stream()
                         .filter(figure -> kinds.contains(figure.kind()))
                         .map(figure -> SheetWords.name(figure.kind()) + " " + SheetWords.value(figure))
-                        .collect(Collectors.joining(
-                                ", ", SheetWords.occasion(sheet.conditions().occasion()) + " ", "")))
+                        .collect(Collectors.joining(", ", line.name() + " ", "")))
                 .collect(Collectors.joining("; "));
     }
 }

@@ -44,7 +44,8 @@ final class SheetFigures {
         return figures;
     }
 
-    private static Estimate estimate(Figure it) {
+    /** In the unit of its kind here. */
+    static Estimate estimate(Figure it) {
         return switch (it.kind().counts()) {
             case VOLTS_EMF -> new Estimate(Decibels.of(it.value() / MICROVOLT), it.sigma());
             case DECIBELS -> new Estimate(it.value(), it.sigma());

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.slugpeak.cli.words.ReportPhrase;
 import org.slugpeak.cli.words.SheetPhrase;
 import org.slugpeak.cli.words.SheetWords;
-import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.figure.Conditions;
 import org.slugpeak.core.figure.Figure;
 import org.slugpeak.core.figure.FigureKind;
@@ -18,9 +17,6 @@ import org.slugpeak.core.reading.Rounded;
 
 /** Receivers' sheets of all sessions as tables, before beside after: mostly they are kept in logs of their own. All methods are pure. */
 final class SheetTables {
-
-    /** What differs by less is not taken for a change: 19 of 20 that are none lie within (JCGM 100:2008, 6.2, k = 2). */
-    private static final double COVERAGE = 2;
 
     /** Which figure, at which setting of the dial, Hz. */
     record Row(FigureKind kind, double dialHz) {}
@@ -94,16 +90,18 @@ final class SheetTables {
         if (before.outcome() != Figure.Outcome.MEASURED || after.outcome() != Figure.Outcome.MEASURED) {
             return Optional.empty();
         }
+        Compared both = new Compared(
+                Compared.Part.SHEET,
+                "",
+                "",
+                SheetFigures.unit(before.kind()),
+                Optional.of(SheetFigures.estimate(before)),
+                Optional.of(SheetFigures.estimate(after)));
+        double change = both.change().orElseThrow();
         boolean width = before.kind().counts() == FigureKind.Counts.HERTZ;
-        double scale = width ? 1e-3 : 1;
-        double change = scale
-                * (before.kind().isAnInput()
-                        ? Decibels.of(after.value() / before.value())
-                        : after.value() - before.value());
-        double sigma = scale * Math.hypot(before.sigma(), after.sigma());
         String format = width ? "%+.2f kHz" : "%+.1f dB";
         String said = String.format(Locale.ROOT, format, Rounded.to(change, width ? 2 : 1));
-        return Optional.of(Math.abs(change) <= COVERAGE * sigma ? SheetPhrase.UNCHANGED.of(said) : said);
+        return Optional.of(both.verdict() == Compared.Verdict.UNCHANGED ? SheetPhrase.UNCHANGED.of(said) : said);
     }
 
     private static ReportTable conditions(List<SheetStory> sheets) {
