@@ -105,8 +105,12 @@ public final class SimSource implements ReadingSource {
      * @throws BadConfiguration where a step of the plan cannot be played, with one line that names it
      */
     public static SimSource rehearsing(Plan plan, long seed, Tempo pace) throws BadConfiguration {
+        return rehearsing(made(plan, seed), plan.name(), seed, pace);
+    }
+
+    private static PlannedSet made(Plan plan, long seed) throws BadConfiguration {
         try {
-            return rehearsing(PlannedSet.of(plan, seed), plan.name(), seed, pace);
+            return PlannedSet.of(plan, seed);
         } catch (Refused e) {
             throw new BadConfiguration("plan " + plan.name() + " cannot be rehearsed: " + e.reason(), e);
         }
@@ -125,12 +129,8 @@ public final class SimSource implements ReadingSource {
      */
     public static SimSource measuring(Plan plan, boolean inOrder, MeterPoint point, long seed, Tempo pace)
             throws BadConfiguration {
-        try {
-            PlannedSet set = PlannedSet.of(plan, seed);
-            return measuring(inOrder ? set.inOrder() : set, plan.name(), point, seed, pace);
-        } catch (Refused e) {
-            throw new BadConfiguration("plan " + plan.name() + " cannot be rehearsed: " + e.reason(), e);
-        }
+        PlannedSet set = made(plan, seed);
+        return measuring(inOrder ? set.inOrder() : set, plan.name(), point, seed, pace);
     }
 
     /** The same with a set that somebody else looks into, too. */

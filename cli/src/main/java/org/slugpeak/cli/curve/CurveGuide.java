@@ -10,7 +10,6 @@ import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
-import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -47,10 +46,7 @@ public final class CurveGuide implements Guide {
     /** Nothing is turned: what finder and level watch make of the moving generator would mislead. */
     @Override
     public Optional<SessionRecord> passedOn(SessionRecord record) {
-        if (record instanceof ReadingTaken taken) {
-            return Optional.of(taken.uncompared());
-        }
-        return record.matchFamily(CONCERNS) ? Optional.of(record) : Optional.empty();
+        return Guide.uncompared(record, CONCERNS);
     }
 
     @Override

@@ -52,7 +52,7 @@ public final class DisplayOptions {
      * @return to be closed by the caller
      */
     public Showing open(PrintStream out, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
-        View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
+        View chosen = chosen(carriesJson);
         return open(chosen, lines(chosen, out), err, carriesJson, useful);
     }
 
@@ -65,8 +65,12 @@ public final class DisplayOptions {
      * @return to be closed by the caller
      */
     public Showing openCurve(PrintStream err, boolean carriesJson, Set<KeyAction> useful) {
-        View chosen = plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
+        View chosen = chosen(carriesJson);
         return open(chosen, chosen == View.NONE ? record -> {} : new PlainLines(err), err, carriesJson, useful);
+    }
+
+    private View chosen(boolean carriesJson) {
+        return plain ? View.PLAIN : view.orElseGet(() -> suitable(carriesJson));
     }
 
     private Showing open(View chosen, RecordSink lines, PrintStream err, boolean carriesJson, Set<KeyAction> useful) {

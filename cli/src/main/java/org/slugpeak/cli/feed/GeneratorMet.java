@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BridgeException;
+import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.core.generator.GeneratorReach;
 
 /** Hears what a generator can do, as soon as it is open and before anything of it is set. */
@@ -34,15 +35,9 @@ public interface GeneratorMet {
                     Locale.ROOT,
                     "the generator goes from %s to %s kHz, and %s kHz will be wanted: leave that out (--only, --span), or set it by hand"
                             + " without --generator",
-                    kHz(reach.lowestHz()),
-                    kHz(reach.highestHz()),
-                    kHz(beyond.get())));
+                    Frequencies.number(reach.lowestHz() / 1e3),
+                    Frequencies.number(reach.highestHz() / 1e3),
+                    Frequencies.number(beyond.get() / 1e3)));
         }
-    }
-
-    private static String kHz(double hz) {
-        return String.format(Locale.ROOT, "%.6g", hz / 1e3)
-                .replaceFirst("(\\.\\d*?)0+$", "$1")
-                .replaceFirst("\\.$", "");
     }
 }

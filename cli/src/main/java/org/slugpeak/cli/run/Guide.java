@@ -2,6 +2,8 @@ package org.slugpeak.cli.run;
 
 import java.util.Optional;
 import org.slugpeak.core.session.Analysis;
+import org.slugpeak.core.session.Families;
+import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.SessionRecord;
 
@@ -34,6 +36,20 @@ public interface Guide extends RecordSink {
      */
     default Optional<SessionRecord> passedOn(SessionRecord record) {
         return Optional.of(record);
+    }
+
+    /**
+     * The same where nothing is turned: readings without a best, and what else concerns anybody.
+     *
+     * @param record of the session
+     * @param concerns which kinds do
+     * @return goes to log, screen and ear; empty where nothing does
+     */
+    static Optional<SessionRecord> uncompared(SessionRecord record, Families<Boolean> concerns) {
+        if (record instanceof ReadingTaken taken) {
+            return Optional.of(taken.uncompared());
+        }
+        return record.matchFamily(concerns) ? Optional.of(record) : Optional.empty();
     }
 
     /**

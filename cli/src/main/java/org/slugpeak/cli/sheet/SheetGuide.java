@@ -12,7 +12,6 @@ import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
-import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SheetWork;
@@ -68,10 +67,7 @@ public final class SheetGuide implements Guide {
 
     @Override
     public Optional<SessionRecord> passedOn(SessionRecord record) {
-        if (record instanceof ReadingTaken taken) {
-            return Optional.of(taken.uncompared());
-        }
-        return record.matchFamily(CONCERNS) ? Optional.of(record) : Optional.empty();
+        return Guide.uncompared(record, CONCERNS);
     }
 
     @Override

@@ -21,8 +21,13 @@ public final class Frequencies {
         return hz < MEGAHERTZ_FROM_HZ ? number(hz / 1e3) + " kHz" : number(hz / 1e6) + " MHz";
     }
 
-    /** A number without zeros that say nothing, to six figures. */
-    static String number(double value) {
+    /**
+     * A number without zeros that say nothing.
+     *
+     * @param value in any unit
+     * @return to six figures
+     */
+    public static String number(double value) {
         if (!Double.isFinite(value)) {
             return Double.toString(value);
         }
