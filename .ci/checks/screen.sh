@@ -64,10 +64,9 @@ resize 40 12
 see 'q quit'
 type_in n
 steady 0.5
+see '454.00 kHz reads'
 see '2 of 3'
 resize 200 60
-steady 0.5
-see '454.00 kHz reads'
 type_in n
 steady 0.8
 see '3 of 3'

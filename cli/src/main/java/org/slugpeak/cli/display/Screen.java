@@ -32,6 +32,9 @@ public final class Screen implements RecordSink, AutoCloseable {
 
     private static final long TOLD_NANOS = 10_000_000_000L;
 
+    /** By then it was read (chosen), and what has come of the work meanwhile takes its place. */
+    private static final long READ_NANOS = 3_000_000_000L;
+
     /** Long enough to be seen in the corner of an eye; one at a time is far from the three a second that may harm (WCAG 2.2, 2.3.1). */
     private static final long FLASH_NANOS = 400_000_000L;
 
@@ -49,6 +52,7 @@ public final class Screen implements RecordSink, AutoCloseable {
     private Aside aside = Aside.NONE;
     private final Ticker ticker;
     private long toldUntilNanos;
+    private Optional<Moment.Note> notedBefore = Optional.empty();
     private long flashUntilNanos;
     private long calls;
     private volatile boolean paused;
@@ -159,12 +163,13 @@ public final class Screen implements RecordSink, AutoCloseable {
     }
 
     /**
-     * Tells the user something for a while, unless an alarm is more urgent.
+     * Tells the user something for a while, unless an alarm is more urgent or, once it was read, something newer is to be said.
      *
      * @param words one line
      */
     public synchronized void tell(String words) {
         toldUntilNanos = ticker.nowNanos() + TOLD_NANOS;
+        notedBefore = keeper.moment().note();
         aside = aside.withTold(words);
     }
 
@@ -172,7 +177,7 @@ public final class Screen implements RecordSink, AutoCloseable {
     void redraw() {
         Moment moment = keeper.moment();
         Sized size = terminal.getSize();
-        Aside beside = aside(calls(moment));
+        Aside beside = aside(moment);
         boolean visible = size.getColumns() > 0 && size.getRows() > 0;
         if (visible) {
             drawNews(moment, beside, size);
@@ -195,11 +200,13 @@ public final class Screen implements RecordSink, AutoCloseable {
         }
     }
 
-    private synchronized Aside aside(long newCalls) {
+    private synchronized Aside aside(Moment moment) {
         long nowNanos = ticker.nowNanos();
-        if (nowNanos - toldUntilNanos > 0) {
+        boolean noted = moment.note().isPresent() && !moment.note().equals(notedBefore);
+        if (nowNanos - toldUntilNanos > (noted ? READ_NANOS - TOLD_NANOS : 0)) {
             aside = aside.withTold("");
         }
+        long newCalls = calls(moment);
         if (newCalls > calls) {
             calls = newCalls;
             flashUntilNanos = nowNanos + FLASH_NANOS;

@@ -28,6 +28,7 @@ import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Held;
 import org.slugpeak.core.session.Link;
 import org.slugpeak.core.session.LinkDetail;
@@ -105,6 +106,28 @@ class ScreenTest {
         nowNanos = 10_100_000_000L;
         screen.redraw();
         assertTrue(!shown().contains("no sound output"));
+    }
+
+    @Test
+    void whatComesOfTheWorkTakesThePlaceOfWhatWasTold() {
+        screen.tell("no sound output");
+        screen.take(new CurveWork.PointTaken(1, 454e3, 0.5));
+        nowNanos = 2_900_000_000L;
+        screen.redraw();
+        assertTrue(shown().contains("no sound output"), "nobody has read it yet");
+        nowNanos = 3_100_000_000L;
+        screen.redraw();
+        assertTrue(shown().contains("454.00 kHz reads"), this::shown);
+        assertTrue(!shown().contains("no sound output"));
+    }
+
+    @Test
+    void whatWasSaidBeforeDoesNotTakeThePlaceOfWhatIsTold() {
+        screen.take(new CurveWork.PointTaken(1, 454e3, 0.5));
+        screen.tell("no sound output");
+        nowNanos = 9_900_000_000L;
+        screen.redraw();
+        assertTrue(shown().contains("no sound output"));
     }
 
     @Test
