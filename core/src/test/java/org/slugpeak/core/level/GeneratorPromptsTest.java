@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.slugpeak.core.decibel.Decibels;
 
 /** When less generator is asked for, and how decibels go on across the cut. */
 class GeneratorPromptsTest {
@@ -125,6 +126,15 @@ class GeneratorPromptsTest {
         Meter meter = atDetector().read(1, 1.4).read(0.5, at -> 1.4 / Math.hypot(1, at));
         double before = 1.4 / Math.hypot(1, 0.5);
         meter.read(3, before / 2);
+        assertTrue(meter.told.heard("generator-changed"));
+    }
+
+    /** The slug alone falls by 0.3 dB in that tenth; five times as much is no slug. */
+    @Test
+    void aKnobTurnedDownInATenthOfASecondIsACutWhileTheSlugIsTurnedOn() {
+        Meter meter = atDetector().read(1, 1.4).read(0.5, at -> 1.4 / Math.hypot(1, at));
+        double before = 1.4 / Math.hypot(1, 0.5);
+        meter.read(0.1, at -> before * Decibels.ratio(-17 * at)).read(3, before * Decibels.ratio(-1.7));
         assertTrue(meter.told.heard("generator-changed"));
     }
 

@@ -53,6 +53,25 @@ class SetupTest {
     }
 
     @Test
+    void aFrequencyThatOnlyAMeasurementTellsIsNotPlanned() {
+        Setup planned = with(OptionalDouble.of(455e3), "", "", "", OptionalDouble.empty());
+        assertEquals(OptionalDouble.of(455e3), planned.plannedHz());
+        Setup measured = new Setup(
+                planned.generatorHz(),
+                "",
+                "",
+                "",
+                OptionalDouble.empty(),
+                "",
+                "",
+                Optional.empty(),
+                HighTension.POSSIBLE,
+                new Particulars(Optional.empty(), Optional.empty(), true, Optional.empty(), Optional.empty()));
+        assertEquals(OptionalDouble.empty(), measured.plannedHz());
+        assertEquals(OptionalDouble.empty(), NOTHING.plannedHz());
+    }
+
+    @Test
     void withNothingInItHasNeither() {
         assertFalse(NOTHING.hasLeads());
         assertFalse(NOTHING.hasKnobs());
