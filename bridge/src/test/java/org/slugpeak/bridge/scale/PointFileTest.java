@@ -51,4 +51,12 @@ class PointFileTest {
         assertEquals(List.of(new KnownPoint(455e3, 457.2e3, 100)), PointFile.read(file, 10, false));
         assertEquals(List.of(new KnownPoint(455e3, 457.2e3, 100)), PointFile.read(file, 10, true));
     }
+
+    /** Found by the campaign of faults: the pattern of such a cell went as deep as the cell was long. */
+    @Test
+    void aNumberWithPointsWithoutEndIsABadLineLikeAnyOther() throws Exception {
+        Path file = Files.writeString(folder.resolve("p.csv"), "400,397" + "9.79".repeat(50_000) + "\n450,452\n");
+        BadInput bad = assertThrows(BadInput.class, () -> PointFile.read(file, 10, false));
+        assertTrue(bad.getMessage().contains("line 1"), bad.getMessage());
+    }
 }
