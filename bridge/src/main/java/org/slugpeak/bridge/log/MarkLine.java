@@ -98,7 +98,7 @@ record MarkLine(long tNanos, String text) {
                 case POINT -> MeterPoint.ofCode(detail).code().equals(detail);
                 case CHECK -> Coded.find(CheckKind.class, detail).isPresent();
                 case CUT, TURNED, SKIRTS_AT, IMAGE_AT, WINDOW -> Double.parseDouble(detail) > 0;
-                case DONE, CANCEL, REPAIRED, AWAY -> detail.isEmpty();
+                case DONE, CANCEL, REPAIRED, TURNING, AWAY -> detail.isEmpty();
             };
         } catch (Refused | NumberFormatException e) {
             return false;

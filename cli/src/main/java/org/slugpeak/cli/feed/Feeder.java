@@ -40,6 +40,7 @@ final class Feeder {
     private GeneratorMove move = AS_BEFORE;
     private Optional<CheckKind> checking = Optional.empty();
     private boolean moveDue;
+    private boolean turningDue;
     private OptionalDouble turnedFromEmfVolts = OptionalDouble.empty();
     private double standsAtEmfVolts;
     private boolean away;
@@ -146,7 +147,8 @@ final class Feeder {
 
     /** Somebody, a hand or the servo, has announced a turn of the level. */
     void turn(double factor) {
-        if (turns()) {
+        if (turns() && turned(factor) != wanted.emfVolts()) {
+            turningDue = true;
             turnedFromEmfVolts = OptionalDouble.of(turnedFromEmfVolts.orElse(standsAtEmfVolts));
             wanted = wanted.withEmf(turned(factor));
             wish();
@@ -172,6 +174,10 @@ final class Feeder {
             String detail = doubt;
             analysis.tell(at -> new Request.GeneratorFails(at, false, detail));
         }
+        if (turningDue) {
+            turningDue = false;
+            analysis.command(new Instruction.Level(LevelCommand.turning()));
+        }
         for (Optional<GeneratorNews> news = generator.news(); news.isPresent(); news = generator.news()) {
             news.get().match(new Answered(analysis, control));
         }
@@ -193,13 +199,12 @@ final class Feeder {
             if (away) {
                 comeBack(real);
             }
-            if (turnedFromEmfVolts.isPresent() && real.on()) {
+            // One more turn that was wished meanwhile is told with it when that stands.
+            if (turnedFromEmfVolts.isPresent() && real.on() && it.wanted().equals(newest)) {
                 double factor = real.emfVolts() / turnedFromEmfVolts.getAsDouble();
-                // One more turn that was wished meanwhile is told when it stands, and counts from here.
-                boolean last = it.wanted().equals(newest);
-                turnedFromEmfVolts = last ? OptionalDouble.empty() : OptionalDouble.of(real.emfVolts());
+                turnedFromEmfVolts = OptionalDouble.empty();
                 honesty.says(factor);
-                wanted = last ? wanted.withEmf(real.emfVolts()) : wanted;
+                wanted = wanted.withEmf(real.emfVolts());
                 analysis.command(new Instruction.Level(LevelCommand.turned(factor)));
             }
             if (move.levelFactor() == 1 && real.on()) {

@@ -345,6 +345,7 @@ final class EventWords
                         case REPAIRED -> EventPhrase.LOOKED_AFTER.of();
                         case CUT -> EventPhrase.CHANGE_GENERATOR.of(command.number());
                         case AWAY -> EventPhrase.GENERATOR_AWAY.of();
+                        case TURNING -> EventPhrase.GENERATOR_TURNING.of();
                         case TURNED -> EventPhrase.GENERATOR_TURNED.of(Decibels.of(command.number()));
                         case SKIRTS_AT -> EventPhrase.SKIRTS_AT.of(command.detail());
                         case WINDOW ->

@@ -391,7 +391,8 @@ public final class MomentKeeper implements RecordSink {
                 return switch (it.command().verb()) {
                     case REPAIRED -> (before, said) -> before.withWarning(Optional.empty());
                     case CANCEL -> (before, said) -> before.withToDo(Optional.empty());
-                    case POINT, CHECK, DONE, CUT, TURNED, AWAY, SKIRTS_AT, IMAGE_AT, WINDOW -> (before, said) -> before;
+                    case POINT, CHECK, DONE, CUT, TURNING, TURNED, AWAY, SKIRTS_AT, IMAGE_AT, WINDOW ->
+                        (before, said) -> before;
                 };
             }
 

@@ -35,6 +35,7 @@ public enum EventPhrase implements Saying {
     CHECK_DROPPED,
     LOOKED_AFTER,
     CHANGE_GENERATOR,
+    GENERATOR_TURNING,
     GENERATOR_TURNED,
     GENERATOR_AWAY,
     SKIRTS_AT,

@@ -49,6 +49,7 @@ final class GeneratorWatch {
     private boolean stepping;
     private boolean announced;
     private boolean certain;
+    private boolean awaited;
     private boolean away;
     private long stepNanos;
     private double levelBefore;
@@ -92,9 +93,17 @@ final class GeneratorWatch {
 
     void announceCut(long tNanos, double newFactor) {
         announced = true;
-        factor = newFactor;
+        factor = certain ? factor : newFactor;
         promptedNanos = tNanos;
         beginStep(tNanos);
+    }
+
+    /** The generator will say when it stands, however long that takes: until then the reading is somewhere between. */
+    void turning(long tNanos) {
+        if (!stepping) {
+            announceCut(tNanos, factor);
+        }
+        awaited = true;
     }
 
     /** The generator says that it was changed, and by how much; what is read from now on counts. */
@@ -103,8 +112,9 @@ final class GeneratorWatch {
             announceCut(tNanos, newFactor);
         }
         away = false;
+        awaited = false;
+        factor = certain ? factor * newFactor : newFactor;
         certain = true;
-        factor = newFactor;
         stepNanos = tNanos;
         after.clear();
     }
@@ -162,7 +172,7 @@ final class GeneratorWatch {
 
     private void settle(long tNanos, double magnitude) {
         double seconds = (tNanos - stepNanos) / 1e9;
-        if (seconds < SETTLE_SECONDS) {
+        if (awaited || seconds < SETTLE_SECONDS) {
             return;
         }
         after.add(tNanos, magnitude);

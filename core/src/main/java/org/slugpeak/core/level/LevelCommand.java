@@ -24,6 +24,8 @@ public record LevelCommand(Verb verb, String detail) {
         REPAIRED,
         /** The generator is about to be changed by the factor in the detail. */
         CUT,
+        /** The change that was announced is made from here: until the generator has turned, what is read is neither before it nor after it. */
+        TURNING,
         /** The generator, which is set from here, has been changed by the factor in the detail, as it reads back. */
         TURNED,
         /** Nobody knows how the generator, which is set from here, stands; until it has turned, nothing that is read counts. */
@@ -91,6 +93,15 @@ public record LevelCommand(Verb verb, String detail) {
      */
     public static LevelCommand cut(double factor) {
         return new LevelCommand(Verb.CUT, Double.toString(factor));
+    }
+
+    /**
+     * The change that was announced is made from here, and {@link #turned} will say when it is done.
+     *
+     * @return the command
+     */
+    public static LevelCommand turning() {
+        return new LevelCommand(Verb.TURNING, "");
     }
 
     /**

@@ -225,6 +225,7 @@ public final class LevelWatch {
             case IMAGE_AT -> imageDialHz = command.number();
             case WINDOW -> generator.window(command.number());
             case CUT -> generator.announceCut(tNanos, command.number());
+            case TURNING -> generator.turning(tNanos);
             case TURNED -> generator.turned(tNanos, command.number());
             case AWAY -> generator.goesAway(tNanos);
         }

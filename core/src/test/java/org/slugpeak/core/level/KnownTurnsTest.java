@@ -9,6 +9,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.receiver.DiodeDetector;
 import org.slugpeak.core.receiver.EnvelopeDetector;
@@ -115,6 +116,35 @@ class KnownTurnsTest {
         double[] missed = missedDb(lawful, halfWidthsPerSecond);
         assertTrue(missed[SEEDS * 95 / 100] <= of95Db, () -> "95 of 100: " + missed[SEEDS * 95 / 100]);
         assertTrue(missed[SEEDS - 1] <= mostDb, () -> "at the most " + missed[SEEDS - 1]);
+    }
+
+    /** Settling times of generators reach from milliseconds to a second and more, and a network or a slow board adds to it. */
+    @ParameterizedTest(name = "stands {0} s after the reading has changed")
+    @ValueSource(doubles = {0.2, 0.8, 1.2, 2, 10})
+    void aTurnCountsOnceHoweverLateTheGeneratorSaysThatItStands(double lateSeconds) {
+        Meter meter = new Meter(FIRST_SEED, 0.001);
+        meter.read(3, 1);
+        double before = meter.watch.toFinder(1);
+        meter.command(LevelCommand.cut(0.5)).command(LevelCommand.turning());
+        meter.read(lateSeconds, 0.5);
+        assertTrue(meter.told.all("generator-changed").isEmpty(), "nobody knows yet");
+        meter.command(LevelCommand.turned(0.5)).read(2, 0.5);
+        assertEquals(1, meter.told.all("generator-changed").size());
+        // A line through four tenths of a second says the less the longer ago they were.
+        assertEquals(0, Decibels.of(meter.watch.toFinder(0.5) / before), 0.05 + 0.02 * lateSeconds);
+    }
+
+    /** The second is announced before the first has settled. */
+    @Test
+    void twoTurnsInARowCountBoth() {
+        Meter meter = new Meter(FIRST_SEED, 0.001);
+        meter.read(3, 1);
+        double before = meter.watch.toFinder(1);
+        meter.command(LevelCommand.cut(0.5)).command(LevelCommand.turning()).read(0.3, 0.5);
+        meter.command(LevelCommand.turned(0.5)).read(0.2, 0.5);
+        meter.command(LevelCommand.cut(0.5)).command(LevelCommand.turning()).read(1.5, 0.25);
+        meter.command(LevelCommand.turned(0.5)).read(2, 0.25);
+        assertEquals(0, Decibels.of(meter.watch.toFinder(0.25) / before), 0.05);
     }
 
     @Test
