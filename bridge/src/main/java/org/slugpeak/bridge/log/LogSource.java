@@ -16,13 +16,15 @@ import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionStart;
+import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Work;
 
 /**
  * Plays a session log again: delivers what the source and the user did then (readings, changes of the link, marks, the
  * beginning of each adjuster), in the same order. What was concluded from it then is left out, so that an
- * {@link org.slugpeak.core.session.Analysis} with the settings of {@link #start} concludes it again, bit for bit. A line that
- * is no record, and a torn last line, are told as garbled.
+ * {@link org.slugpeak.core.session.Analysis} with the settings of {@link #start} concludes it again, bit for bit. What a sheet
+ * found is told as it stands: that a setting stood was a person's word, which no reading has. A line that is no record, and a torn
+ * last line, are told as garbled.
  *
  * <p>One thread at a time.
  */
@@ -161,6 +163,11 @@ public final class LogSource implements ReadingSource {
             if (it instanceof Adjuster adjuster) {
                 adjuster(adjuster);
             }
+        }
+
+        @Override
+        public void sheetWork(SheetWork it) {
+            hears.remark(it::at);
         }
 
         private void adjuster(Adjuster it) {

@@ -9,6 +9,7 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
 import org.slugpeak.cli.display.Console;
 import org.slugpeak.cli.display.KeyAction;
+import org.slugpeak.cli.open.RecordedGuide;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.SessionRunner;
 import org.slugpeak.cli.open.WayIn;
@@ -91,6 +92,9 @@ public final class WatchCommand implements Callable<Integer> {
     }
 
     private Guide guide(WayIn way, boolean stepped) {
+        if (way.has(Trait.LOG)) {
+            return new RecordedGuide();
+        }
         if (way.has(Trait.TELLS_ADJUSTERS)) {
             return NumberedAdjusters.toldBySource();
         }

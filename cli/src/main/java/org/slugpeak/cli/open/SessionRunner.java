@@ -10,7 +10,6 @@ import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource;
 import org.slugpeak.cli.program.Version;
 import org.slugpeak.cli.run.Interruption;
-import org.slugpeak.cli.run.NumberedAdjusters;
 import org.slugpeak.cli.run.SessionOutput;
 import org.slugpeak.cli.run.SessionRun;
 import org.slugpeak.core.session.SessionStart;
@@ -72,7 +71,7 @@ public final class SessionRunner {
                 () -> new SessionRun(
                         source,
                         start.settings(),
-                        NumberedAdjusters.toldBySource(),
+                        new RecordedGuide(),
                         () -> start,
                         outputs.open(OpenedSource.of(source))));
     }

@@ -67,6 +67,16 @@ public final class SheetGuide implements Guide {
 
     @Override
     public Optional<SessionRecord> passedOn(SessionRecord record) {
+        return ofSheet(record);
+    }
+
+    /**
+     * What of a record concerns anybody while a sheet is filled: nothing is turned to a peak, and the level is meant to change.
+     *
+     * @param record of such a session, live or played again
+     * @return goes to log, screen and ear; empty where nothing does
+     */
+    public static Optional<SessionRecord> ofSheet(SessionRecord record) {
         return Guide.uncompared(record, CONCERNS);
     }
 

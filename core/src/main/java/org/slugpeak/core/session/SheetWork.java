@@ -35,6 +35,14 @@ public sealed interface SheetWork extends SessionRecord
     <R> R match(Matcher<R> matcher);
 
     /**
+     * The same at another time, for whoever plays a session again.
+     *
+     * @param tNanos nanoseconds from the first reading
+     * @return all else as it is here
+     */
+    SheetWork at(long tNanos);
+
+    /**
      * One method for each kind of this family, so that none can be forgotten.
      *
      * @param <R> what the methods give back
@@ -86,6 +94,11 @@ public sealed interface SheetWork extends SessionRecord
         public <R> R match(Matcher<R> matcher) {
             return matcher.begun(this);
         }
+
+        @Override
+        public SheetWork at(long tNanos) {
+            return new Begun(tNanos, conditions);
+        }
     }
 
     /**
@@ -102,6 +115,11 @@ public sealed interface SheetWork extends SessionRecord
         public <R> R match(Matcher<R> matcher) {
             return matcher.outputTaken(this);
         }
+
+        @Override
+        public SheetWork at(long tNanos) {
+            return new OutputTaken(tNanos, kind, setting, output);
+        }
     }
 
     /**
@@ -116,6 +134,11 @@ public sealed interface SheetWork extends SessionRecord
         public <R> R match(Matcher<R> matcher) {
             return matcher.figureTaken(this);
         }
+
+        @Override
+        public SheetWork at(long tNanos) {
+            return new FigureTaken(tNanos, figure);
+        }
     }
 
     /**
@@ -128,6 +151,11 @@ public sealed interface SheetWork extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.sheetOver(this);
+        }
+
+        @Override
+        public SheetWork at(long tNanos) {
+            return new SheetOver(tNanos);
         }
     }
 }
