@@ -60,6 +60,22 @@ class FedAlignTest {
                 job.all(Adjuster.class).stream().filter(it -> !isInWindow(it)).toList());
     }
 
+    /** A generator may take longer than the level watch does to judge a turn that a hand has made. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void whatWasGainedIsTheSameWhereTheGeneratorTakesItsTime(long seed) throws BridgeException {
+        double atOnceDb = gainedDb(job(seed).run());
+        assertEquals(atOnceDb, gainedDb(job(seed).late(150).run()), 0.5, "by another hand and with another noise");
+    }
+
+    private static double gainedDb(FedJob job) {
+        assertEquals(1, job.all(Work.PlanOver.class).size());
+        return job.all(Adjuster.class).stream()
+                .mapToDouble(Adjuster::gainDb)
+                .filter(db -> !Double.isNaN(db))
+                .sum();
+    }
+
     @Test
     void aLinkThatIsCutIsSaidAndTheAdjusterBegunAnew() throws BridgeException {
         FedJob job = job(1).losing(14, 400).run();

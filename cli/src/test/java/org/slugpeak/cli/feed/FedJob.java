@@ -46,6 +46,8 @@ final class FedJob {
     private int liesFrom = Integer.MAX_VALUE;
     private double lie = 1;
     private double highestDbm;
+    private int lateLooks;
+    private int looksLeft;
     private GeneratorSetting last = new GeneratorSetting(1e6, START_EMF_VOLTS, Modulation.NONE, false);
 
     FedJob(String planName, String stage, double attenuatorErrorDb, long seed) throws BridgeException {
@@ -68,6 +70,12 @@ final class FedJob {
     FedJob lying(int fromWish, double decibelsForOne) {
         liesFrom = fromWish;
         lie = decibelsForOne;
+        return this;
+    }
+
+    /** It obeys, and says that it stands, so many looks after it was told to. */
+    FedJob late(int looks) {
+        lateLooks = looks;
         return this;
     }
 
@@ -143,6 +151,7 @@ final class FedJob {
                     news.add(new GeneratorNews.Fails(true, "it has gone: plug it in again"));
                 } else if (wishes < goneFrom) {
                     news.add(new GeneratorNews.Stands(wanted, simulated.obey(wanted)));
+                    looksLeft = lateLooks;
                 }
             }
 
@@ -152,7 +161,7 @@ final class FedJob {
                     goneFrom = Integer.MAX_VALUE;
                     news.add(new GeneratorNews.Stands(last, simulated.obey(last)));
                 }
-                return Optional.ofNullable(news.poll());
+                return looksLeft-- > 0 ? Optional.empty() : Optional.ofNullable(news.poll());
             }
         };
     }
