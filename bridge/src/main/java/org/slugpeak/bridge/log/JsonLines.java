@@ -42,7 +42,7 @@ public final class JsonLines implements RecordSink, Closeable {
             return;
         }
         writer.write(record);
-        if (lines.size() >= ENOUGH) {
+        if (lines.length() >= ENOUGH) {
             attempt(() -> lines.drainTo(out));
         }
     }
@@ -54,12 +54,12 @@ public final class JsonLines implements RecordSink, Closeable {
      * @return true from half the buffer on
      */
     public boolean isHalfFull() {
-        return lines.size() >= ENOUGH / 2;
+        return lines.length() >= ENOUGH / 2;
     }
 
     /** Hands over all lines. To be called before waiting for the next input, so that a program at the other end can answer. */
     public void flush() {
-        if (!broken && lines.size() > 0) {
+        if (!broken && lines.length() > 0) {
             attempt(this::drain);
         }
     }

@@ -18,6 +18,11 @@ final class LineBuffer extends ByteArrayOutputStream {
         return buf;
     }
 
+    /** The same as {@link #size}, which takes a lock: it is asked for at every record. */
+    int length() {
+        return count;
+    }
+
     void drainTo(OutputStream out) throws IOException {
         out.write(buf, 0, count);
         reset();

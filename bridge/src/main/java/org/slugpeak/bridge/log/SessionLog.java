@@ -88,7 +88,7 @@ public final class SessionLog implements RecordSink, Closeable {
             return;
         }
         lastNanos = record.tNanos();
-        if (stuck && lines.size() >= MOST_KEPT) {
+        if (stuck && lines.length() >= MOST_KEPT) {
             lost++;
             whole = false;
             return;
@@ -97,14 +97,14 @@ public final class SessionLog implements RecordSink, Closeable {
         if (isWorthADisk(record)) {
             flush();
             syncer.hurry();
-        } else if (lines.size() >= ENOUGH && !stuck) {
+        } else if (lines.length() >= ENOUGH && !stuck) {
             flush();
         }
     }
 
     /** Hands all lines to the system. To be called before waiting for the next reading, and before telling others of it. */
     public void flush() {
-        if (!closed && lines.size() > 0) {
+        if (!closed && lines.length() > 0) {
             write();
         }
         syncer.pollFailure().ifPresent(this::warnOfSync);
@@ -121,7 +121,7 @@ public final class SessionLog implements RecordSink, Closeable {
      * @return false where some are missing, or the disk has not confirmed them, which the warning has said
      */
     public boolean isWhole() {
-        return whole && lines.size() == 0;
+        return whole && lines.length() == 0;
     }
 
     /**
@@ -134,7 +134,7 @@ public final class SessionLog implements RecordSink, Closeable {
             return;
         }
         flush();
-        if (lines.size() > 0) {
+        if (lines.length() > 0) {
             warning.accept(name + " ends early: its last records could not be written; what is in it can be read");
         }
         closed = true;
@@ -158,7 +158,7 @@ public final class SessionLog implements RecordSink, Closeable {
     private void write() {
         try {
             int limit = stuck ? PROBE : MOST_KEPT;
-            while (lines.size() > 0) {
+            while (lines.length() > 0) {
                 write(lines.someLines(limit));
                 syncer.written();
                 limit = Math.min(MOST_KEPT, 4 * limit);

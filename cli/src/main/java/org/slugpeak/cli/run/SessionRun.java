@@ -81,10 +81,12 @@ public final class SessionRun implements SessionControl {
         if (passed.isEmpty()) {
             return;
         }
+        boolean full = false;
         for (SessionOutput output : outputs) {
             output.take(passed.get());
+            full |= output.isFull();
         }
-        if (outputs.stream().anyMatch(SessionOutput::isFull)) {
+        if (full) {
             outputs.forEach(SessionOutput::flush);
         }
     }

@@ -12,6 +12,9 @@ final class NoiseWatch {
     private static final double PEAK_ERROR_DB = 0.1;
     private static final double GOOD_AGAIN_DB = 0.07;
     private static final long BETWEEN_NANOS = 30_000_000_000L;
+    /** Spares a division by zero. */
+    private static final double LEAST_LEVEL = 1e-12;
+
     private static final double DB_PER_SHARE = 20 / Math.log(10);
 
     private final LevelListener listener;
@@ -34,11 +37,12 @@ final class NoiseWatch {
             return;
         }
         lookedNanos = tNanos;
+        if (!said && errorDb(recent.mostNoise(), Math.max(LEAST_LEVEL, recent.lowest())) <= PEAK_ERROR_DB) {
+            return; // as nearly always: spares both medians
+        }
         double noise = recent.noise();
-        double level = Math.max(1e-12, recent.median());
-        double perSecond = (recent.size() - 1) / (recent.spannedNanos() / 1e9);
-        double averaged = noise / Math.sqrt(Math.max(1, perSecond * AVERAGE_SECONDS));
-        double errorDb = DB_PER_SHARE * averaged / level;
+        double level = Math.max(LEAST_LEVEL, recent.median());
+        double errorDb = errorDb(noise, level);
         if (!said && errorDb > PEAK_ERROR_DB && tNanos - saidNanos > BETWEEN_NANOS) {
             said = true;
             saidNanos = tNanos;
@@ -46,5 +50,11 @@ final class NoiseWatch {
         } else if (errorDb < GOOD_AGAIN_DB) {
             said = false;
         }
+    }
+
+    private double errorDb(double noise, double level) {
+        double perSecond = (recent.size() - 1) / (recent.spannedNanos() / 1e9);
+        double averaged = noise / Math.sqrt(Math.max(1, perSecond * AVERAGE_SECONDS));
+        return DB_PER_SHARE * averaged / level;
     }
 }

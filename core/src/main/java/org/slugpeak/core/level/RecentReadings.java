@@ -119,17 +119,30 @@ final class RecentReadings {
         return size <= before ? Double.NaN : readings[at(size - 1 - before)];
     }
 
+    /** The lowest of those that the median is taken of; NaN where there is none. */
+    double lowest() {
+        return StatUtils.min(newest(ENOUGH_FOR_A_MEDIAN));
+    }
+
     /** Scatter from reading to reading, blind to a steady slope and to a few steps. */
     double noise() {
+        double[] second = secondDifferences();
+        return second.length < 6 ? Double.NaN : SIGMA_OF_DIFFERENCES * StatUtils.percentile(second, 50);
+    }
+
+    /** What {@link #noise} does not exceed, for less: half of the sizes reach their median, which is so at most twice their mean (Markov). */
+    double mostNoise() {
+        return SIGMA_OF_DIFFERENCES * 2 * StatUtils.mean(secondDifferences());
+    }
+
+    /** Sizes of them. */
+    private double[] secondDifferences() {
         double[] v = newest(ENOUGH_FOR_A_MEDIAN);
-        if (v.length < 8) {
-            return Double.NaN;
-        }
-        double[] second = new double[v.length - 2];
+        double[] second = new double[Math.max(0, v.length - 2)];
         for (int i = 0; i < second.length; i++) {
             second[i] = Math.abs(v[i] - 2 * v[i + 1] + v[i + 2]);
         }
-        return SIGMA_OF_DIFFERENCES * StatUtils.percentile(second, 50);
+        return second;
     }
 
     /** Whether first and second half agree within the share of the value, or within the scatter. */

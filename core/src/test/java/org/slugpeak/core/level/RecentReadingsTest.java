@@ -112,6 +112,19 @@ class RecentReadingsTest {
         assertEquals(0.02, many.noise(), 0.003);
     }
 
+    /** Sizes that are mostly small with a few large ones, mostly large, or equal, go nearest to the bounds. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.3, 0.5, 0.51, 0.9, 1})
+    void whatBoundsNoiseAndMedianDoesSoWhateverTheReadings(double share) {
+        SplittableRandom random = new SplittableRandom(7);
+        for (int i = 0; i < 2000; i++) {
+            recent.add(10L * i * MILLI, random.nextDouble() < share ? random.nextInt(3) : 1 + 0.01 * random.nextGaussian());
+            assertTrue(i < 4 || recent.lowest() <= recent.median());
+            assertTrue(recent.size() < 8 || recent.mostNoise() >= recent.noise());
+        }
+        assertTrue(recent.size() >= 8);
+    }
+
     @ParameterizedTest
     @CsvSource({"1.0, true", "1.009, true", "1.012, false", "0.992, true", "0.988, false"})
     void aLevelStandsWhereBothHalvesAgreeWithinTheShare(double second, boolean stands) {
