@@ -99,13 +99,14 @@ public final class SimSource implements ReadingSource {
      * Opens a bench with a set that is made up from a plan, where a hand does what the session asks for.
      *
      * @param plan that is to be carried out
+     * @param done adjusters that an earlier session has brought to their places
      * @param seed of what is out of alignment, of hand, noise and meter; any number
      * @param pace how fast it runs
      * @return the source; it ends by itself where the hand cannot go on
      * @throws BadConfiguration where a step of the plan cannot be played, with one line that names it
      */
-    public static SimSource rehearsing(Plan plan, long seed, Tempo pace) throws BadConfiguration {
-        return rehearsing(made(plan, seed), plan.name(), seed, pace);
+    public static SimSource rehearsing(Plan plan, Set<String> done, long seed, Tempo pace) throws BadConfiguration {
+        return rehearsing(made(plan, seed).inOrder(done::contains), plan.name(), seed, pace);
     }
 
     private static PlannedSet made(Plan plan, long seed) throws BadConfiguration {
@@ -130,7 +131,7 @@ public final class SimSource implements ReadingSource {
     public static SimSource measuring(Plan plan, boolean inOrder, MeterPoint point, long seed, Tempo pace)
             throws BadConfiguration {
         PlannedSet set = made(plan, seed);
-        return measuring(inOrder ? set.inOrder() : set, plan.name(), point, seed, pace);
+        return measuring(inOrder ? set.inOrder(any -> true) : set, plan.name(), point, seed, pace);
     }
 
     /** The same with a set that somebody else looks into, too. */

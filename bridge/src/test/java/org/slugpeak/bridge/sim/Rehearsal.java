@@ -109,6 +109,15 @@ final class Rehearsal implements Order.Matcher {
         return rehearsal;
     }
 
+    /** Goes on where the log of another ended, at a set of which only that is in order that the log has as done. */
+    static Rehearsal resumed(Plan plan, long seed, List<SessionRecord> earlier) throws BridgeException, Refused {
+        PlannedSet set = PlannedSet.of(plan, seed).inOrder(Adjuster.done(earlier)::contains);
+        Rehearsal rehearsal = new Rehearsal(plan, set, seed);
+        rehearsal.progress.resume(earlier);
+        rehearsal.run();
+        return rehearsal;
+    }
+
     private void take(SessionRecord record) {
         lastNanos = record.tNanos();
         if (!(record instanceof ReadingTaken)) {

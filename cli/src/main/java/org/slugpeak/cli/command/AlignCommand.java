@@ -40,6 +40,7 @@ import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Stage;
 import org.slugpeak.core.progress.AlignmentProgress;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.Work;
@@ -134,7 +135,8 @@ public final class AlignCommand implements Callable<Integer> {
                 simulated ? List.of(AskPhrase.NOTHING_IS_LIVE.of()) : safety.answered(spec.commandLine(), questions);
         Facts facts = facts(questions.filter(here -> safety.isOpen()));
         AlignmentProgress progress = beginning(plan);
-        progress.resume(logged(plan));
+        List<SessionRecord> earlier = logged(plan);
+        progress.resume(earlier);
         if (progress.isOver()) {
             spec.commandLine().getErr().println(AskPhrase.THROUGH_ALREADY.of());
             return 0;
@@ -144,6 +146,7 @@ public final class AlignCommand implements Callable<Integer> {
                     .ifPresent(line -> spec.commandLine().getErr().println(AskPhrase.OUTCOME.of(line)));
         }
         sourceOptions.rehearse(plan);
+        sourceOptions.doneBefore(Adjuster.done(earlier));
         GeneratorSession generator = new GeneratorSession(
                 generatorOptions,
                 OptionalDouble.of(GeneratorSetting.START_EMF_VOLTS),

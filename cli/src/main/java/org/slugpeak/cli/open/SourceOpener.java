@@ -63,7 +63,7 @@ public final class SourceOpener {
         }
         Optional<Plan> plan = options.rehearsed().filter(any -> address.name().equals(SimSource.REHEARSAL));
         SimSource source = plan.isPresent()
-                ? SimSource.rehearsing(plan.get(), options.seed(), pace)
+                ? SimSource.rehearsing(plan.get(), options.doneBefore(), options.seed(), pace)
                 : SimSource.open(address.name(), options.seed(), pace);
         return new OpenedSource(source, List.of(new SinkOutput(source.hand())));
     }

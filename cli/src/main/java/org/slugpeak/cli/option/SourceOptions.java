@@ -3,6 +3,7 @@ package org.slugpeak.cli.option;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.slugpeak.bridge.file.CsvOptions;
 import org.slugpeak.bridge.instrument.MeterSetting;
 import org.slugpeak.bridge.meter.InstrumentOptions;
@@ -65,6 +66,7 @@ public final class SourceOptions {
 
     private boolean stepped;
     private Optional<Plan> rehearsed = Optional.empty();
+    private Set<String> doneBefore = Set.of();
     private Optional<MeterPoint> measuredAt = Optional.empty();
 
     /** Says that text holds settled values, one for each step of a turn. */
@@ -75,6 +77,16 @@ public final class SourceOptions {
     /** Says that a simulated set is made up from this plan, where the address asks for one. */
     public void rehearse(Plan plan) {
         rehearsed = Optional.of(plan);
+    }
+
+    /** Says which adjusters of that plan an earlier session has brought to their places. */
+    public void doneBefore(Set<String> adjusters) {
+        doneBefore = Set.copyOf(adjusters);
+    }
+
+    /** The adjusters that an earlier session has brought to their places. */
+    public Set<String> doneBefore() {
+        return doneBefore;
     }
 
     /** The plan that is rehearsed. */

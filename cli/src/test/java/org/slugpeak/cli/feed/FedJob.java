@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Queue;
+import java.util.Set;
 import org.slugpeak.bridge.generator.FedGenerator;
 import org.slugpeak.bridge.generator.GeneratorNews;
 import org.slugpeak.bridge.plan.PlanFiles;
@@ -92,7 +93,7 @@ final class FedJob {
         progress.withGenerator(reach());
         GeneratorSeat seat = GeneratorSeat.taken(new Feeder(generator(), last));
         FedGuide guide = new FedGuide(new PlanGuide(plan, List.of(), progress, seat::feed), seat);
-        SimSource source = SimSource.rehearsing(plan, seed, Tempo.unlimited());
+        SimSource source = SimSource.rehearsing(plan, Set.of(), seed, Tempo.unlimited());
         PeakSettings settings = PeakSettings.defaults();
         SessionRun run = new SessionRun(
                 source,

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.slugpeak.core.level.MeterPoint;
 import org.slugpeak.core.plan.Damping;
@@ -131,12 +132,13 @@ public final class PlannedSet implements SetOnBench {
     }
 
     /**
-     * Puts every adjuster where it belongs, as after the work.
+     * Puts adjusters where they belong, as after the work.
      *
+     * @param which by name
      * @return this
      */
-    public PlannedSet inOrder() {
-        circuits.knobs().values().forEach(knob -> knob.turnTo(0));
+    public PlannedSet inOrder(Predicate<String> which) {
+        circuits.knobs().values().stream().filter(it -> which.test(it.name())).forEach(it -> it.turnTo(0));
         reception.forget();
         return this;
     }

@@ -1,5 +1,8 @@
 package org.slugpeak.core.session;
 
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.slugpeak.core.word.Coded;
 
 /**
@@ -14,6 +17,21 @@ import org.slugpeak.core.word.Coded;
  */
 public record Adjuster(long tNanos, String name, Action action, double before, double after, double gainDb)
         implements Work {
+
+    /**
+     * What was set.
+     *
+     * @param log records of a session
+     * @return the names of all adjusters that are done in it
+     */
+    public static Set<String> done(List<? extends SessionRecord> log) {
+        return log.stream()
+                .filter(Adjuster.class::isInstance)
+                .map(Adjuster.class::cast)
+                .filter(it -> it.action() == Action.DONE)
+                .map(Adjuster::name)
+                .collect(Collectors.toUnmodifiableSet());
+    }
 
     /**
      * The same with another gain.
