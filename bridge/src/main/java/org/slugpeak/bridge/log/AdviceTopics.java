@@ -97,6 +97,7 @@ final class AdviceTopics {
 
     final AdviceTopic<Said.Answer> answer;
     final AdviceTopic<Said.Counted> counted;
+    final AdviceTopic<Said.Counted> countedPoint;
 
     final AdviceTopic<Sound.Tone> tone;
     final AdviceTopic<Sound.NoTone> noTone;
@@ -250,12 +251,8 @@ final class AdviceTopics {
         unitTold = said("unit", AdviceTopics::none, Unit.NONE, AdviceTopics::told);
         logGap = said("log-gap", Link.LogGap::lost, Unit.COUNT, AdviceTopics::told);
 
-        counted = add(new AdviceTopic<>(
-                "counter",
-                Said.Counted::hz,
-                Unit.HERTZ,
-                it -> BigDecimal.valueOf(it.wantedHz()).stripTrailingZeros().toPlainString(),
-                it -> figure(it, wantedHz -> new Said.Counted(it.tNanos(), it.amount(), wantedHz))));
+        counted = counted("counter", false);
+        countedPoint = counted("counter-point", true);
         answer = kept("safety", Said.Answer::text, it -> new Said.Answer(it.tNanos(), it.text()));
 
         tone = said("tone", Sound.Tone::hz, Unit.HERTZ, AdviceTopics::told);
@@ -309,6 +306,15 @@ final class AdviceTopics {
                 Unit.HERTZ,
                 it -> BigDecimal.valueOf(it.signalHz()).stripTrailingZeros().toPlainString(),
                 it -> figure(it, hz -> new Work.DialNoted(it.tNanos(), hz, it.amount(), after))));
+    }
+
+    private AdviceTopic<Said.Counted> counted(String word, boolean taken) {
+        return add(new AdviceTopic<>(
+                word,
+                Said.Counted::hz,
+                Unit.HERTZ,
+                it -> BigDecimal.valueOf(it.wantedHz()).stripTrailingZeros().toPlainString(),
+                it -> figure(it, wantedHz -> new Said.Counted(it.tNanos(), it.amount(), wantedHz, taken))));
     }
 
     private <T extends SessionRecord> AdviceTopic<T> add(AdviceTopic<T> topic) {

@@ -186,6 +186,6 @@ final class RecordWriter extends CourseWriter
 
     @Override
     public LineWriter counted(Said.Counted it) {
-        return advise(topics.counted, it);
+        return advise(it.taken() ? topics.countedPoint : topics.counted, it);
     }
 }

@@ -42,6 +42,7 @@ import org.slugpeak.core.plan.TuningElement;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.OscillatorSide;
+import org.slugpeak.core.scale.ScaleEstimate;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
@@ -155,6 +156,8 @@ public final class EveryRecord {
                 new Request.HandsOff(T, false),
                 new Request.HandsOff(T, true),
                 new Request.SetGenerator(T, 455e3, 2, 31, true),
+                new Request.SetGenerator(
+                        T, 455e3, 2, 31, true, Optional.of(new ScaleEstimate(452_376, 500, Double.NaN))),
                 new Request.SetGenerator(T, 455e3, 2, 31, false),
                 new Request.GeneratorStands(T, 455e3, 1e-4),
                 new Request.GeneratorStands(T, 455e3, 0),
@@ -352,9 +355,10 @@ public final class EveryRecord {
                 new Said.Command(T, new Instruction.Find(Seek.DIP)),
                 new Said.Command(T, new Instruction.TakeBack()),
                 new Said.Answer(T, "chassis: transformer"),
-                new Said.Counted(T, 456_200, 455_000),
-                new Said.Counted(T, 455_020, 455_000),
-                new Said.Counted(T, 453_800, 455_000));
+                new Said.Counted(T, 456_200, 455_000, false),
+                new Said.Counted(T, 455_020, 455_000, false),
+                new Said.Counted(T, 453_800, 455_000, false),
+                new Said.Counted(T, 453_800, 454_000, true));
     }
 
     private static List<SessionRecord> sound() {

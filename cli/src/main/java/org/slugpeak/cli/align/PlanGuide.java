@@ -164,7 +164,7 @@ public final class PlanGuide implements Guide {
         Setup setup = stageHere().steps().get(progress.position().step()).setup();
         if (setup.plannedHz().isPresent()) {
             double wantedHz = setup.plannedHz().getAsDouble();
-            analysis.tell(at -> new Said.Counted(at, hz, wantedHz));
+            analysis.tell(at -> new Said.Counted(at, hz, wantedHz, false));
         } else {
             analysis.note(AskPhrase.COUNTER_READS.of(hz / 1e3));
         }

@@ -14,7 +14,6 @@ import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
-import org.slugpeak.cli.align.GeneratorDial;
 import org.slugpeak.cli.align.PlanGuide;
 import org.slugpeak.cli.align.PlanSheet;
 import org.slugpeak.cli.display.KeyAction;
@@ -23,6 +22,7 @@ import org.slugpeak.cli.feed.GeneratorSession;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.DialOptions;
 import org.slugpeak.cli.option.GeneratorOptions;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
@@ -97,9 +97,6 @@ public final class AlignCommand implements Callable<Integer> {
     @Option(names = "--law")
     private boolean law;
 
-    @Option(names = "--generator-dial", paramLabel = "FILE")
-    private Optional<Path> generatorDial = Optional.empty();
-
     @Mixin
     private SafetyOptions safety = new SafetyOptions();
 
@@ -108,6 +105,9 @@ public final class AlignCommand implements Callable<Integer> {
 
     @Mixin
     private GeneratorOptions generatorOptions = new GeneratorOptions();
+
+    @Mixin
+    private DialOptions dial = new DialOptions();
 
     @Mixin
     private OutputOptions outputOptions = new OutputOptions();
@@ -208,15 +208,10 @@ public final class AlignCommand implements Callable<Integer> {
     }
 
     private Plan marked(Plan plan) throws BadInput {
-        if (generatorDial.isPresent() && generatorOptions.isGiven()) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--generator-dial is for a dial that a hand sets: leave it out with --generator");
-        }
-        return generatorDial.isPresent()
-                ? GeneratorDial.mark(
-                        plan, generatorDial.get(), spec.commandLine().getErr())
-                : plan;
+        return dial.scale(
+                        generatorOptions, plan.plannedHz(), spec.commandLine().getErr())
+                .map(plan::marked)
+                .orElse(plan);
     }
 
     private Plan chosen(Plan plan) {

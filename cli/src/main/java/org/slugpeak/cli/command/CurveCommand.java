@@ -19,6 +19,7 @@ import org.slugpeak.cli.feed.GeneratorSession;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.DialOptions;
 import org.slugpeak.cli.option.GeneratorOptions;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
@@ -34,6 +35,7 @@ import org.slugpeak.core.curve.SignedCurve;
 import org.slugpeak.core.decibel.Decibels;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.PeakSettings;
+import org.slugpeak.core.scale.DialScale;
 import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -109,6 +111,9 @@ public final class CurveCommand implements Callable<Integer> {
     @Mixin
     private GeneratorOptions generatorOptions = new GeneratorOptions();
 
+    @Mixin
+    private DialOptions dial = new DialOptions();
+
     @Override
     public Integer call() throws BridgeException {
         refuseWrongUsage();
@@ -138,6 +143,9 @@ public final class CurveCommand implements Callable<Integer> {
         require(
                 from.isPresent() || !generatorOptions.isGiven(),
                 "--generator goes with readings (--from): points that are written already need none");
+        require(
+                from.isPresent() || !dial.isGiven(),
+                "--generator-dial goes with readings (--from): points that are written already need none");
         require(from.isEmpty() || span.isPresent(), "say from where to where: --span 440..470");
         require(
                 !(law && (discriminator || from.isEmpty())),
@@ -167,12 +175,16 @@ public final class CurveCommand implements Callable<Integer> {
         GeneratorSession generator = new GeneratorSession(
                 generatorOptions, OptionalDouble.empty(), reach -> GeneratorMet.refuseBeyond(reach, frequencies));
         generator.tune(centreHz.orElse(middle));
+        boolean byHand = !generatorOptions.isGiven();
+        List<Double> ends = List.of(frequencies.get(0), frequencies.get(frequencies.size() - 1));
+        Optional<DialScale> marks =
+                dial.scale(generatorOptions, ends, spec.commandLine().getErr());
         SessionParts parts = new SessionParts(
                 address.text(),
                 () -> WayIn.of(address).open(address, sourceOptions),
-                source -> outputOptions.openCurve(page),
+                source -> outputOptions.openCurve(page, byHand),
                 AnalysisSettings.following(PeakSettings.defaults()),
-                new CurveGuide(progress, !generatorOptions.isGiven()));
+                new CurveGuide(progress, byHand, marks));
         int exitCode;
         try {
             exitCode = generator.run(parts, spec.commandLine().getErr());

@@ -4,13 +4,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.cli.words.AskPhrase;
 import org.slugpeak.core.curve.CurveProgress;
 import org.slugpeak.core.level.LevelCommand;
+import org.slugpeak.core.scale.DialScale;
+import org.slugpeak.core.scale.ScaleEstimate;
 import org.slugpeak.core.session.Analysis;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 
 /** Steps the generator through a response curve. One thread: the session's. */
@@ -18,8 +22,12 @@ public final class CurveGuide implements Guide {
 
     private static final CurveConcerns CONCERNS = new CurveConcerns();
 
+    /** What is counted further off is mistyped, or a harmonic: no dial errs by as much. Common practice, no source. */
+    private static final double WORST_DIAL = 0.1;
+
     private final CurveProgress progress;
     private final boolean byHand;
+    private final Optional<DialScale> marks;
     private boolean finished;
 
     /**
@@ -27,8 +35,10 @@ public final class CurveGuide implements Guide {
      *
      * @param progress what is to be measured
      * @param byHand whether a person sets the generator
+     * @param marks how its dial errs; empty where nobody knows
      */
-    public CurveGuide(CurveProgress progress, boolean byHand) {
+    public CurveGuide(CurveProgress progress, boolean byHand, Optional<DialScale> marks) {
+        this.marks = marks;
         this.progress = progress;
         this.byHand = byHand;
     }
@@ -74,7 +84,25 @@ public final class CurveGuide implements Guide {
     private void set(double hz, Analysis analysis) {
         int number = progress.index() + 1;
         progress.set(hz);
-        analysis.tell(at -> new Request.SetGenerator(at, hz, number, progress.size(), byHand));
+        Optional<ScaleEstimate> mark = marks.flatMap(scale -> scale.dialFor(hz));
+        analysis.tell(at -> new Request.SetGenerator(at, hz, number, progress.size(), byHand, mark));
+    }
+
+    @Override
+    public void counting(boolean underWay) {
+        progress.counting(underWay);
+    }
+
+    @Override
+    public void counted(Analysis analysis, double hz) {
+        OptionalDouble asked = progress.wantedHz();
+        if (asked.isPresent()) {
+            double wantedHz = asked.getAsDouble();
+            boolean taken = Math.abs(hz - wantedHz) <= WORST_DIAL * wantedHz;
+            analysis.tell(at -> new Said.Counted(at, hz, wantedHz, taken));
+        } else {
+            analysis.note(AskPhrase.COUNTER_READS.of(hz / 1e3));
+        }
     }
 
     @Override

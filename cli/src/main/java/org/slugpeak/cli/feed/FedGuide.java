@@ -72,6 +72,11 @@ public final class FedGuide implements Guide {
     }
 
     @Override
+    public void counting(boolean underWay) {
+        inner.counting(underWay);
+    }
+
+    @Override
     public void counted(Analysis analysis, double hz) {
         inner.counted(analysis, hz);
     }

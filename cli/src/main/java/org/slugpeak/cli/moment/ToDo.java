@@ -55,9 +55,17 @@ public record ToDo(long tNanos, Stays stays, String brief, String text) {
     /** A point of a response curve. */
     static ToDo ofPoint(Request.SetGenerator it) {
         Stays stays = it.byHand() ? Stays.UNTIL_TAKEN : Stays.WHILE_SET;
+        return new ToDo(it.tNanos(), stays, it.match(new BriefSentences()), pointText(it));
+    }
+
+    private static String pointText(Request.SetGenerator it) {
         String kHz = Frequencies.kHz(it.hz());
-        String text = it.byHand() ? ScreenPhrase.SET.of(kHz) : ScreenPhrase.IS_SET.of(kHz);
-        return new ToDo(it.tNanos(), stays, it.match(new BriefSentences()), text);
+        if (!it.byHand()) {
+            return ScreenPhrase.IS_SET.of(kHz);
+        }
+        return it.mark()
+                .map(mark -> ScreenPhrase.SET_MARK.of(mark.hz() / 1e3, mark.combinedHz() / 1e3, kHz))
+                .orElseGet(() -> ScreenPhrase.SET.of(kHz));
     }
 
     /**

@@ -91,10 +91,13 @@ public final class OutputOptions {
         return open(page, useful, keys, true, first);
     }
 
-    /** Opens everything that was asked for, for a response curve, in which nothing is turned. */
-    public List<SessionOutput> openCurve(PageOptions page) throws BridgeException {
+    /** Opens everything that was asked for, for a response curve, in which nothing is turned; a generator that a hand sets may be counted. */
+    public List<SessionOutput> openCurve(PageOptions page, boolean byHand) throws BridgeException {
         return opened(outputs -> {
             Set<KeyAction> useful = useful(page, ShowingOutput.CURVE_KEYS, Map.of(), true);
+            if (byHand) {
+                useful.add(KeyAction.COUNTER);
+            }
             Optional<SecondScreen> second = second(page, useful, outputs);
             Showing showing = display.openCurve(System.err, json, useful);
             second.ifPresent(it -> it.join(showing));

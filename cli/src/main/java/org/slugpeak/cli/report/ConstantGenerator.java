@@ -86,11 +86,6 @@ final class ConstantGenerator implements FamilyListener {
         return spreadDb(level, step) / step;
     }
 
-    /** What a straight detector would have shown of a level above rest. */
-    double straightAboveRest(double level) {
-        return heard.scale().straightAboveRest(level);
-    }
-
     @Override
     public void caution(Caution it) {
         if (it instanceof Caution.Checked checked && checked.check() == CheckKind.REST) {

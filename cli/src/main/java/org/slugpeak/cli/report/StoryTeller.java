@@ -6,11 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.slugpeak.bridge.log.LogEntry;
 import org.slugpeak.cli.words.ReportPhrase;
+import org.slugpeak.core.curve.CurveRecords;
 import org.slugpeak.core.session.Adjuster;
-import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.GainSums;
@@ -37,7 +36,7 @@ public final class StoryTeller {
     private final Map<String, Notice> notices = new LinkedHashMap<>();
     private final Remaining remaining = new Remaining();
     private final List<String> safety = new ArrayList<>();
-    private final Map<Double, CurvePoint> curve = new TreeMap<>();
+    private final CurveRecords curve = new CurveRecords();
     private final List<DialError> dials = new ArrayList<>();
     private final SheetGatherer sheets = new SheetGatherer();
     private final Map<String, Integer> rounds = new HashMap<>();
@@ -77,6 +76,7 @@ public final class StoryTeller {
     public void take(LogEntry entry) {
         SessionRecord record = entry.record();
         record.tellFamily(scale);
+        curve.take(record);
         sums.take(record);
         record.tellFamily(gathering);
         Optional<String> words = record.matchFamily(new StoryLine(entry.text(), present));
@@ -105,8 +105,8 @@ public final class StoryTeller {
                 turns,
                 sums.gains(),
                 List.copyOf(notices.values()),
-                curve.values().stream()
-                        .map(point -> new CurvePoint(point.hz(), scale.straightAboveRest(point.level())))
+                curve.points().stream()
+                        .map(point -> new CurvePoint(point.hz(), point.level()))
                         .toList(),
                 dials,
                 sheets.sheets());
@@ -181,13 +181,6 @@ public final class StoryTeller {
                 facts = facts.with(Facts.ofNote(note.text()));
             } else if (it instanceof Said.Command given && given.instruction() instanceof Instruction.TakeBack) {
                 levels.takeBack();
-            }
-        }
-
-        @Override
-        public void curveWork(CurveWork it) {
-            if (it instanceof CurveWork.PointTaken point) {
-                curve.put(point.hz(), new CurvePoint(point.hz(), point.level()));
             }
         }
 

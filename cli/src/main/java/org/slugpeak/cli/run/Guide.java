@@ -67,6 +67,13 @@ public interface Guide extends RecordSink {
     default void again(Analysis analysis) {}
 
     /**
+     * Somebody types what a counter at the generator shows, or no longer. Where nothing goes on by itself nothing happens.
+     *
+     * @param underWay whether the end of it is to be waited for
+     */
+    default void counting(boolean underWay) {}
+
+    /**
      * A counter at the generator shows this; where no frequency is wanted it is nobody's business.
      *
      * @param analysis takes what is told of it

@@ -21,6 +21,13 @@ public interface SessionControl {
     void command(Instruction instruction);
 
     /**
+     * Somebody types what a counter at the generator shows, or no longer.
+     *
+     * @param underWay whether the end of it is to be waited for
+     */
+    default void counting(boolean underWay) {}
+
+    /**
      * Takes what a counter at the generator shows.
      *
      * @param hz Hz, positive

@@ -196,6 +196,11 @@ public final class SessionRun implements SessionControl {
     }
 
     @Override
+    public void counting(boolean underWay) {
+        guide.counting(underWay);
+    }
+
+    @Override
     public void counted(double hz) {
         guide.counted(analysis, hz);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.cli.display.KeyAction;
 import org.slugpeak.cli.display.Obvious;
@@ -93,7 +94,9 @@ public final class ShowingOutput implements SessionOutput {
     @Override
     public void serve(SessionControl control) {
         KeyLoop.serve(showing, control, action -> serve(action, control));
-        showing.keys().entry().ifPresent(text -> showing.echo(AskPhrase.COUNTER_SO_FAR.of(text)));
+        Optional<String> entry = showing.keys().entry();
+        control.counting(entry.isPresent());
+        entry.ifPresent(text -> showing.echo(AskPhrase.COUNTER_SO_FAR.of(text)));
         showing.keys().pollTyped().ifPresent(text -> counted(text, control));
     }
 

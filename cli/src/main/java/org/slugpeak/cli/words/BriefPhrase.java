@@ -22,6 +22,7 @@ public enum BriefPhrase implements Saying {
     TURN,
     HANDS_OFF,
     FREQUENCY,
+    MARK,
     GENERATOR_FAILS;
 
     @Override

@@ -101,7 +101,9 @@ public final class BriefSentences implements Request.Matcher<String> {
 
     @Override
     public String setGenerator(Request.SetGenerator it) {
-        return BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT));
+        return it.mark()
+                .map(mark -> BriefPhrase.MARK.of(mark.hz() / 1e3))
+                .orElseGet(() -> BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT)));
     }
 
     @Override

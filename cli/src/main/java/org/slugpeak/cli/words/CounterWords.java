@@ -12,6 +12,9 @@ final class CounterWords {
 
     static String of(Said.Counted it) {
         String counted = Frequencies.plain(it.hz());
+        if (it.taken()) {
+            return Phrase.COUNTED_POINT.of(counted);
+        }
         double high = it.hz() - it.wantedHz();
         if (Math.abs(high) <= SAME_SHARE * it.wantedHz()) {
             return Phrase.COUNTED_RIGHT.of(counted);

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.Preparation;
 import org.slugpeak.core.plan.Setup;
+import org.slugpeak.core.scale.ScaleEstimate;
 
 /** Puts the steps of a plan into words. All methods are pure. */
 final class PlanWords {
@@ -39,14 +40,17 @@ final class PlanWords {
         return Stream.of(first, second).filter(part -> !part.isEmpty()).collect(Collectors.joining("; "));
     }
 
+    /** What the dial of a generator has to be set to. */
+    static String mark(ScaleEstimate mark) {
+        return Phrase.GENERATOR_MARK.of(mark.hz() / 1e3, mark.combinedHz() / 1e3);
+    }
+
     /** What a hand that stays out of the chassis sets. */
     private static String knobs(Setup setup) {
         List<String> parts = new ArrayList<>();
         Phrase generator = setup.particulars().generatorMeasured() ? Phrase.GENERATOR_MEASURED : Phrase.GENERATOR;
         setup.generatorHz().ifPresent(hz -> parts.add(generator.of(Frequencies.plain(hz))));
-        setup.particulars()
-                .generatorMark()
-                .ifPresent(mark -> parts.add(Phrase.GENERATOR_MARK.of(mark.hz() / 1e3, mark.combinedHz() / 1e3)));
+        setup.particulars().generatorMark().ifPresent(mark -> parts.add(mark(mark)));
         add(parts, Phrase.MODULATION, setup.modulation());
         setup.particulars().band().ifPresent(band -> parts.add(Phrase.BAND.of(band.name())));
         setup.dialHz().ifPresent(hz -> parts.add(Phrase.DIAL.of(Frequencies.plain(hz))));

@@ -70,7 +70,10 @@ final class RequestSentences implements Request.Matcher<String> {
 
     @Override
     public String setGenerator(Request.SetGenerator it) {
-        return Phrase.SET_GENERATOR.of(Frequencies.kHz(it.hz()), it.number(), it.points());
+        String kHz = Frequencies.kHz(it.hz());
+        return it.mark()
+                .map(mark -> Phrase.SET_GENERATOR_MARK.of(kHz, PlanWords.mark(mark), it.number(), it.points()))
+                .orElseGet(() -> Phrase.SET_GENERATOR.of(kHz, it.number(), it.points()));
     }
 
     @Override

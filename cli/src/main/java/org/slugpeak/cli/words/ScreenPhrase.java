@@ -22,6 +22,7 @@ public enum ScreenPhrase implements Saying {
     CLOSER,
     FURTHER,
     SET,
+    SET_MARK,
     IS_SET,
     POINT_OF,
     LINK,

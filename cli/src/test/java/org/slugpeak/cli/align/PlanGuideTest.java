@@ -87,7 +87,7 @@ class PlanGuideTest {
                 .setup()
                 .generatorHz()
                 .orElseThrow();
-        assertEquals(new Said.Counted(0, 1_412_000, wantedHz), records.get(records.size() - 1));
+        assertEquals(new Said.Counted(0, 1_412_000, wantedHz, false), records.get(records.size() - 1));
     }
 
     private final class Running {

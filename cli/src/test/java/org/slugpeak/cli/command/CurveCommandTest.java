@@ -216,6 +216,7 @@ class CurveCommandTest {
                 "--from sim --span 440..470 --dwell -1 | --dwell takes",
                 "--points x.csv --law | --law goes with readings",
                 "--points x.csv --generator tcp:localhost:5025 | --generator goes with readings",
+                "--points x.csv --generator-dial d.csv | --generator-dial goes with readings",
                 "--points x.csv --transformers 0 | --transformers takes"
             })
     void refusesWrongUsageWithALineThatSaysWhy(String commandLine, String why) {

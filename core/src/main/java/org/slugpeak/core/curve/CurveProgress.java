@@ -1,7 +1,6 @@
 package org.slugpeak.core.curve;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import org.slugpeak.core.session.HeardScale;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
 
 /**
@@ -55,7 +55,6 @@ public final class CurveProgress implements RecordSink {
     public record Taken(double hz, double level) {}
 
     private final List<Double> frequenciesHz;
-    private final CurveTiming timing;
     private final boolean keepsSign;
     private final Deque<CheckKind> checks;
     private final HeardScale heard = new HeardScale();
@@ -63,12 +62,14 @@ public final class CurveProgress implements RecordSink {
     private final Map<Integer, Taken> taken = new TreeMap<>();
     private Optional<Taken> news = Optional.empty();
     private final Hearing hearing = new Hearing();
+    private CurveTiming timing;
     private Phase phase;
     private boolean checkUnderWay;
     private int next;
     private double presentHz;
     private double levelBefore = Double.NaN;
     private boolean confirmed;
+    private boolean counting;
     private boolean standsYet;
     private boolean moved;
     private long sinceNanos;
@@ -146,13 +147,31 @@ public final class CurveProgress implements RecordSink {
         level.forget();
     }
 
-    /** The user says that it is set: the reading is taken as soon as it stands. */
+    /** The user says that it is set, or what it is: the reading is taken as soon as it stands. */
     public void next() {
         if (phase == Phase.WAITING) {
             confirmed = true;
             sinceNanos = nowNanos;
             level.forget();
         }
+    }
+
+    /**
+     * The frequency that was asked for.
+     *
+     * @return Hz; empty where no reading is waited for
+     */
+    public OptionalDouble wantedHz() {
+        return phase == Phase.WAITING ? OptionalDouble.of(frequenciesHz.get(next)) : OptionalDouble.empty();
+    }
+
+    /**
+     * Somebody types what a counter shows, or no longer: meanwhile no point is taken.
+     *
+     * @param underWay whether the end of it is to be waited for
+     */
+    public void counting(boolean underWay) {
+        counting = underWay;
     }
 
     /** The point before is measured again. */
@@ -182,19 +201,20 @@ public final class CurveProgress implements RecordSink {
     }
 
     /**
-     * The points so far, as a straight detector would show them where its law was measured; those without a signal above rest are left out, unless they keep their sign.
+     * The points so far, as a straight detector would show them where its law was measured; those without a signal above rest are left
+     * out, unless they keep their sign. Of two that a counter found at one frequency the last one counts.
      *
-     * @return in the order of the frequencies
+     * @return ascending in frequency
      */
     public List<ResponsePoint> points() {
-        List<ResponsePoint> points = new ArrayList<>();
+        Map<Double, ResponsePoint> points = new TreeMap<>();
         for (Taken each : taken.values()) {
             if (Double.isFinite(each.level())) {
                 double level = keepsSign ? each.level() : heard.scale().straightAboveRest(Math.abs(each.level()));
-                points.add(new ResponsePoint(each.hz(), level));
+                points.put(each.hz(), new ResponsePoint(each.hz(), level));
             }
         }
-        return points;
+        return List.copyOf(points.values());
     }
 
     /**
@@ -236,6 +256,16 @@ public final class CurveProgress implements RecordSink {
             }
         }
 
+        /** Whoever counts once counts each point, and is waited for. */
+        @Override
+        public void said(Said it) {
+            if (phase == Phase.WAITING && it instanceof Said.Counted counted && counted.taken()) {
+                timing = CurveTiming.byHand(0);
+                presentHz = counted.hz();
+                next();
+            }
+        }
+
         @Override
         public void request(Request it) {
             if (phase == Phase.WAITING && it instanceof Request.GeneratorStands stands && stands.emfVolts() != 0) {
@@ -263,7 +293,7 @@ public final class CurveProgress implements RecordSink {
             moved = moved || Math.abs(level.mean() - levelBefore) > MOVED_SHARE * Math.abs(levelBefore);
         }
         boolean patient = nowNanos - sinceNanos >= timing.dwellNanos();
-        boolean due = confirmed || patient || (timing.seesMove() && moved);
+        boolean due = !counting && (confirmed || patient || (timing.seesMove() && moved));
         boolean outOfPatience = due && nowNanos - sinceNanos >= PATIENCE_NANOS;
         if ((due && level.stands()) || outOfPatience) {
             point();

@@ -1,11 +1,13 @@
 package org.slugpeak.core.session;
 
+import java.util.Optional;
 import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.level.CheckFigures;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.plan.PlanStep;
 import org.slugpeak.core.plan.Preparation;
+import org.slugpeak.core.scale.ScaleEstimate;
 
 /** What the person is asked to do, and how that is answered. Immutable; any thread may use it. */
 public sealed interface Request extends SessionRecord
@@ -374,8 +376,24 @@ public sealed interface Request extends SessionRecord
      * @param number which point of the curve it is, from 1
      * @param points how many the curve has
      * @param byHand whether a person is to do it; else the generator is told from here
+     * @param mark what its dial has to be set to for that; empty where nobody knows how it errs
      */
-    record SetGenerator(long tNanos, double hz, int number, int points, boolean byHand) implements Request {
+    record SetGenerator(
+            long tNanos, double hz, int number, int points, boolean byHand, Optional<ScaleEstimate> mark)
+            implements Request {
+
+        /**
+         * Where nobody knows how the dial errs, or none is turned.
+         *
+         * @param tNanos when, nanoseconds from the first reading
+         * @param hz which, Hz
+         * @param number which point of the curve it is, from 1
+         * @param points how many the curve has
+         * @param byHand whether a person is to do it; else the generator is told from here
+         */
+        public SetGenerator(long tNanos, double hz, int number, int points, boolean byHand) {
+            this(tNanos, hz, number, points, byHand, Optional.empty());
+        }
 
         @Override
         public Manner manner() {

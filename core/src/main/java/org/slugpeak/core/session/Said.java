@@ -126,13 +126,14 @@ public sealed interface Said extends SessionRecord permits Said.Note, Said.Comma
      *
      * @param tNanos when, nanoseconds from the first reading
      * @param hz what was typed, Hz
-     * @param wantedHz what the step wants, Hz
+     * @param wantedHz what the step or point wants, Hz
+     * @param taken whether a point of a response curve is taken there; else the generator is to be set to what is wanted
      */
-    record Counted(long tNanos, double hz, double wantedHz) implements Said {
+    record Counted(long tNanos, double hz, double wantedHz, boolean taken) implements Said {
 
         @Override
         public Manner manner() {
-            return Manner.NOTES;
+            return Manner.ANSWERS;
         }
 
         @Override

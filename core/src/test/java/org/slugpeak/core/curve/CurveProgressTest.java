@@ -19,6 +19,7 @@ import org.slugpeak.core.session.Caution;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
 
 class CurveProgressTest {
 
@@ -106,6 +107,63 @@ class CurveProgressTest {
             progress.skip();
             assertEquals(OptionalDouble.of(455e3), progress.toSet());
             assertEquals(List.of(), progress.points());
+        }
+    }
+
+    @Nested
+    class WithACounter {
+
+        private final CurveProgress progress = new CurveProgress(THREE, CurveTiming.byHand(6), List.of(), false);
+
+        private void count(double hz) {
+            progress.take(new Said.Counted(tNanos, hz, progress.wantedHz().orElseThrow(), true));
+        }
+
+        @Test
+        void aPointCountsWhereTheCounterFindsIt() {
+            set(progress);
+            read(progress, 2, 0.5);
+            count(450.7e3);
+            read(progress, 1.2, 0.5);
+            assertEquals(450.7e3, progress.takeNews().orElseThrow().hz());
+            assertEquals(450.7e3, progress.points().get(0).hz());
+        }
+
+        @Test
+        void whoeverCountsOnceIsWaitedForAtEachPoint() {
+            set(progress);
+            count(450.7e3);
+            read(progress, 1.2, 0.5);
+            progress.takeNews();
+            set(progress);
+            read(progress, 60, 1.0);
+            assertTrue(progress.takeNews().isEmpty(), "it has moved and stands, but was not counted");
+            count(454.1e3);
+            read(progress, 1.2, 1.0);
+            assertEquals(454.1e3, progress.takeNews().orElseThrow().hz());
+        }
+
+        @Test
+        void nothingIsTakenWhileSomebodyTypes() {
+            set(progress);
+            progress.counting(true);
+            read(progress, 30, 0.5);
+            assertTrue(progress.takeNews().isEmpty());
+            progress.counting(false);
+            read(progress, 0.1, 0.5);
+            assertEquals(450e3, progress.takeNews().orElseThrow().hz(), "nothing was typed");
+        }
+
+        @Test
+        void ofTwoPointsAtOneFrequencyTheLastCounts() {
+            set(progress);
+            count(452e3);
+            read(progress, 1.2, 0.5);
+            set(progress);
+            count(452e3);
+            read(progress, 1.2, 0.8);
+            assertEquals(1, progress.points().size());
+            assertEquals(0.8, progress.points().get(0).level(), 0.01);
         }
     }
 

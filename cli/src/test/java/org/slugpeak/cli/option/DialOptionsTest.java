@@ -1,4 +1,4 @@
-package org.slugpeak.cli.align;
+package org.slugpeak.cli.option;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -22,8 +22,10 @@ import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.scale.KnownPoint;
 import org.slugpeak.core.scale.ScaleEstimate;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
-class GeneratorDialTest {
+class DialOptionsTest {
 
     @TempDir
     Path folder;
@@ -32,7 +34,12 @@ class GeneratorDialTest {
 
     private Plan marked(Path file) throws BridgeException {
         Plan plan = PlanFiles.load("tarnfield-54a", OptionalDouble.empty());
-        return GeneratorDial.mark(plan, file, new PrintWriter(told, true));
+        DialOptions options = new DialOptions();
+        CommandSpec spec = CommandSpec.create().addMixin("dial", CommandSpec.forAnnotatedObject(options));
+        new CommandLine(spec).parseArgs("--generator-dial", file.toString());
+        return options.scale(new GeneratorOptions(), plan.plannedHz(), new PrintWriter(told, true))
+                .map(plan::marked)
+                .orElseThrow();
     }
 
     private static List<Setup> setups(Plan plan) {
