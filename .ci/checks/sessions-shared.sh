@@ -63,15 +63,15 @@ for round in 1 2 3; do
   right=$!
   wait $left || fail "the left bench failed in round $round: $(cat "$work"/left.err)"
   wait $right || fail "the right bench failed in round $round: $(cat "$work"/right.err)"
-  count=$(ask records "select count(distinct bench || '/' || file) from slugpeak_sessions_1 where is_session")
+  count=$(ask records "select count(distinct bench || '/' || file) from slugpeak_sessions_2")
   [ "$count" = $((round * 400)) ] || fail "$count of $((round * 400)) sessions are in the index after round $round"
 done
 found=$(sessions left --serial 20123 2>/dev/null)
 grep -q 'left: 0123.jsonl' <<<"$found" && grep -q 'right: 0123.jsonl' <<<"$found" || fail "not both benches are found: $found"
 
-ask records "drop table slugpeak_sessions_1" >/dev/null
+ask records "drop table slugpeak_logs_2, slugpeak_sessions_2" >/dev/null
 sessions left --export "$work"/left.zip >/dev/null 2>"$work"/left.err || fail "a dropped table is not made again: $(cat "$work"/left.err)"
-[ "$(ask records "select count(*) from slugpeak_sessions_1")" = 600 ] || fail "not all is there again"
+[ "$(ask records "select count(*) from slugpeak_sessions_2")" = 600 ] || fail "not all is there again"
 [ "$(unzip -p "$work"/left.zip sessions.jsonl | wc -l)" = 600 ] || fail "the export has not all sessions"
 
 sed -i "s/$password/$password-wrong/" "$work"/right/state/slugpeak/settings.toml

@@ -7,10 +7,11 @@ package org.slugpeak.cli.report;
  * @param kind one word: what it is about
  * @param text what was said
  * @param times how often
+ * @param lasting whether it tells of set, signal, instrument or job, and is worth looking for years later
  */
-public record Notice(long tNanos, String kind, String text, int times) {
+public record Notice(long tNanos, String kind, String text, int times, boolean lasting) {
 
     Notice again() {
-        return new Notice(tNanos, kind, text, times + 1);
+        return new Notice(tNanos, kind, text, times + 1, lasting);
     }
 }

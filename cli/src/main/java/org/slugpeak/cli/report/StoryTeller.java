@@ -25,6 +25,8 @@ import org.slugpeak.core.session.Work;
 /** Gathers the records of one session for a report. One thread at a time. */
 public final class StoryTeller {
 
+    private static final Lasting LASTING = new Lasting();
+
     /** Nobody reads more, and a faulty link may bring one a line. */
     private static final int MOST_NOTICES = 1000;
 
@@ -80,7 +82,8 @@ public final class StoryTeller {
         sums.take(record);
         record.tellFamily(gathering);
         Optional<String> words = record.matchFamily(new StoryLine(entry.text(), present));
-        words.ifPresent(it -> notice(record.tNanos(), entry.word().replace('-', ' '), it));
+        String kind = entry.word().replace('-', ' ');
+        words.ifPresent(it -> notice(new Notice(record.tNanos(), kind, it, 1, record.matchFamily(LASTING))));
         remaining.take(entry, words);
     }
 
@@ -143,11 +146,11 @@ public final class StoryTeller {
     }
 
     /** Something that the report tells by itself; the same again is counted. */
-    private void notice(long tNanos, String kind, String text) {
-        boolean tooMany = notices.size() >= MOST_NOTICES && !notices.containsKey(kind + text);
+    private void notice(Notice told) {
+        boolean tooMany = notices.size() >= MOST_NOTICES && !notices.containsKey(told.kind() + told.text());
         Notice notice = tooMany
-                ? new Notice(tNanos, "more", ReportPhrase.NOT_ONE_BY_ONE.of(), 1)
-                : new Notice(tNanos, kind, text, 1);
+                ? new Notice(told.tNanos(), "more", ReportPhrase.NOT_ONE_BY_ONE.of(), 1, false)
+                : told;
         notices.merge(notice.kind() + notice.text(), notice, (old, same) -> old.again());
     }
 

@@ -64,6 +64,12 @@ public sealed interface IndexPlace {
 
         private static final String EXTENSION = ".mv.db";
 
+        /**
+         * Nothing is packed when it is closed; the room of what was replaced is used again at once, since nobody reads an older state; and
+         * results stay in memory, where the caller gathers them all the same.
+         */
+        private static final String SETTINGS = ";MAX_COMPACT_TIME=0;RETENTION_TIME=0;MAX_MEMORY_ROWS=1000000";
+
         @Override
         public String name() {
             return file + EXTENSION;
@@ -111,7 +117,7 @@ public sealed interface IndexPlace {
 
         private Connection open() throws SQLException {
             String url = "jdbc:h2:file:" + file.toAbsolutePath().toString().replace(";", "\\;")
-                    + ";TRACE_LEVEL_FILE=0;DB_CLOSE_ON_EXIT=FALSE;MAX_COMPACT_TIME=0";
+                    + ";TRACE_LEVEL_FILE=0;DB_CLOSE_ON_EXIT=FALSE" + SETTINGS;
             return new org.h2.Driver().connect(url, new Properties());
         }
     }

@@ -16,6 +16,7 @@ import org.slugpeak.bridge.log.LogReader;
 import org.slugpeak.bridge.source.BadLog;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.report.EndingText;
+import org.slugpeak.cli.report.SessionStory;
 import org.slugpeak.cli.report.StoryTeller;
 
 /**
@@ -106,10 +107,10 @@ public final class IndexRefresh {
         try (LogReader reader = LogReader.open(folder.resolve(stamp.file()), (line, problem) -> {})) {
             StoryTeller teller = new StoryTeller(stamp.file(), reader.start());
             reader.drainTo(teller::take);
-            return new ReadLog(
-                    hashed(stamp), Optional.of(KeptSession.of(teller.story(EndingText.of(reader.ending())))));
+            SessionStory story = teller.story(EndingText.of(reader.ending()));
+            return new ReadLog(hashed(stamp), Optional.of(KeptSession.of(story)), KeptSession.said(story));
         } catch (BadLog e) {
-            return new ReadLog(hashed(stamp), Optional.empty());
+            return new ReadLog(hashed(stamp), Optional.empty(), "");
         }
     }
 

@@ -5,7 +5,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.slugpeak.cli.report.Facts;
 
@@ -18,34 +17,40 @@ import org.slugpeak.cli.report.Facts;
  */
 record IndexRow(String bench, String folder, ReadLog log) {
 
-    /** In the order of the columns of the table. */
-    void fill(PreparedStatement add, String id) throws SQLException {
+    /** The file, in the order of the columns of its table. */
+    void fillLog(PreparedStatement add, String id) throws SQLException {
         LogStamp stamp = log.stamp();
-        Optional<KeptSession> session = log.session();
+        Gaps gaps = keyed(add, id);
+        gaps.whole(stamp.bytes());
+        gaps.whole(stamp.modifiedMillis());
+        gaps.whole(stamp.hash());
+    }
+
+    /** What it tells, in the order of the columns of its table. */
+    void fillSession(PreparedStatement add, String id, KeptSession session) throws SQLException {
+        String adjusters = String.join("\n", session.adjusters());
+        Gaps gaps = keyed(add, id);
+        gaps.whole(session.startedAt().toEpochMilli());
+        gaps.text(session.source());
+        gaps.text(session.plan());
+        gaps.text(String.join("\n", session.facts().notes()));
+        gaps.whole(session.seconds());
+        gaps.whole(session.readings());
+        gaps.flag(session.whole());
+        gaps.text(adjusters);
+        gaps.text(KeptSession.small(session.set() + "\n" + session.plan()));
+        gaps.text(KeptSession.small(session.serial()));
+        gaps.text(KeptSession.small(adjusters));
+        gaps.text(session.words(log.stamp().file(), log.said()));
+    }
+
+    private Gaps keyed(PreparedStatement add, String id) throws SQLException {
         Gaps gaps = new Gaps(add);
         gaps.text(id);
         gaps.text(bench);
         gaps.text(folder);
-        gaps.text(stamp.file());
-        gaps.whole(stamp.bytes());
-        gaps.whole(stamp.modifiedMillis());
-        gaps.whole(stamp.hash());
-        gaps.flag(session.isPresent());
-        gaps.whole(session.map(it -> it.startedAt().toEpochMilli()).orElse(0L));
-        gaps.text(session.map(KeptSession::source).orElse(""));
-        gaps.text(session.map(KeptSession::plan).orElse(""));
-        gaps.text(session.map(it -> String.join("\n", it.facts().notes())).orElse(""));
-        gaps.whole(session.map(KeptSession::seconds).orElse(0L));
-        gaps.whole(session.map(KeptSession::readings).orElse(0L));
-        gaps.flag(session.map(KeptSession::whole).orElse(false));
-        String adjusters = session.map(it -> String.join("\n", it.adjusters())).orElse("");
-        gaps.text(adjusters);
-        gaps.text(session.map(KeptSession::said).orElse(""));
-        gaps.text(session.map(it -> KeptSession.small(it.set() + "\n" + it.plan()))
-                .orElse(""));
-        gaps.text(session.map(it -> KeptSession.small(it.serial())).orElse(""));
-        gaps.text(KeptSession.small(adjusters));
-        gaps.text(session.map(it -> it.words(stamp.file())).orElse(""));
+        gaps.text(log.stamp().file());
+        return gaps;
     }
 
     /** The row on which a result stands, in the order in which it is asked for. */
@@ -62,8 +67,7 @@ record IndexRow(String bench, String folder, ReadLog log) {
                         row.getLong(8),
                         row.getLong(9),
                         row.getBoolean(10),
-                        lines(row.getString(11)),
-                        row.getString(12)));
+                        lines(row.getString(11))));
     }
 
     private static List<String> lines(String text) {

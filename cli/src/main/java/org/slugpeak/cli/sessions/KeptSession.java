@@ -23,7 +23,6 @@ import org.slugpeak.cli.words.ReportFact;
  * @param readings how many there were
  * @param whole whether the log was closed properly
  * @param adjusters in the order of their beginning, each once
- * @param said what was told and noted, for searching
  */
 public record KeptSession(
         Instant startedAt,
@@ -33,8 +32,7 @@ public record KeptSession(
         long seconds,
         long readings,
         boolean whole,
-        List<String> adjusters,
-        String said) {
+        List<String> adjusters) {
 
     /** More of one log is not searched. */
     private static final int MOST_SAID = 10_000;
@@ -52,10 +50,6 @@ public record KeptSession(
                 .distinct()
                 .limit(MOST_ADJUSTERS)
                 .toList();
-        String said = Stream.concat(story.notices().stream().map(Notice::text), story.safety().stream())
-                .map(SafeText::line)
-                .distinct()
-                .collect(Collectors.joining("; "));
         return new KeptSession(
                 story.start().startedAt(),
                 shortened(story.start().source()),
@@ -64,8 +58,17 @@ public record KeptSession(
                 Math.round(story.lengthNanos() / 1e9),
                 story.levels().count(),
                 story.ending().isEmpty(),
-                adjusters,
-                said.substring(0, Math.min(said.length(), MOST_SAID)));
+                adjusters);
+    }
+
+    /** What was warned of and noted in a session, for searching; what the hand was to do is looked for by nobody, and most of a log. */
+    static String said(SessionStory story) {
+        Stream<String> told = story.notices().stream().filter(Notice::lasting).map(Notice::text);
+        String said = Stream.concat(told, story.safety().stream())
+                .map(SafeText::line)
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return said.substring(0, Math.min(said.length(), MOST_SAID));
     }
 
     private static String shortened(String text) {
@@ -88,7 +91,7 @@ public record KeptSession(
     }
 
     /** Everything that a text may be found in, in small letters. */
-    String words(String file) {
+    String words(String file, String said) {
         return small(Stream.of(
                         Stream.of(file, source, plan),
                         facts.given().values().stream(),

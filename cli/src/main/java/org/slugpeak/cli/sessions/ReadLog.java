@@ -7,5 +7,6 @@ import java.util.Optional;
  *
  * @param stamp by which it is known again
  * @param session what it tells; empty where it is no session log
+ * @param said what was told and noted in it, for searching; empty where nothing was
  */
-record ReadLog(LogStamp stamp, Optional<KeptSession> session) {}
+record ReadLog(LogStamp stamp, Optional<KeptSession> session, String said) {}

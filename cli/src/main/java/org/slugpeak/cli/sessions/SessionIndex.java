@@ -68,7 +68,9 @@ public final class SessionIndex implements AutoCloseable {
         connection.setAutoCommit(false);
         for (int tried = 1; ; tried++) {
             try (Statement statement = connection.createStatement()) {
-                statement.execute(IndexSql.CREATE);
+                for (String table : IndexSql.CREATE) {
+                    statement.execute(table);
+                }
                 connection.commit();
                 return;
             } catch (SQLException e) {
@@ -101,55 +103,72 @@ public final class SessionIndex implements AutoCloseable {
 
     /** Takes in what was read anew, all of it or nothing. */
     void update(Collection<ReadLog> read) throws BadConfiguration {
-        change(IndexSql.ADD, add -> {
-            try (PreparedStatement forget = connection.prepareStatement(IndexSql.FORGET)) {
+        change(() -> {
+            leaveOut(read.stream().map(log -> log.stamp().file()).toList());
+            try (PreparedStatement logs = connection.prepareStatement(IndexSql.ADD_LOG);
+                    PreparedStatement sessions = connection.prepareStatement(IndexSql.ADD_SESSION)) {
                 for (ReadLog log : read) {
-                    String id = id(log.stamp().file());
-                    forget.setString(1, id);
-                    forget.addBatch();
-                    new IndexRow(bench, folder, log).fill(add, id);
-                    add.addBatch();
+                    add(log, logs, sessions);
                 }
-                forget.executeBatch();
+                logs.executeBatch();
+                sessions.executeBatch();
             }
         });
+    }
+
+    private void add(ReadLog log, PreparedStatement logs, PreparedStatement sessions) throws SQLException {
+        String id = id(log.stamp().file());
+        IndexRow row = new IndexRow(bench, folder, log);
+        row.fillLog(logs, id);
+        logs.addBatch();
+        if (log.session().isPresent()) {
+            row.fillSession(sessions, id, log.session().get());
+            sessions.addBatch();
+        }
     }
 
     /** Forgets what is gone. */
     void forget(Collection<String> gone) throws BadConfiguration {
-        change(IndexSql.FORGET, forget -> {
-            for (String file : gone) {
-                forget.setString(1, id(file));
-                forget.addBatch();
+        change(() -> leaveOut(gone));
+    }
+
+    private void leaveOut(Collection<String> files) throws SQLException {
+        for (String sql : IndexSql.FORGET) {
+            try (PreparedStatement forget = connection.prepareStatement(sql)) {
+                for (String file : files) {
+                    forget.setString(1, id(file));
+                    forget.addBatch();
+                }
+                forget.executeBatch();
             }
-        });
+        }
     }
 
     /** Notes new dates of logs that say the same as before. */
     void touch(Collection<LogStamp> stamps) throws BadConfiguration {
-        change(IndexSql.TOUCH, touch -> {
-            for (LogStamp stamp : stamps) {
-                touch.setLong(1, stamp.modifiedMillis());
-                touch.setString(2, id(stamp.file()));
-                touch.addBatch();
+        change(() -> {
+            try (PreparedStatement touch = connection.prepareStatement(IndexSql.TOUCH)) {
+                for (LogStamp stamp : stamps) {
+                    touch.setLong(1, stamp.modifiedMillis());
+                    touch.setString(2, id(stamp.file()));
+                    touch.addBatch();
+                }
+                touch.executeBatch();
             }
         });
     }
 
-    /** Fills a batch of one statement. */
+    /** What is written together. */
     @FunctionalInterface
-    private interface Filling {
-        void fill(PreparedStatement statement) throws SQLException;
+    private interface Writing {
+        void run() throws SQLException;
     }
 
     /** All of it or nothing; where somebody else wrote the same at the same time, once more. */
-    private void change(String sql, Filling filling) throws BadConfiguration {
+    private void change(Writing writing) throws BadConfiguration {
         for (int tried = 1; ; tried++) {
             try {
-                try (PreparedStatement statement = connection.prepareStatement(sql)) {
-                    filling.fill(statement);
-                    statement.executeBatch();
-                }
+                writing.run();
                 connection.commit();
                 return;
             } catch (SQLException e) {

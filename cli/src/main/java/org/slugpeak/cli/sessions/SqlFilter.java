@@ -9,7 +9,7 @@ import java.util.Optional;
 /** A query as a condition in SQL, with what its gaps are filled with. One thread at a time. */
 final class SqlFilter {
 
-    private final StringBuilder condition = new StringBuilder("is_session");
+    private final List<String> terms = new ArrayList<>();
     private final List<Object> gaps = new ArrayList<>();
 
     SqlFilter(SessionQuery query) {
@@ -28,12 +28,13 @@ final class SqlFilter {
     }
 
     private void add(String term, Object gap) {
-        condition.append(" and ").append(term);
+        terms.add(term);
         gaps.add(gap);
     }
 
-    String condition() {
-        return condition.toString();
+    /** Empty where everything passes. */
+    String where() {
+        return terms.isEmpty() ? "" : " where " + String.join(" and ", terms);
     }
 
     void fill(PreparedStatement statement) throws SQLException {

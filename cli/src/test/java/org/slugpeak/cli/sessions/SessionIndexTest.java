@@ -51,6 +51,16 @@ class SessionIndexTest {
         assertEquals(List.of("2025/old.jsonl"), kept.files(dated(Optional.empty(), Optional.of(between))));
     }
 
+    @Test
+    void whatWasWarnedOfIsFoundAndWhatTheHandWasToDoIsNot() throws Exception {
+        String warned = "{\"type\":\"overload\",\"t\":60,\"cause\":\"flattening\",\"advice\":\"less signal, please\"}\n";
+        String told = "{\"type\":\"advice\",\"t\":60,\"topic\":\"wrong-way\",\"text\":\"rather the other way\",\"amount\":1}\n";
+        String done = "{\"type\":\"adjuster\",\"t\":60";
+        kept.write("long.jsonl", OLD.replace(done, warned + told + done));
+        assertEquals(List.of("long.jsonl"), kept.files(KeptLogs.words("less signal")));
+        assertEquals(List.of(), kept.files(KeptLogs.words("other way")));
+    }
+
     private static SessionQuery query(String set, String serial, String adjuster) {
         return new SessionQuery(
                 List.of(), given(set), given(serial), given(adjuster), Optional.empty(), Optional.empty());
@@ -68,7 +78,7 @@ class SessionIndexTest {
     void whatIsAWildCardInSqlIsALetterHere() throws Exception {
         assertEquals(List.of("new.jsonl"), kept.files(KeptLogs.words("50%")));
         assertEquals(List.of(), kept.files(KeptLogs.words("5_%")));
-        assertEquals(List.of(), kept.files(KeptLogs.words("'; drop table slugpeak_sessions_1; --")));
+        assertEquals(List.of(), kept.files(KeptLogs.words("'; drop table slugpeak_sessions_2; --")));
         assertEquals(List.of(), kept.files(KeptLogs.words("!")));
     }
 
