@@ -118,7 +118,9 @@ class RecentReadingsTest {
     void whatBoundsNoiseAndMedianDoesSoWhateverTheReadings(double share) {
         SplittableRandom random = new SplittableRandom(7);
         for (int i = 0; i < 2000; i++) {
-            recent.add(10L * i * MILLI, random.nextDouble() < share ? random.nextInt(3) : 1 + 0.01 * random.nextGaussian());
+            recent.add(
+                    10L * i * MILLI,
+                    random.nextDouble() < share ? random.nextInt(3) : 1 + 0.01 * random.nextGaussian());
             assertTrue(i < 4 || recent.lowest() <= recent.median());
             assertTrue(recent.size() < 8 || recent.mostNoise() >= recent.noise());
         }
