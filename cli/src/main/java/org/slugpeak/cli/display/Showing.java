@@ -164,6 +164,15 @@ public final class Showing implements RecordSink, AutoCloseable {
     }
 
     /**
+     * Whether keys may come back, from a terminal or from the other display.
+     *
+     * @return false where nobody can press any
+     */
+    public boolean mayAnswer() {
+        return isAttended() || other.isPresent();
+    }
+
+    /**
      * Whether a screen is drawn, so that nothing else may be written to the terminal.
      *
      * @return false for lines, and for nothing at all

@@ -77,7 +77,9 @@ public final class ShowingOutput implements SessionOutput {
     @Override
     public void take(SessionRecord record) {
         held.add(record);
-        keeper.take(record);
+        if (showing.mayAnswer()) {
+            keeper.take(record); // only a key asks for the moment
+        }
     }
 
     @Override
