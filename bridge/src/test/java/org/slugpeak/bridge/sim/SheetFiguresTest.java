@@ -34,7 +34,18 @@ class SheetFiguresTest {
         }
         Set<FigureKind> kinds = all.stream().map(it -> it.figure().kind()).collect(Collectors.toSet());
         assertEquals(EnumSet.allOf(FigureKind.class), kinds);
-        all.forEach(it -> assertTrue(SheetTable.isMet(it), it::toString));
+        all.forEach(it -> assertTrue(SheetTable.isMet(it, ErringAttenuator.TRUE), it::toString));
         all.forEach(it -> assertTrue(Math.abs(it.pull()) < 5, it::toString));
+    }
+
+    @Test
+    void anAttenuatorThatErrsPutsNoFigureFurtherOffThanTheSheetSays() throws Exception {
+        Plan plan = PlanFiles.load("larkmoor-6c", OptionalDouble.empty());
+        ErringAttenuator attenuator = new ErringAttenuator(301, 1, 0.1);
+        SheetRun run = SheetRun.of(plan, PlannedSet.of(plan, 301), 301, attenuator);
+        assertTrue(run.isOver());
+        assertTrue(run.held().stream().anyMatch(it -> Math.abs(it.off()) > 0.5), "it errs");
+        run.held().forEach(it -> assertTrue(SheetTable.isMet(it, attenuator), it::toString));
+        run.held().forEach(it -> assertTrue(Math.abs(it.pull()) < 5, it::toString));
     }
 }

@@ -29,7 +29,10 @@ import org.slugpeak.core.sheet.SheetPlan;
 import org.slugpeak.core.sheet.SheetProgress;
 import org.slugpeak.core.sheet.Station;
 
-/** A sheet filled by hand at a set that is made up from its plan; each figure is held against the truth as it is taken. */
+/**
+ * A sheet filled by hand at a set that is made up from its plan; each figure is held against the truth as it is taken. Where the attenuator
+ * errs, the truth of (S+N)/N is that at the level which really was at the set, as it is at the input of the sensitivity by definition.
+ */
 final class SheetRun {
 
     private static final double REFERENCE_VOLTS = 0.4;
@@ -74,6 +77,7 @@ final class SheetRun {
     }
 
     private final PlannedSet set;
+    private final ErringAttenuator attenuator;
     private final List<Station> stations;
     private final SimSource source;
     private final SheetProgress progress;
@@ -84,17 +88,22 @@ final class SheetRun {
     private long lastNanos;
     private int settings;
 
-    private SheetRun(PlannedSet set, Plan plan, long seed) {
+    private SheetRun(PlannedSet set, Plan plan, long seed, ErringAttenuator attenuator) {
         this.set = set;
+        this.attenuator = attenuator;
         stations = SheetPlan.of(plan, MeterPoint.VOICE_COIL);
         source = SimSource.measuring(set, plan.name(), MeterPoint.VOICE_COIL, seed, Tempo.unlimited());
-        Conditions conditions = new Conditions(Occasion.BEFORE, REFERENCE_VOLTS, 3.2, "200 pF", Double.NaN);
+        Conditions conditions = new Conditions(Occasion.BEFORE, REFERENCE_VOLTS, 3.2, "200 pF", attenuator.mostDb());
         progress = new SheetProgress(stations, conditions, InputReach.BY_HAND);
         analysis = new Analysis(PeakSettings.defaults(), this::take);
     }
 
     static SheetRun of(Plan plan, PlannedSet set, long seed) throws BridgeException {
-        SheetRun run = new SheetRun(set, plan, seed);
+        return of(plan, set, seed, ErringAttenuator.TRUE);
+    }
+
+    static SheetRun of(Plan plan, PlannedSet set, long seed, ErringAttenuator attenuator) throws BridgeException {
+        SheetRun run = new SheetRun(set, plan, seed, attenuator);
         Feed feed = run.new Feed();
         while (!run.progress.isOver()
                 && run.lastNanos < LONGEST_SECONDS * 1e9
@@ -124,11 +133,12 @@ final class SheetRun {
     private void take(SessionRecord record) {
         lastNanos = record.tNanos();
         progress.take(record);
-        source.hand().take(record);
+        source.hand().take(attenuator.fed(record));
         if (record instanceof SheetWork.OutputTaken taken) {
             settings++;
             boolean first = taken.kind() == FigureKind.SIGNAL_TO_NOISE && Double.isNaN(ratioInputVolts);
-            ratioInputVolts = first ? taken.setting().emfVolts() : ratioInputVolts;
+            ratioInputVolts =
+                    first ? attenuator.realVolts(taken.setting().emfVolts()) : ratioInputVolts;
         }
         if (record instanceof SheetWork.FigureTaken taken) {
             figures.add(taken.figure());

@@ -91,9 +91,16 @@ final class AvcTask implements SheetTask {
         if (strongest.isPresent() && hum.filter(OutputReading::isLevel).isPresent()) {
             double belowDb = ReceiverFigures.signalToNoiseDb(strongest.get(), hum.get());
             Uncertainty both = strongest.get().uncertainty().with(hum.get().uncertainty());
-            figures.add(dial.figure(FigureKind.HUM, belowDb, both, Figure.Outcome.MEASURED));
+            Uncertainty ofLevel = dial.set(Uncertainty.NONE).times(topSlope());
+            figures.add(dial.figure(FigureKind.HUM, belowDb, both.with(ofLevel), Figure.Outcome.MEASURED));
         }
         return figures;
+    }
+
+    /** Decibels of output that a decibel of input makes at the top; one where that was not measured, as without gain control. */
+    private double topSlope() {
+        boolean known = curve.size() > 1 && curve.get(0).isLevel() && curve.get(1).isLevel();
+        return known ? Math.abs(curve.get(0).outputDb() - curve.get(1).outputDb()) / STEP_DB : 1;
     }
 
     private Optional<Figure> avc() {
