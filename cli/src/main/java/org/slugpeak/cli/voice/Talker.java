@@ -8,13 +8,17 @@ import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.moment.MomentWords;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Finding;
 import org.slugpeak.core.session.Manner;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.RecordSink;
+import org.slugpeak.core.session.Request;
+import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
 import org.slugpeak.core.session.SessionRecord;
+import org.slugpeak.core.session.Work;
 
 /**
  * Decides what is spoken: words for the hand at once, everything else in a sentence when no tone is being listened to. One thread at a
@@ -26,7 +30,8 @@ final class Talker implements RecordSink {
     private final boolean withTone;
     private final MomentKeeper keeper = new MomentKeeper();
     private Optional<String> waiting = Optional.empty();
-    private String point = "";
+    private String told = "";
+    private long toldNanos = -1;
     private long called;
     private long saidTenths = -1;
 
@@ -60,16 +65,32 @@ final class Talker implements RecordSink {
     }
 
     /**
-     * What is asked is not cut off by a remark. A point of a curve is told with what is to be set next, which comes in the same moment and would cut it off.
+     * What is asked is not cut off by a remark, and what came of the work not by what follows in the same moment: it is told before that. What
+     * says how a hand goes to a terminal is spoken to its end, whatever is asked meanwhile.
      */
     private void say(SessionRecord record, String said) {
         boolean isRemark = record.manner() == Manner.NOTES && !(record instanceof CurveWork);
-        if (record instanceof CurveWork.PointTaken) {
-            point = said + ". ";
-        } else if (!isRemark || keeper.moment().toDo().isEmpty()) {
-            waiting = Optional.of(point + said);
-            point = "";
+        boolean isPoint = record instanceof CurveWork.PointTaken;
+        if (!isPoint && isRemark && keeper.moment().toDo().isPresent()) {
+            return;
         }
+        boolean follows = record.tNanos() == toldNanos && !(record instanceof Said.Answer) && !isPoint;
+        String whole = follows ? told + said : said;
+        if (record instanceof Request.SetUp || record instanceof Request.Undamp) {
+            mouth.word(Pronunciation.of(whole));
+        } else if (!isPoint) {
+            waiting = Optional.of(whole);
+        }
+        if (isPoint || isTold(record)) {
+            told = whole + ". ";
+            toldNanos = record.tNanos();
+        }
+    }
+
+    /** Of the answers the last tells how adjusters are turned. */
+    private static boolean isTold(SessionRecord record) {
+        boolean ends = record instanceof Adjuster adjuster && adjuster.action() != Adjuster.Action.BEGIN;
+        return ends || record instanceof Work.RoundEnded || record instanceof Said.Answer;
     }
 
     /** What the hand must hear at once; empty where a sentence says it. */

@@ -54,6 +54,14 @@ final class Window implements AutoCloseable {
         }
     }
 
+    /** Takes what comes within a moment. */
+    void look() {
+        if (!shell.isAlive()) {
+            throw new AssertionError("the window is gone; there stood\n" + shown());
+        }
+        take(line.read(LOOK_MILLIS));
+    }
+
     private void take(byte[] bytes) {
         ByteBuffer all = ByteBuffer.allocate(rest.remaining() + bytes.length)
                 .put(rest)

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.voice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slugpeak.cli.display.Sessions.reading;
 import static org.slugpeak.cli.display.Sessions.seconds;
 
@@ -14,6 +15,7 @@ import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.Seek;
 import org.slugpeak.core.peak.Trend;
+import org.slugpeak.core.plan.Damping;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Finding;
@@ -25,6 +27,7 @@ import org.slugpeak.core.session.Passed;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Returned;
 import org.slugpeak.core.session.Said;
+import org.slugpeak.core.session.Work;
 
 class TalkerTest {
 
@@ -124,6 +127,38 @@ class TalkerTest {
     }
 
     @Test
+    void whatAnAdjusterGainedIsNotCutOffByTheRoundThatEndsWithIt() {
+        Talker talker = talker(false);
+        talker.take(new Adjuster(seconds(3), "T2 top", Adjuster.Action.DONE, 0.5, 0.7, 2.92));
+        talker.take(new Adjuster(seconds(4), "T1 top", Adjuster.Action.BEGIN, 0.7, Double.NaN, Double.NaN));
+        talker.take(new Adjuster(seconds(9), "T1 top", Adjuster.Action.DONE, 0.7, 0.8, 1.16));
+        talker.take(new Work.PathBegun(seconds(9), "AM IF"));
+        talker.take(new Request.Asked(seconds(9), CheckKind.REST, 0));
+        assertEquals("T1 top done, +1.2 decibels. please: turn the generator off", spoken.get(spoken.size() - 1));
+        assertEquals("now: T1 top", spoken.get(1), "not with what was told a second ago");
+    }
+
+    /** A word is not cut off by a sentence. */
+    @Test
+    void howAHandGoesToATerminalIsSpokenLikeAWord() {
+        Talker talker = talker(false);
+        talker.take(new Request.Undamp(seconds(3), new Damping("T1 bottom", 22e3)));
+        talker.take(new Request.Asked(seconds(4), CheckKind.REST, 0));
+        assertTrue(spoken.get(0).startsWith("! set OFF, unplug"), spoken::toString);
+        assertEquals("please: turn the generator off", spoken.get(1));
+    }
+
+    @Test
+    void howAdjustersAreTurnedIsSpokenBeforeTheFirstThingThatIsAsked() {
+        Talker talker = new Talker(speech, true);
+        talker.take(Sessions.start(Seek.PEAK));
+        talker.take(new Said.Answer(0, "chassis: transformer"));
+        talker.take(new Said.Answer(0, "insulated tool, one hand"));
+        talker.take(new Request.Asked(0, CheckKind.REST, 0));
+        assertEquals("insulated tool, one hand. please: turn the generator off", spoken.get(spoken.size() - 1));
+    }
+
+    @Test
     void aPointOfACurveIsSpokenTogetherWithTheNextSetting() {
         Talker talker = talker(true);
         talker.take(new Request.SetGenerator(seconds(1), 440e3, 1, 3, true));
@@ -144,7 +179,7 @@ class TalkerTest {
             talker.take(new Request.SetGenerator(seconds(point), 440e3, point, 3, false));
             talker.take(new CurveWork.PointTaken(seconds(point + 1), 440e3, 0.487));
         }
-        talker.take(new CurveWork.CurveOver(seconds(5)));
+        talker.take(new CurveWork.CurveOver(seconds(4)));
         assertEquals(List.of("440 kilohertz reads 0.487 volts. the curve is complete"), spoken);
     }
 
