@@ -121,10 +121,9 @@ class CurveGuideTest {
 
     private Path log() throws BridgeException {
         Path file = folder.resolve("curve.jsonl");
-        try (LogOutput log = LogOutput.create(file, System.err)) {
-            records.forEach(log::take);
-            log.flush();
-        }
+        LogOutput log = LogOutput.create(file, System.err);
+        records.forEach(log::take);
+        log.close();
         return file;
     }
 
