@@ -8,9 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jline.utils.AttributedString;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
@@ -58,6 +61,32 @@ class ColoursTest {
             double contrast = contrast(luminance(inks.letters()), luminance(inks.ground()));
             assertTrue(contrast >= ENOUGH, style + ": " + contrast);
         }
+    }
+
+    /**
+     * The codes that are really sent, on a white and on a black window. Assumed is xterm's palette (256colres.pl of its source, from memory), of which
+     * only the cube may be used: schemes of colours change the first 16.
+     */
+    @ParameterizedTest(name = "letters {0} on a ground of {1}")
+    @CsvSource({"0, 255", "255, 0"})
+    void whatIsSentReadsOnAWhiteAndOnABlackWindow(int letters, int ground) {
+        double ofLetters = luminance(letters, letters, letters);
+        double ofGround = luminance(ground, ground, ground);
+        for (Grid.Style style : Grid.Style.values()) {
+            for (boolean colour : new boolean[] {true, false}) {
+                Look look = Look.of(colour, StandardCharsets.UTF_8);
+                String sent = new AttributedString("x", look.style(style)).toAnsi();
+                assertFalse(sent.matches("(?s).*\\[([0-9;]*;)?(2|[349][0-7]|10[0-7])[;m].*"), "faint, or of a scheme: " + style);
+                double contrast = contrast(sent(sent, "38", ofLetters), sent(sent, "48", ofGround));
+                assertTrue(contrast >= ENOUGH, style + ": " + contrast);
+            }
+        }
+    }
+
+    /** Luminance of what stands behind the code, or else of the window's own. */
+    private static double sent(String sent, String code, double own) {
+        Matcher found = Pattern.compile("\\b" + code + ";5;(\\d+)").matcher(sent);
+        return found.find() ? luminance(Integer.parseInt(found.group(1))) : own;
     }
 
     @Test
