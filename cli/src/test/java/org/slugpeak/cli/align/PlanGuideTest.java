@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.cli.run.QuietControl;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.level.MeterPoint;
@@ -49,7 +49,7 @@ class PlanGuideTest {
             new Band("SW", 6e6, 18e6, Optional.of(OscillatorSide.ABOVE), TuningElement.CAPACITOR);
 
     private final List<SessionRecord> records = new ArrayList<>();
-    private final Control control = new Control();
+    private final QuietControl control = new QuietControl();
     private long tNanos;
 
     private static PlanStep step(String adjuster, MeterPoint point, boolean provesImage, Acceptance acceptance) {
@@ -129,34 +129,6 @@ class PlanGuideTest {
         }
     }
 
-    private static final class Control implements SessionControl {
-
-        private Optional<EndReason> reason = Optional.empty();
-
-        @Override
-        public void note(String text) {}
-
-        @Override
-        public void command(Instruction instruction) {}
-
-        @Override
-        public void nextAdjuster() {}
-
-        @Override
-        public void sameAdjuster() {}
-
-        @Override
-        public void previousAdjuster() {}
-
-        @Override
-        public void skipAdjuster() {}
-
-        @Override
-        public void quit(EndReason why) {
-            reason = Optional.of(why);
-        }
-    }
-
     private static Stage once(PlanStep... steps) {
         return new Stage("SW", List.of(steps), new RepeatRule(0.2, 1));
     }
@@ -188,7 +160,7 @@ class PlanGuideTest {
         }
         assertEquals(
                 List.of(LevelCommand.at(MeterPoint.DETECTOR), LevelCommand.at(MeterPoint.VOICE_COIL)), commanded());
-        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason);
+        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason());
     }
 
     @Test
@@ -246,7 +218,7 @@ class PlanGuideTest {
         session.guide.skip(session.analysis);
         session.stand(0.1);
         assertEquals(List.of(Adjuster.Action.BEGIN, Adjuster.Action.DONE), actions("C5"));
-        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason);
+        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason());
     }
 
     @Test
@@ -284,6 +256,6 @@ class PlanGuideTest {
                 commanded().stream()
                         .filter(each -> each.verb() == LevelCommand.Verb.SKIRTS_AT)
                         .toList());
-        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason);
+        assertEquals(Optional.of(EndReason.Known.PLAN_THROUGH), control.reason());
     }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.slugpeak.bridge.curve.CurveFile;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.run.LogOutput;
-import org.slugpeak.cli.run.SessionControl;
+import org.slugpeak.cli.run.QuietControl;
 import org.slugpeak.core.curve.CurveProgress;
 import org.slugpeak.core.curve.CurveTiming;
 import org.slugpeak.core.curve.ResponsePoint;
@@ -23,8 +23,6 @@ import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.scale.DialScale;
 import org.slugpeak.core.scale.KnownPoint;
 import org.slugpeak.core.session.Analysis;
-import org.slugpeak.core.session.EndReason;
-import org.slugpeak.core.session.Instruction;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionRecord;
@@ -39,7 +37,7 @@ class CurveGuideTest {
     Path folder;
 
     private final List<SessionRecord> records = new ArrayList<>();
-    private final SessionControl control = new Bystander();
+    private final QuietControl control = new QuietControl();
     private final CurveProgress progress =
             new CurveProgress(List.of(454e3, 455e3, 456e3), CurveTiming.byHand(6), List.of(), false);
     private long tNanos;
@@ -135,29 +133,5 @@ class CurveGuideTest {
         assertTrue(records.contains(new Said.Counted(counted(), 4532e3, 454e3, false)));
         bench.read(6, 0.5);
         assertEquals(454e3, progress.points().get(0).hz());
-    }
-
-    private static final class Bystander implements SessionControl {
-
-        @Override
-        public void note(String text) {}
-
-        @Override
-        public void command(Instruction instruction) {}
-
-        @Override
-        public void nextAdjuster() {}
-
-        @Override
-        public void sameAdjuster() {}
-
-        @Override
-        public void previousAdjuster() {}
-
-        @Override
-        public void skipAdjuster() {}
-
-        @Override
-        public void quit(EndReason reason) {}
     }
 }
