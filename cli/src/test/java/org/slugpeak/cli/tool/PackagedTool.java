@@ -150,7 +150,7 @@ public final class PackagedTool implements AutoCloseable {
      */
     public void signal(String name) throws IOException, InterruptedException {
         new ProcessBuilder("kill", "-" + name, Long.toString(process.pid()))
-                .inheritIO()
+                .redirectError(ProcessBuilder.Redirect.DISCARD) // what has ended meanwhile needs none
                 .start()
                 .waitFor();
     }
