@@ -34,6 +34,7 @@ final class GeneratorWatch {
     /** More than this in the tenths of a second before the cut: the slug was moving, so the known factor counts. */
     private static final double MOVING_SHARE = 0.01;
 
+    private static final double STANDING_SHARE = 0.01;
     private static final double SETTLE_SECONDS = 0.5;
     private static final double GIVE_UP_SECONDS = 6;
 
@@ -183,9 +184,9 @@ final class GeneratorWatch {
             }
             return;
         }
-        boolean changed = isMeasured() && Math.abs(db(after.median() / levelBefore)) > LEAST_CUT_DB;
-        if (enough && after.stands(0.01) && (changed || seconds > GIVE_UP_SECONDS)) {
-            finish(tNanos, changed ? OptionalDouble.of(measured()) : OptionalDouble.empty());
+        boolean changed = isMeasured() && Math.abs(db(after.median() / levelBefore)) > LEAST_CUT_DB && isCredible();
+        if (enough && after.staysLevel(STANDING_SHARE) && (changed || seconds > GIVE_UP_SECONDS)) {
+            finish(tNanos, changed ? OptionalDouble.of(likely()) : OptionalDouble.empty());
         } else if (seconds > GIVE_UP_SECONDS) {
             finish(tNanos, OptionalDouble.empty());
         }
@@ -194,6 +195,11 @@ final class GeneratorWatch {
     /** A level of nothing, before or after, is no measure of a step. */
     private boolean isMeasured() {
         return levelBefore > 0 && after.median() > 0;
+    }
+
+    /** While an adjuster or the gang is turned the reading changes by itself: what goes the other way is no change that was asked for. */
+    private boolean isCredible() {
+        return !movingBefore || db(measured()) * db(factor) > 0;
     }
 
     /** By what the generator says and what the readings show. */
@@ -206,8 +212,14 @@ final class GeneratorWatch {
                 : factor;
     }
 
+    /** Of a reading that moved by itself only so much is known: it was the factor that was asked for, or a smaller turn. */
+    private double likely() {
+        double changeDb = db(measured());
+        return movingBefore && Math.abs(changeDb - db(factor)) < Math.abs(changeDb) ? factor : measured();
+    }
+
     private double measured() {
-        return movingBefore ? factor : meter.straightAboveRest(after.median()) / meter.straightAboveRest(levelBefore);
+        return meter.straightAboveRest(after.median()) / meter.straightAboveRest(levelBefore);
     }
 
     private void finish(long tNanos, OptionalDouble ratio) {

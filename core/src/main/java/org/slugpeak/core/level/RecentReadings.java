@@ -20,6 +20,9 @@ final class RecentReadings {
     /** From the scatter of second differences of white noise (sqrt 6) and of a median absolute value (1.4826). */
     private static final double SIGMA_OF_DIFFERENCES = 1.4826 / Math.sqrt(6);
 
+    /** White noise spans 4.6 sigma in fifty readings in the middle, hardly ever more than this (table of the normal range, from memory). */
+    private static final double SPAN_SIGMAS = 7;
+
     private final long spanNanos;
     private long[] times = new long[64];
     private double[] readings = new double[64];
@@ -156,6 +159,16 @@ final class RecentReadings {
         double second = StatUtils.mean(v, v.length - half, half);
         double scatter = Math.sqrt(StatUtils.variance(v) / half);
         return Math.abs(second - first) < Math.max(share * Math.abs(second), 2 * scatter);
+    }
+
+    /**
+     * Whether it also keeps within twice the share, which an even slope of that share between its halves spans, beyond the noise: what falls and
+     * rises alike has equal halves and stands nowhere.
+     */
+    boolean staysLevel(double share) {
+        double[] v = values();
+        double spans = StatUtils.max(v) - StatUtils.min(v);
+        return stands(share) && spans < 2 * share * Math.abs(StatUtils.mean(v)) + SPAN_SIGMAS * noise();
     }
 
     private double[] values() {

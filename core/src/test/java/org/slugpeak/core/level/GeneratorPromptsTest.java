@@ -60,6 +60,36 @@ class GeneratorPromptsTest {
         assertFalse(new Meter(5, 0.001).read(30, 50).told.heard("cut-generator"));
     }
 
+    /** Both hands rock a gang over a peak: at the top the reading stands for a moment, from a slope on which it fell as fast as by a turn. */
+    private static double rocked(double seconds) {
+        double sweep = seconds / 1.15;
+        double within = sweep - Math.floor(sweep);
+        return 1.67 / Math.hypot(1, 2 * within - 1);
+    }
+
+    @Test
+    void aGangThatIsRockedIsNoTurnOfTheGenerator() {
+        for (int seed = 0; seed < 20; seed++) {
+            Meter meter = new Meter(seed, 0.004).command(LevelCommand.at(MeterPoint.DETECTOR));
+            meter.read(60, GeneratorPromptsTest::rocked);
+            assertTrue(meter.told.heard("cut-generator"));
+            assertEquals(List.of(), meter.told.all("generator-changed"));
+        }
+    }
+
+    /** Before it the reading falls and rises alike at the lower end of a sweep, and seems to stand there, 3 dB below the top. */
+    @Test
+    void aTurnOfTheGeneratorIsSeenWhileTheGangIsRocked() {
+        for (int seed = 0; seed < 20; seed++) {
+            Meter meter = new Meter(seed, 0.004).command(LevelCommand.at(MeterPoint.DETECTOR));
+            meter.read(3 + seed / 10.0, GeneratorPromptsTest::rocked);
+            assertTrue(meter.told.heard("cut-generator"));
+            meter.read(12, at -> rocked(at) / 2);
+            assertEquals(1, meter.told.all("generator-changed").size(), "seed " + seed);
+            assertEquals(-6, meter.told.first("generator-changed").amount(), 2.5);
+        }
+    }
+
     @Test
     void decibelsGoOnAcrossTheCutWithinATenth() {
         SplittableRandom random = new SplittableRandom(17);
@@ -135,7 +165,7 @@ class GeneratorPromptsTest {
         Meter meter = atDetector().read(1, 1.4).read(0.5, at -> 1.4 / Math.hypot(1, at));
         double before = 1.4 / Math.hypot(1, 0.5);
         meter.read(0.1, at -> before * Decibels.ratio(-17 * at)).read(3, before * Decibels.ratio(-1.7));
-        assertTrue(meter.told.heard("generator-changed"));
+        assertEquals(-1.7, meter.told.first("generator-changed").amount(), 0.8, "and not the half that was asked for");
     }
 
     @Test
