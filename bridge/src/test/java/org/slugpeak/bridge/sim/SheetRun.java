@@ -137,8 +137,7 @@ final class SheetRun {
         if (record instanceof SheetWork.OutputTaken taken) {
             settings++;
             boolean first = taken.kind() == FigureKind.SIGNAL_TO_NOISE && Double.isNaN(ratioInputVolts);
-            ratioInputVolts =
-                    first ? attenuator.realVolts(taken.setting().emfVolts()) : ratioInputVolts;
+            ratioInputVolts = first ? attenuator.realVolts(taken.setting().emfVolts()) : ratioInputVolts;
         }
         if (record instanceof SheetWork.FigureTaken taken) {
             figures.add(taken.figure());

@@ -208,8 +208,7 @@ public final class AlignCommand implements Callable<Integer> {
     }
 
     private Plan marked(Plan plan) throws BadInput {
-        return dial.scale(
-                        generatorOptions, plan.plannedHz(), spec.commandLine().getErr())
+        return dial.scale(generatorOptions, plan.plannedHz(), spec.commandLine().getErr())
                 .map(plan::marked)
                 .orElse(plan);
     }

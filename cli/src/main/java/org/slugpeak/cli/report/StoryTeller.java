@@ -148,9 +148,7 @@ public final class StoryTeller {
     /** Something that the report tells by itself; the same again is counted. */
     private void notice(Notice told) {
         boolean tooMany = notices.size() >= MOST_NOTICES && !notices.containsKey(told.kind() + told.text());
-        Notice notice = tooMany
-                ? new Notice(told.tNanos(), "more", ReportPhrase.NOT_ONE_BY_ONE.of(), 1, false)
-                : told;
+        Notice notice = tooMany ? new Notice(told.tNanos(), "more", ReportPhrase.NOT_ONE_BY_ONE.of(), 1, false) : told;
         notices.merge(notice.kind() + notice.text(), notice, (old, same) -> old.again());
     }
 

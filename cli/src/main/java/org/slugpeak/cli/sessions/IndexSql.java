@@ -15,9 +15,11 @@ final class IndexSql {
     private static final String SESSIONS = "slugpeak_sessions_2";
 
     static final List<String> CREATE = List.of(
-            "create table if not exists " + LOGS + " (id varchar(64) primary key, bench varchar, folder varchar, file varchar,"
+            "create table if not exists " + LOGS
+                    + " (id varchar(64) primary key, bench varchar, folder varchar, file varchar,"
                     + " bytes bigint, modified bigint, hash bigint)",
-            "create table if not exists " + SESSIONS + " (id varchar(64) primary key, bench varchar, folder varchar, file varchar,"
+            "create table if not exists " + SESSIONS
+                    + " (id varchar(64) primary key, bench varchar, folder varchar, file varchar,"
                     + " started bigint, source varchar, plan varchar, facts varchar, seconds bigint, readings bigint,"
                     + " whole boolean, adjusters varchar, set_words varchar, serial varchar, adjuster_words varchar,"
                     + " words varchar)");
@@ -34,8 +36,9 @@ final class IndexSql {
     static final String ADD_SESSION =
             "insert into " + SESSIONS + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
-    private static final String FIND = "select bench, folder, file, started, source, plan, facts, seconds, readings, whole,"
-            + " adjusters from " + SESSIONS;
+    private static final String FIND =
+            "select bench, folder, file, started, source, plan, facts, seconds, readings, whole," + " adjusters from "
+                    + SESSIONS;
 
     private static final String ORDER = " order by started desc, file, bench";
 

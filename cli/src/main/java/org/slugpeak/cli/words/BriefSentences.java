@@ -103,7 +103,8 @@ public final class BriefSentences implements Request.Matcher<String> {
     public String setGenerator(Request.SetGenerator it) {
         return it.mark()
                 .map(mark -> BriefPhrase.MARK.of(mark.hz() / 1e3))
-                .orElseGet(() -> BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT)));
+                .orElseGet(() ->
+                        BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT)));
     }
 
     @Override

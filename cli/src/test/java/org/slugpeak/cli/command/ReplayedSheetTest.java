@@ -25,10 +25,8 @@ class ReplayedSheetTest {
 
     private Path sheet(String point) {
         Path log = folder.resolve("live.jsonl");
-        String[] options =
-                "tarnfield-54a --from sim:plan --speed 1000 --view none".split(" ", -1);
-        CommandRun run = CommandRun.of(
-                new SheetCommand(), with(options, "--point", point, "--log", log.toString()));
+        String[] options = "tarnfield-54a --from sim:plan --speed 1000 --view none".split(" ", -1);
+        CommandRun run = CommandRun.of(new SheetCommand(), with(options, "--point", point, "--log", log.toString()));
         assertEquals(0, run.exitCode(), run.err());
         return log;
     }

@@ -76,7 +76,9 @@ class ColoursTest {
             for (boolean colour : new boolean[] {true, false}) {
                 Look look = Look.of(colour, StandardCharsets.UTF_8);
                 String sent = new AttributedString("x", look.style(style)).toAnsi();
-                assertFalse(sent.matches("(?s).*\\[([0-9;]*;)?(2|[349][0-7]|10[0-7])[;m].*"), "faint, or of a scheme: " + style);
+                assertFalse(
+                        sent.matches("(?s).*\\[([0-9;]*;)?(2|[349][0-7]|10[0-7])[;m].*"),
+                        "faint, or of a scheme: " + style);
                 double contrast = contrast(sent(sent, "38", ofLetters), sent(sent, "48", ofGround));
                 assertTrue(contrast >= ENOUGH, style + ": " + contrast);
             }

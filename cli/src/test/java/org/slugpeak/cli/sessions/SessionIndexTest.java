@@ -53,8 +53,10 @@ class SessionIndexTest {
 
     @Test
     void whatWasWarnedOfIsFoundAndWhatTheHandWasToDoIsNot() throws Exception {
-        String warned = "{\"type\":\"overload\",\"t\":60,\"cause\":\"flattening\",\"advice\":\"less signal, please\"}\n";
-        String told = "{\"type\":\"advice\",\"t\":60,\"topic\":\"wrong-way\",\"text\":\"rather the other way\",\"amount\":1}\n";
+        String warned =
+                "{\"type\":\"overload\",\"t\":60,\"cause\":\"flattening\",\"advice\":\"less signal, please\"}\n";
+        String told =
+                "{\"type\":\"advice\",\"t\":60,\"topic\":\"wrong-way\",\"text\":\"rather the other way\",\"amount\":1}\n";
         String done = "{\"type\":\"adjuster\",\"t\":60";
         kept.write("long.jsonl", OLD.replace(done, warned + told + done));
         assertEquals(List.of("long.jsonl"), kept.files(KeptLogs.words("less signal")));

@@ -378,8 +378,7 @@ public sealed interface Request extends SessionRecord
      * @param byHand whether a person is to do it; else the generator is told from here
      * @param mark what its dial has to be set to for that; empty where nobody knows how it errs
      */
-    record SetGenerator(
-            long tNanos, double hz, int number, int points, boolean byHand, Optional<ScaleEstimate> mark)
+    record SetGenerator(long tNanos, double hz, int number, int points, boolean byHand, Optional<ScaleEstimate> mark)
             implements Request {
 
         /**

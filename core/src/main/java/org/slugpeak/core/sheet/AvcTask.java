@@ -99,7 +99,8 @@ final class AvcTask implements SheetTask {
 
     /** Decibels of output that a decibel of input makes at the top; one where that was not measured, as without gain control. */
     private double topSlope() {
-        boolean known = curve.size() > 1 && curve.get(0).isLevel() && curve.get(1).isLevel();
+        boolean known =
+                curve.size() > 1 && curve.get(0).isLevel() && curve.get(1).isLevel();
         return known ? Math.abs(curve.get(0).outputDb() - curve.get(1).outputDb()) / STEP_DB : 1;
     }
 

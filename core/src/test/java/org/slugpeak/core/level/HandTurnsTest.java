@@ -49,12 +49,7 @@ class HandTurnsTest {
     }
 
     @ParameterizedTest(name = "{0} half widths a second, turned within {1} s")
-    @CsvSource({
-        "0, 0.2, 200, 0.01, 0.02",
-        "0.1, 0.2, 200, 0.28, 0.3",
-        "0.25, 0.2, 200, 1.8, 2",
-        "0, 0.6, 199, 1.6, 2"
-    })
+    @CsvSource({"0, 0.2, 200, 0.01, 0.02", "0.1, 0.2, 200, 0.28, 0.3", "0.25, 0.2, 200, 1.8, 2", "0, 0.6, 199, 1.6, 2"})
     void theBestGoesOnAcrossThePrompt(
             double halfWidthsPerSecond, double longestTurnSeconds, int noticed, double of95Db, double mostDb) {
         double[] missed = LongStream.range(FIRST_SEED, FIRST_SEED + SEEDS)
