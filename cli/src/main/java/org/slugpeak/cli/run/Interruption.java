@@ -46,7 +46,12 @@ public final class Interruption {
         List.of("INT", "TERM")
                 .forEach(name -> Signals.register(name, () -> OF_PROCESS.stop(EndReason.Known.INTERRUPTED)));
         Signals.register("HUP", () -> OF_PROCESS.stop(EndReason.Known.TERMINAL_CLOSED));
-        Runtime.getRuntime().addShutdownHook(new Thread(OF_PROCESS::stopAndWait, "slugpeak-interruption"));
+        try {
+            Runtime.getRuntime().addShutdownHook(new Thread(OF_PROCESS::stopAndWait, "slugpeak-interruption"));
+        } catch (IllegalStateException e) {
+            // Told to stop before the first of the signals was taken: nothing has begun.
+            Runtime.getRuntime().halt(EXIT_CODE);
+        }
     }
 
     /** From now on the calling thread holds something that must be closed properly: a signal interrupts it. */
