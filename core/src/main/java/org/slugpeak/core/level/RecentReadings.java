@@ -167,7 +167,8 @@ final class RecentReadings {
     }
 
     private static boolean agree(double[] v, double share, double one, double other) {
-        double scatter = Math.sqrt(StatUtils.variance(v) / (v.length / 2));
+        int half = v.length / 2;
+        double scatter = Math.sqrt(StatUtils.variance(v) / half);
         return Math.abs(other - one) < Math.max(share * Math.abs(other), 2 * scatter);
     }
 
