@@ -3,6 +3,7 @@ package org.slugpeak.cli.tool;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** What stands in a test for what a reader of the pages has on the bench: addresses, files, and a clock that runs faster. */
 final class StandIns {
@@ -52,7 +53,8 @@ final class StandIns {
 
     /** Whether the command goes on until somebody leaves. */
     boolean goesOn(String line) {
-        return line.contains("--hand keys") || line.contains(" watch --from " + meterPort);
+        return Stream.of("--hand keys", " watch --from " + meterPort, " curve --from " + meterPort)
+                .anyMatch(line::contains);
     }
 
     /** Whether what it needs is not there, so that it must say so in one line. */
