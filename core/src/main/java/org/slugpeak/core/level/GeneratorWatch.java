@@ -51,7 +51,6 @@ final class GeneratorWatch {
     private boolean announced;
     private boolean certain;
     private boolean awaited;
-    private boolean away;
     private long stepNanos;
     private double levelBefore;
     private boolean movingBefore;
@@ -99,12 +98,16 @@ final class GeneratorWatch {
         beginStep(tNanos);
     }
 
-    /** The generator will say when it stands, however long that takes: until then the reading is somewhere between. */
-    void turning(long tNanos) {
+    /** The generator will say when it stands, however long that takes: until then nothing that is read counts. */
+    void awaitTurn(long tNanos) {
         if (!stepping) {
-            announceCut(tNanos, factor);
+            announceCut(tNanos, 1);
         }
         awaited = true;
+    }
+
+    boolean isAwaited() {
+        return awaited;
     }
 
     /** The generator says that it was changed, and by how much; what is read from now on counts. */
@@ -112,21 +115,11 @@ final class GeneratorWatch {
         if (!stepping) {
             announceCut(tNanos, newFactor);
         }
-        away = false;
         awaited = false;
         factor = certain ? factor * newFactor : newFactor;
         certain = true;
         stepNanos = tNanos;
         after.clear();
-    }
-
-    void goesAway(long tNanos) {
-        announceCut(tNanos, 1);
-        away = true;
-    }
-
-    boolean isAway() {
-        return away;
     }
 
     void accept(long tNanos, double above, double rest) {
@@ -173,7 +166,7 @@ final class GeneratorWatch {
 
     private void settle(long tNanos, double magnitude) {
         double seconds = (tNanos - stepNanos) / 1e9;
-        if (awaited || seconds < SETTLE_SECONDS) {
+        if (seconds < SETTLE_SECONDS) {
             return;
         }
         after.add(tNanos, magnitude);

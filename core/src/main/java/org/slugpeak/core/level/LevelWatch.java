@@ -69,7 +69,7 @@ public final class LevelWatch {
         if (!condition.isTrusted()) {
             return;
         }
-        if (generator.isAway()) {
+        if (generator.isAwaited()) {
             passiveGap();
             return;
         }
@@ -135,7 +135,7 @@ public final class LevelWatch {
      * @return false while the generator is turned, a check is under way, or the reading does not follow the generator
      */
     public boolean letsFinderSee() {
-        return check.isEmpty() && !generator.isAway() && !generator.isStepping() && following != Following.REFUSED;
+        return check.isEmpty() && !generator.isStepping() && following != Following.REFUSED;
     }
 
     /** Says that the stream was interrupted: what comes next need not follow on what came before. */
@@ -225,9 +225,8 @@ public final class LevelWatch {
             case IMAGE_AT -> imageDialHz = command.number();
             case WINDOW -> generator.window(command.number());
             case CUT -> generator.announceCut(tNanos, command.number());
-            case TURNING -> generator.turning(tNanos);
             case TURNED -> generator.turned(tNanos, command.number());
-            case AWAY -> generator.goesAway(tNanos);
+            case TURNING, AWAY -> generator.awaitTurn(tNanos);
         }
     }
 
