@@ -2,6 +2,7 @@ package org.slugpeak.cli.feed;
 
 import java.util.Optional;
 import org.slugpeak.cli.run.Guide;
+import org.slugpeak.cli.run.GuideAround;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.level.LevelCommand;
@@ -18,9 +19,8 @@ import org.slugpeak.core.word.Coded;
  * Whoever leads, with a generator that obeys: what would be asked of a hand at the generator is done, and is not asked. One thread: the
  * session's.
  */
-public final class FedGuide implements Guide {
+public final class FedGuide extends GuideAround {
 
-    private final Guide inner;
     private final GeneratorSeat seat;
     private final Hearing hearing = new Hearing();
 
@@ -31,18 +31,13 @@ public final class FedGuide implements Guide {
      * @param seat where the generator is, once the session has begun
      */
     public FedGuide(Guide inner, GeneratorSeat seat) {
-        this.inner = inner;
+        super(inner);
         this.seat = seat;
     }
 
     @Override
-    public void begin(Analysis analysis) {
-        inner.begin(analysis);
-    }
-
-    @Override
     public void take(SessionRecord record) {
-        inner.take(record);
+        super.take(record);
         record.tellFamily(hearing);
     }
 
@@ -52,43 +47,13 @@ public final class FedGuide implements Guide {
                 .map(feeder -> (record instanceof Request.Asked asked && feeder.makes(asked))
                         || (record instanceof Request.CutGenerator cut && feeder.turnsBy(cut.factor())))
                 .orElse(false);
-        return doneHere ? Optional.empty() : inner.passedOn(record);
+        return doneHere ? Optional.empty() : super.passedOn(record);
     }
 
     @Override
     public void lead(Analysis analysis, SessionControl control) {
-        inner.lead(analysis, control);
+        super.lead(analysis, control);
         seat.serve(analysis, control);
-    }
-
-    @Override
-    public void next(Analysis analysis) {
-        inner.next(analysis);
-    }
-
-    @Override
-    public void again(Analysis analysis) {
-        inner.again(analysis);
-    }
-
-    @Override
-    public void counting(boolean underWay) {
-        inner.counting(underWay);
-    }
-
-    @Override
-    public void counted(Analysis analysis, double hz) {
-        inner.counted(analysis, hz);
-    }
-
-    @Override
-    public void back(Analysis analysis) {
-        inner.back(analysis);
-    }
-
-    @Override
-    public void skip(Analysis analysis) {
-        inner.skip(analysis);
     }
 
     /** What records want of the generator. */
