@@ -155,10 +155,10 @@ public final class EveryRecord {
                 new Request.CheckDropped(T, 25),
                 new Request.HandsOff(T, false),
                 new Request.HandsOff(T, true),
-                new Request.SetGenerator(T, 455e3, 2, 31, true),
+                new Request.SetGenerator(T, 455e3, 2, 31, true, Optional.empty()),
                 new Request.SetGenerator(
                         T, 455e3, 2, 31, true, Optional.of(new ScaleEstimate(452_376, 500, Double.NaN))),
-                new Request.SetGenerator(T, 455e3, 2, 31, false),
+                new Request.SetGenerator(T, 455e3, 2, 31, false, Optional.empty()),
                 new Request.GeneratorStands(T, 455e3, 1e-4),
                 new Request.GeneratorStands(T, 455e3, 0),
                 new Request.GeneratorStands(T, 1.4e6, Double.NaN),

@@ -52,7 +52,7 @@ class CurvePageTest {
     }
 
     private static SessionRecord setting(int number, boolean byHand) {
-        return new Request.SetGenerator(seconds(1), 439e3 + number * 1e3, number, 31, byHand);
+        return new Request.SetGenerator(seconds(1), 439e3 + number * 1e3, number, 31, byHand, Optional.empty());
     }
 
     private static SessionRecord reads(double value) {

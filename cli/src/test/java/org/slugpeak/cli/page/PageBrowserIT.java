@@ -273,11 +273,11 @@ class PageBrowserIT {
                 long now = Sessions.seconds(i);
                 double level = 0.8 / (1 + Math.pow(i / 6.0 - 2.5, 2));
                 bench.take(
-                        new Request.SetGenerator(now, hz, i + 1, 31, true),
+                        new Request.SetGenerator(now, hz, i + 1, 31, true, Optional.empty()),
                         Sessions.reading(i, level, 0.8, Trend.STEADY).uncompared(),
                         new CurveWork.PointTaken(now, hz, level));
             }
-            bench.take(new Request.SetGenerator(Sessions.seconds(30), 470e3, 31, 31, true));
+            bench.take(new Request.SetGenerator(Sessions.seconds(30), 470e3, 31, 31, true, Optional.empty()));
             browser.sized(412, 915).open(bench.url());
             browser.awaitText("word", "470 KHZ");
             assertEquals("31 of 31", browser.text("title"));

@@ -7,6 +7,7 @@ import static org.slugpeak.cli.display.Sessions.seconds;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -161,9 +162,9 @@ class TalkerTest {
     @Test
     void aPointOfACurveIsSpokenTogetherWithTheNextSetting() {
         Talker talker = talker(true);
-        talker.take(new Request.SetGenerator(seconds(1), 440e3, 1, 3, true));
+        talker.take(new Request.SetGenerator(seconds(1), 440e3, 1, 3, true, Optional.empty()));
         talker.take(new CurveWork.PointTaken(seconds(9), 440e3, 0.487));
-        talker.take(new Request.SetGenerator(seconds(9), 441e3, 2, 3, true));
+        talker.take(new Request.SetGenerator(seconds(9), 441e3, 2, 3, true, Optional.empty()));
         talker.take(reading(10, 0.5, 0.5, Trend.STEADY).uncompared());
         assertEquals(
                 List.of(
@@ -176,7 +177,7 @@ class TalkerTest {
     void whoHasNothingToDoAtACurveHearsOnlyItsEnd() {
         Talker talker = talker(true);
         for (int point = 1; point <= 3; point++) {
-            talker.take(new Request.SetGenerator(seconds(point), 440e3, point, 3, false));
+            talker.take(new Request.SetGenerator(seconds(point), 440e3, point, 3, false, Optional.empty()));
             talker.take(new CurveWork.PointTaken(seconds(point + 1), 440e3, 0.487));
         }
         talker.take(new CurveWork.CurveOver(seconds(4)));

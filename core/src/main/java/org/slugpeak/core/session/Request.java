@@ -381,19 +381,6 @@ public sealed interface Request extends SessionRecord
     record SetGenerator(long tNanos, double hz, int number, int points, boolean byHand, Optional<ScaleEstimate> mark)
             implements Request {
 
-        /**
-         * Where nobody knows how the dial errs, or none is turned.
-         *
-         * @param tNanos when, nanoseconds from the first reading
-         * @param hz which, Hz
-         * @param number which point of the curve it is, from 1
-         * @param points how many the curve has
-         * @param byHand whether a person is to do it; else the generator is told from here
-         */
-        public SetGenerator(long tNanos, double hz, int number, int points, boolean byHand) {
-            this(tNanos, hz, number, points, byHand, Optional.empty());
-        }
-
         @Override
         public Manner manner() {
             return byHand ? Manner.ASKS : Manner.NOTES;
