@@ -21,6 +21,7 @@ fail() { echo "release: $*" >&2; tail -n 5 "$work"/err "$work"/out >&2 2>/dev/nu
 .ci/release -q -DskipTests
 archive=$(echo release/target/slugpeak-*-linux-x64.tar.gz)
 package=$(echo release/target/slugpeak_*_amd64.deb)
+grep -q '"CycloneDX"' release/target/slugpeak-*-bom.json || fail "there is no bill of materials"
 (cd release/target && cat slugpeak*.sha256 | sha256sum --quiet -c) || fail "a sum is wrong"
 
 root=$work/root
