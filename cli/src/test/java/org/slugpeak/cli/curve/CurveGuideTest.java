@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.bridge.curve.CurveFile;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.cli.run.LogOutput;
@@ -125,12 +127,14 @@ class CurveGuideTest {
         return file;
     }
 
-    @Test
-    void whatIsMistypedIsToldAndNotTaken() {
+    /** A digit too many, and more than a tenth to either side. */
+    @ParameterizedTest
+    @ValueSource(doubles = {4532e3, 503e3, 405e3})
+    void whatIsMistypedIsToldAndNotTaken(double hz) {
         Bench bench = new Bench(Optional.empty());
-        bench.point(4532e3, 0.5);
+        bench.point(hz, 0.5);
         assertEquals(List.of(), progress.points());
-        assertTrue(records.contains(new Said.Counted(counted(), 4532e3, 454e3, false)));
+        assertTrue(records.contains(new Said.Counted(counted(), hz, 454e3, false)));
         bench.read(6, 0.5);
         assertEquals(454e3, progress.points().get(0).hz());
     }

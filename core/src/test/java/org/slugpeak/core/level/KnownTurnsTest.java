@@ -147,6 +147,18 @@ class KnownTurnsTest {
         assertEquals(0, Decibels.of(meter.watch.toFinder(0.25) / before), 0.05);
     }
 
+    /** Where nothing can be read only what the generator says counts, the first turn as the second. */
+    @Test
+    void twoTurnsInARowCountBothWhereNothingIsRead() {
+        Meter meter = new Meter(FIRST_SEED, 0.001);
+        meter.read(3, 0).command(LevelCommand.cut(0.5)).command(LevelCommand.turning());
+        meter.command(LevelCommand.turned(0.5)).read(0.2, 0);
+        meter.command(LevelCommand.cut(0.25)).command(LevelCommand.turning()).command(LevelCommand.turned(0.25));
+        meter.read(2, 0);
+        assertEquals(1, meter.told.all("generator-changed").size());
+        assertEquals(0.125, meter.watch.scale(), 1e-12);
+    }
+
     @Test
     void whereTheReadingContradictsTheGeneratorTheReadingCounts() {
         LevelJump jump = new LevelJump(-12, 0.05);

@@ -160,4 +160,27 @@ class RecentReadingsTest {
         recent.add(7, 9);
         assertEquals(9, recent.median());
     }
+
+    /** Three tenths of a second of a circuit that is rocked through its peak, some half widths a second. */
+    private void rocked(double fromHalfWidths, double toHalfWidths) {
+        for (int i = 0; i <= 15; i++) {
+            double across = Math.abs(i - 7.5) / 7.5;
+            double place = fromHalfWidths + (toHalfWidths - fromHalfWidths) * across;
+            recent.add(i * 20L * MILLI, 1 / Math.hypot(1, place));
+        }
+    }
+
+    @Test
+    void theTopOfASweepStaysLevel() {
+        rocked(0, 0.25);
+        assertTrue(recent.stands(0.01));
+        assertTrue(recent.staysLevel(0.01));
+    }
+
+    @Test
+    void whereASweepIsTurnedBackTheReadingHasEqualHalvesAndStandsNowhere() {
+        rocked(1, 0.75);
+        assertTrue(recent.stands(0.01));
+        assertFalse(recent.staysLevel(0.01));
+    }
 }
