@@ -2,6 +2,7 @@ package org.slugpeak.bridge.sim;
 
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.slugpeak.core.level.LevelCommand;
 import org.slugpeak.core.peak.Hint;
 import org.slugpeak.core.peak.NoPeakReason;
 import org.slugpeak.core.peak.Trend;
@@ -43,6 +44,9 @@ final class SimulatedHand implements AdjusterChore.Turner {
     /** A hand that goes the wrong way and did not hear it looks up after a while. */
     private static final double LOOKS_SECONDS = 2;
 
+    /** The level watch judges a turn within a second. */
+    private static final long JUDGING_NANOS = 1_000_000_000L;
+
     private static final double MOST_SLOWER = 2.5;
 
     /** Whoever has passed a zero comes back more slowly each time. */
@@ -68,6 +72,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
     private long lastNanos;
     private long pausedFromNanos;
     private long pausedUntilNanos;
+    private boolean holdsStill;
     private Optional<Intention> intention = Optional.empty();
     private boolean finished = true;
     /** The word on the screen: it falls when the reading rises. */
@@ -116,10 +121,23 @@ final class SimulatedHand implements AdjusterChore.Turner {
         turnedNanos = Math.max(turnedNanos, untilNanos);
     }
 
+    /** While a generator that obeys is turned nothing that is read counts: it holds still, and until the reading has been judged. */
+    private void hearTurn(LevelCommand.Verb verb, long tNanos) {
+        if (verb == LevelCommand.Verb.TURNING) {
+            holdsStill = true;
+        } else if (verb == LevelCommand.Verb.TURNED) {
+            holdsStill = false;
+            pauseFrom(tNanos, tNanos + JUDGING_NANOS);
+        }
+    }
+
     /** Hears a record at the simulation's time. */
     void hear(SessionRecord record, long tNanos) {
         if (record instanceof Said.Command given && given.instruction() instanceof Instruction.Find find) {
             ear.seek(find.seek());
+        }
+        if (record instanceof Said.Command given && given.instruction() instanceof Instruction.Level level) {
+            hearTurn(level.command().verb(), tNanos);
         }
         if (finished || doing == Doing.LEAVING) {
             return;
@@ -249,9 +267,14 @@ final class SimulatedHand implements AdjusterChore.Turner {
 
     /** One tick: does what is due, and turns. */
     void step(long tNanos) {
-        double seconds = (tNanos - lastNanos) / 1e9;
+        long passedNanos = tNanos - lastNanos;
         lastNanos = tNanos;
         if (finished) {
+            return;
+        }
+        if (holdsStill) {
+            beganNanos += passedNanos;
+            turnedNanos += passedNanos;
             return;
         }
         if (intention.isPresent() && tNanos >= intention.get().atNanos()) {
@@ -262,7 +285,7 @@ final class SimulatedHand implements AdjusterChore.Turner {
         }
         if (tNanos < pausedFromNanos || tNanos >= pausedUntilNanos) {
             loseWay(tNanos);
-            turn(seconds);
+            turn(passedNanos / 1e9);
         }
     }
 

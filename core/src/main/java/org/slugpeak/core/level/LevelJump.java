@@ -30,6 +30,12 @@ record LevelJump(double db, double sigmaDb) {
      */
     private static final double BEND_SHARE = 0.15;
 
+    /** So long a hand turns on that reads nothing any more; common practice, no source. Afterwards it may hold still, or not. */
+    private static final double REACTION_SECONDS = 0.7;
+
+    /** Of what both slopes would make of the rest of the time, half is hidden at the most: 1 / sqrt 3 of that in an even spread. */
+    private static final double HALT_SHARE = 0.29;
+
     /** Empty where there are too few readings. */
     static Optional<LevelJump> between(RecentReadings before, RecentReadings after, DoubleUnaryOperator straight) {
         DecibelLine from = before.line(straight);
@@ -40,8 +46,11 @@ record LevelJump(double db, double sigmaDb) {
         double gapSeconds = (after.firstNanos() - before.lastNanos()) / 1e9;
         double middle = before.lastNanos() / 1e9 + gapSeconds / 2;
         double bendDb = BEND_SHARE * Math.abs(to.dbPerSecond() - from.dbPerSecond()) * gapSeconds;
+        double turnedDbPerSecond = Math.abs(to.dbPerSecond()) + Math.abs(from.dbPerSecond());
+        double haltDb = HALT_SHARE * turnedDbPerSecond * Math.max(0, gapSeconds - REACTION_SECONDS);
         double noiseDb = Math.hypot(from.sigmaDbAt(middle), to.sigmaDbAt(middle));
-        return Optional.of(new LevelJump(to.dbAt(middle) - from.dbAt(middle), Math.hypot(noiseDb, bendDb)));
+        return Optional.of(
+                new LevelJump(to.dbAt(middle) - from.dbAt(middle), Math.hypot(noiseDb, Math.hypot(bendDb, haltDb))));
     }
 
     /**
