@@ -54,7 +54,10 @@ final class Failures {
         return 1;
     }
 
-    /** The machine gave out: exit code 1. Nothing is logged, since that might need what there is none of. */
+    /**
+     * The machine gave out: exit code 1. It tells so by an error of any kind; a plain one where the time zones can no longer be
+     * read. Nothing is logged, since that might need what there is none of.
+     */
     static int ofTheMachine(Error failure) {
         System.err.println("slugpeak: the machine gives no more for this (" + oneLine(failure.toString())
                 + "): is the input what you meant to give, is there memory, may enough files be open (ulimit -n)?");

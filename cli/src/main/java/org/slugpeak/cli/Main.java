@@ -38,7 +38,7 @@ public final class Main implements Runnable {
             Interruption.takeOver();
             Thread.setDefaultUncaughtExceptionHandler(Failures::inAThread);
             exitCode = run(args);
-        } catch (VirtualMachineError | LinkageError failure) {
+        } catch (Error failure) {
             exitCode = Failures.ofTheMachine(failure);
         }
         Interruption.finished();

@@ -189,6 +189,16 @@ final class HostileIT {
         assertNoTrace(result);
     }
 
+    /** Between no start at all and a start that goes well lies a limit at which the log file's clock cannot read the time zones. */
+    @ParameterizedTest
+    @ValueSource(ints = {26, 27, 28, 29, 30})
+    void aLogThatCannotBeOpenedForWantOfDescriptorsEndsAtOnce(int limit) throws IOException, InterruptedException {
+        Result result = shell("ulimit -n " + limit + "; $SLUGPEAK watch --from - --log log.jsonl </dev/null");
+        assertTrue(result.errors().lines().count() <= 3, result.errors());
+        assertFalse(result.errors().contains("did not let go in time"), result.errors());
+        assertNoTrace(result);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"rwxrwxrwx", "rwxrwxr-x"})
     void nothingIsLoadedFromAFolderThatOthersCanWrite(String mode) throws IOException, InterruptedException {
