@@ -10,8 +10,10 @@ import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.EndReason;
 import org.slugpeak.core.session.FamilyListener;
+import org.slugpeak.core.session.CurveWork;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.Link;
+import org.slugpeak.core.session.Logged;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Said;
 import org.slugpeak.core.session.SessionEnd;
@@ -168,6 +170,22 @@ public final class LogSource implements ReadingSource {
         @Override
         public void sheetWork(SheetWork it) {
             hears.remark(it::at);
+        }
+
+        /** Steps of the detector's law come of a check, which is made again. */
+        @Override
+        public void curveWork(CurveWork it) {
+            if (!(it instanceof CurveWork.LawStep)) {
+                hears.remark(it::at);
+            }
+        }
+
+        /** Which frequency a curve's generator goes to: nobody is asked again, but whoever leads is told that nothing is turned. */
+        @Override
+        public void logged(Logged it) {
+            if (it.topic() == Logged.Topic.SET_GENERATOR) {
+                hears.remark(at -> new Logged(at, it.topic(), it.amount()));
+            }
         }
 
         private void adjuster(Adjuster it) {

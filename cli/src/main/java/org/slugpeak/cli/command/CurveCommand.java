@@ -135,7 +135,10 @@ public final class CurveCommand implements Callable<Integer> {
     }
 
     private void refuseWrongUsage() {
-        require(from.isPresent() != points.isPresent(), "say where readings come from (--from), or --points FILE");
+        require(from.isPresent() || points.isPresent(), "say where readings come from (--from), or --points FILE");
+        require(
+                from.isEmpty() || points.isEmpty(),
+                "--from measures the curve, --points FILE has one that is written: give one of the two; --span says where to measure");
         boolean text = points.isPresent() && !points.get().toString().endsWith(CurveFile.LOG);
         require(
                 !attenuation || (text && !discriminator),

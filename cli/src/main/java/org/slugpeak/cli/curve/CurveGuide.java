@@ -53,9 +53,19 @@ public final class CurveGuide implements Guide {
         progress.take(record);
     }
 
-    /** Nothing is turned: what finder and level watch make of the moving generator would mislead. */
     @Override
     public Optional<SessionRecord> passedOn(SessionRecord record) {
+        return ofCurve(record);
+    }
+
+    /**
+     * What of a record concerns anybody while a curve is measured: nothing is turned, and what finder and level watch make of the moving
+     * generator would mislead.
+     *
+     * @param record of such a session, live or played again
+     * @return goes to log, screen and ear; empty where nothing does
+     */
+    public static Optional<SessionRecord> ofCurve(SessionRecord record) {
         return Guide.uncompared(record, CONCERNS);
     }
 

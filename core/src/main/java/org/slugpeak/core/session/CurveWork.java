@@ -26,6 +26,14 @@ public sealed interface CurveWork extends SessionRecord
     <R> R match(Matcher<R> matcher);
 
     /**
+     * The same at another time, for whoever plays a session again.
+     *
+     * @param tNanos nanoseconds from the first reading
+     * @return all else as it is here
+     */
+    CurveWork at(long tNanos);
+
+    /**
      * One method for each kind of this family, so that none can be forgotten.
      *
      * @param <R> what the methods give back
@@ -83,6 +91,11 @@ public sealed interface CurveWork extends SessionRecord
         public <R> R match(Matcher<R> matcher) {
             return matcher.pointTaken(this);
         }
+
+        @Override
+        public CurveWork at(long tNanos) {
+            return new PointTaken(tNanos, hz, level);
+        }
     }
 
     /**
@@ -101,6 +114,11 @@ public sealed interface CurveWork extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.pointLeftOut(this);
+        }
+
+        @Override
+        public CurveWork at(long tNanos) {
+            return new PointLeftOut(tNanos, hz);
         }
     }
 
@@ -122,6 +140,11 @@ public sealed interface CurveWork extends SessionRecord
         public <R> R match(Matcher<R> matcher) {
             return matcher.lawStep(this);
         }
+
+        @Override
+        public CurveWork at(long tNanos) {
+            return new LawStep(tNanos, generatorDb, level);
+        }
     }
 
     /**
@@ -139,6 +162,11 @@ public sealed interface CurveWork extends SessionRecord
         @Override
         public <R> R match(Matcher<R> matcher) {
             return matcher.curveOver(this);
+        }
+
+        @Override
+        public CurveWork at(long tNanos) {
+            return new CurveOver(tNanos);
         }
     }
 }
