@@ -54,6 +54,16 @@ public final class SimSource implements ReadingSource {
     }
 
     /**
+     * Whether a bench does what the session asks for, and nothing else.
+     *
+     * @param name of a bench, or of none
+     * @return true where nobody turns a slug unasked
+     */
+    public static boolean obeys(String name) {
+        return name.equals(REHEARSAL) || name.equals(ALIGNED);
+    }
+
+    /**
      * Opens a simulated bench: the invented set Tarnfield 54A, whose IF slugs a hand turns in two rounds, before an ADC board
      * ({@code tarnfield}), a multimeter ({@code multimeter}) or a sound card at the voice coil ({@code sound}); or nobody turns
      * anything ({@code still}); or the hand sets the generator as it is told ({@code plan}), the same with the IF in order

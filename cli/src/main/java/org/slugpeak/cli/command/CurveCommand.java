@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.slugpeak.bridge.curve.CurveFile;
+import org.slugpeak.bridge.sim.SimSource;
+import org.slugpeak.bridge.source.BadConfiguration;
 import org.slugpeak.bridge.source.BadInput;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.SourceAddress;
@@ -172,6 +174,10 @@ public final class CurveCommand implements Callable<Integer> {
     private int measure(List<ResponsePoint> before) throws BridgeException {
         CurveTiming timing = generatorOptions.isGiven() ? CurveTiming.automatic() : CurveTiming.byHand(dwellSeconds);
         SourceAddress address = new SourceAddress(from.orElseThrow());
+        if (WayIn.of(address).has(WayIn.Trait.SIMULATED) && !SimSource.obeys(address.name())) {
+            throw new BadConfiguration("a curve is measured while nobody turns a slug: --from sim:"
+                    + SimSource.REHEARSAL + " as before the work, --from sim:" + SimSource.ALIGNED + " as after it");
+        }
         List<Double> frequencies = span.orElseThrow().steps(stepHz);
         CurveProgress progress = new CurveProgress(frequencies, timing, checksFirst(), discriminator);
         double middle = (span.orElseThrow().lowHz() + span.orElseThrow().highHz()) / 2;

@@ -71,7 +71,7 @@ public final class SourceOpener {
     private static OpenedSource measured(SourceAddress address, SourceOptions options, Tempo pace)
             throws BridgeException {
         boolean inOrder = address.name().equals(SimSource.ALIGNED);
-        if (!inOrder && !address.name().equals(SimSource.REHEARSAL)) {
+        if (!SimSource.obeys(address.name())) {
             throw new BadConfiguration("a sheet is measured at the set of its plan: --from sim:" + SimSource.REHEARSAL
                     + " as before the work, --from sim:" + SimSource.ALIGNED + " as after it");
         }

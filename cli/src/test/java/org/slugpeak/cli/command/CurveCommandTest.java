@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slugpeak.core.receiver.CoupledPair;
 import org.slugpeak.core.receiver.Tank;
 
@@ -41,6 +42,23 @@ class CurveCommandTest {
             text.append(String.format(Locale.ROOT, "%d,%.8g%n", kHz, level));
         }
         return Files.writeString(folder.resolve(name), text);
+    }
+
+    /** At the other benches a hand turns the slugs, and at none of them does the generator move. */
+    @ParameterizedTest
+    @ValueSource(strings = {"sim", "sim:tarnfield", "sim:multimeter", "sim:sound", "sim:still"})
+    void refusesASetAtWhichNobodySetsTheGenerator(String bench) {
+        CommandRun run = ask("--from " + bench + " --span 440..470");
+        assertEquals(1, run.exitCode());
+        assertTrue(run.err().contains("--from sim:plan as before the work, --from sim:aligned"), run.err());
+        assertEquals("", run.out());
+    }
+
+    @Test
+    void takesReadingsOrPointsNotBoth() {
+        CommandRun run = ask("--from sim:aligned --points 440,455,470");
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("give one of the two; --span says where to measure"), run.err());
     }
 
     /**

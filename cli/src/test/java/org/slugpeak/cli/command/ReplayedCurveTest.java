@@ -53,7 +53,8 @@ class ReplayedCurveTest {
     void givesLineForLineWhatWasRecordedLive(String how) throws IOException {
         Path log = curve(how);
         List<String> live = unasked(log);
-        assertTrue(live.stream().filter(line -> line.contains("\"curve-point\"")).count() == 11, "eleven points");
+        assertTrue(
+                live.stream().filter(line -> line.contains("\"curve-point\"")).count() == 11, "eleven points");
         assertEquals(live, again(new ReplayCommand(), log.toString()));
     }
 
