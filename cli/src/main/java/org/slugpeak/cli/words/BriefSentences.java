@@ -1,6 +1,5 @@
 package org.slugpeak.cli.words;
 
-import java.util.Locale;
 import org.slugpeak.core.level.CheckKind;
 import org.slugpeak.core.session.Request;
 
@@ -104,7 +103,7 @@ public final class BriefSentences implements Request.Matcher<String> {
         return it.mark()
                 .map(mark -> BriefPhrase.MARK.of(mark.hz() / 1e3))
                 .orElseGet(() ->
-                        BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT)));
+                        BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz())));
     }
 
     @Override
@@ -114,7 +113,7 @@ public final class BriefSentences implements Request.Matcher<String> {
 
     @Override
     public String generatorStands(Request.GeneratorStands it) {
-        return BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()).toUpperCase(Locale.ROOT));
+        return BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz()));
     }
 
     @Override

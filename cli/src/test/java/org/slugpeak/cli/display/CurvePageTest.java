@@ -158,7 +158,7 @@ class CurvePageTest {
         assertEquals(Grid.Style.ALERT, grid.styleAt(1, width - 1));
         assertFalse(BlockText.stands(grid, "0.523", 1) || text(grid).contains("0.523"), () -> text(grid));
         Moment back = moment(setting(2, true), lost, new Link.Changed(seconds(4), Link.State.RESUMED, LinkDetail.NONE));
-        assertEquals("441 KHZ", MomentWords.word(back));
+        assertEquals("441 kHz", MomentWords.word(back));
     }
 
     /** Each alarm has its own end: a meter that is back says nothing of an overload. */

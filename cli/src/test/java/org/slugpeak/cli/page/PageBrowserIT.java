@@ -279,7 +279,7 @@ class PageBrowserIT {
             }
             bench.take(new Request.SetGenerator(Sessions.seconds(30), 470e3, 31, 31, true, Optional.empty()));
             browser.sized(412, 915).open(bench.url());
-            browser.awaitText("word", "470 KHZ");
+            browser.awaitText("word", "470 kHz");
             assertEquals("31 of 31", browser.text("title"));
             assertEquals(
                     30L,
