@@ -102,8 +102,7 @@ public final class BriefSentences implements Request.Matcher<String> {
     public String setGenerator(Request.SetGenerator it) {
         return it.mark()
                 .map(mark -> BriefPhrase.MARK.of(mark.hz() / 1e3))
-                .orElseGet(() ->
-                        BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz())));
+                .orElseGet(() -> BriefPhrase.FREQUENCY.of(Frequencies.plain(it.hz())));
     }
 
     @Override

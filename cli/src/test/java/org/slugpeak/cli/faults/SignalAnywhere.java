@@ -67,8 +67,7 @@ final class SignalAnywhere implements Trial {
         }
         // Before the program has begun, the virtual machine ends by the signal itself: 128 and its number.
         boolean early = List.of(129, 130, 143).contains(result.exitCode());
-        Trial.require(
-                early, command + " ended with " + result.exitCode() + ": " + result.errors() + result.output());
+        Trial.require(early, command + " ended with " + result.exitCode() + ": " + result.errors() + result.output());
         Trial.require(!result.errors().contains("\tat "), result.errors());
         Trial.require(!result.errors().contains("did not let go"), command + ": " + result.errors());
         boolean begun = Files.exists(log) && Files.size(log) > 0;
