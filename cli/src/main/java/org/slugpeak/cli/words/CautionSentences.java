@@ -16,7 +16,7 @@ final class CautionSentences implements Caution.Matcher<String> {
     public String overload(Overload it) {
         return switch (it.cause()) {
             case OVER_RANGE -> Phrase.OVER_RANGE.of();
-            case FULL_SCALE -> Phrase.FULL_SCALE.of();
+            case FULL_SCALE -> Phrase.FULL_SCALE.of(SafeHands.safe());
             case CLIPPING -> Phrase.CLIPPING.of();
             case FLATTENING ->
                 (it.slope() < CheckFigures.REFUSE_SLOPE ? Phrase.DOES_NOT_FOLLOW : Phrase.HARDLY_FOLLOWS)

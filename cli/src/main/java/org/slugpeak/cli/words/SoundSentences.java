@@ -54,7 +54,7 @@ final class SoundSentences implements Sound.Matcher<String> {
     public String clips(Sound.Clips it) {
         return switch (it.cause()) {
             case NONE -> "";
-            case INPUT -> Phrase.INPUT_CLIPS.of();
+            case INPUT -> Phrase.INPUT_CLIPS.of(SafeHands.safe());
             case SET -> Phrase.SET_CLIPS.of();
         };
     }

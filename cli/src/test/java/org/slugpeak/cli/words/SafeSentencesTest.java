@@ -119,7 +119,7 @@ class SafeSentencesTest {
                 "put 22 kohm across T1 top; set OFF, unplug, discharge, measure under 30 V; hands away; set ON",
                 "set OFF, unplug, discharge, measure under 30 V; put 22 kohm across T1 top; set ON",
                 "set OFF, unplug; put 22 kohm across T1 top; hands away; set ON",
-                "generator 455 kHz, AVC line held at -3 V by a supply",
+                "generator 455 kHz, AVC line held at -3 V by a battery",
                 "generator 455 kHz, no clamp on the AVC line",
             })
     void andThisTestSeesOneThatDoes(String sentence) {
