@@ -6,8 +6,10 @@ import java.util.Objects;
 import org.slf4j.LoggerFactory;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.text.SafeText;
+import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.program.StateFolder;
 import org.slugpeak.cli.run.Interruption;
+import org.slugpeak.cli.voice.SystemVoice;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -23,7 +25,7 @@ final class Failures {
     static int usage(ParameterException failure, String[] args) {
         CommandLine command = failure.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        command.getErr().println(name + ": " + words(failure) + suggestion(failure));
+        tell(command, List.of(args), name + ": " + words(failure) + suggestion(failure));
         return 2;
     }
 
@@ -34,24 +36,37 @@ final class Failures {
             return Interruption.EXIT_CODE;
         }
         if (failure instanceof TypeConversionException) {
-            command.getErr().println(name + ": " + message(failure) + "; see " + name + " --help");
+            tell(command, parsed.originalArgs(), name + ": " + message(failure) + "; see " + name + " --help");
             return 2;
         }
         if (failure instanceof InvalidPathException noName) {
-            command.getErr()
-                    .println(name + ": '" + SafeText.line(noName.getInput()) + "' can be no file name on this system ("
+            tell(
+                    command,
+                    parsed.originalArgs(),
+                    name + ": '" + SafeText.line(noName.getInput()) + "' can be no file name on this system ("
                             + oneLine(noName.getReason()) + "): choose another");
             return 2;
         }
-        if (failure instanceof BridgeException) {
-            command.getErr().println(name + ": " + message(failure));
-        } else {
-            command.getErr()
-                    .println(name + ": a fault in slugpeak itself (" + oneLine(failure.toString())
-                            + "); please report it with the file " + StateFolder.logFile());
-        }
+        tell(command, parsed.originalArgs(), name + ": " + what(failure));
         LoggerFactory.getLogger(Failures.class).error("{} failed", name, failure);
         return 1;
+    }
+
+    private static String what(Exception failure) {
+        return failure instanceof BridgeException
+                ? message(failure)
+                : "a fault in slugpeak itself (" + oneLine(failure.toString()) + "); please report it with the file "
+                        + StateFolder.logFile();
+    }
+
+    /** Whoever asked for a voice hears it, too; where there is none the line on the screen is all. */
+    private static void tell(CommandLine command, List<String> args, String line) {
+        command.getErr().println(line);
+        if (args.contains(OutputOptions.SPEAK)) {
+            SystemVoice voice = SystemVoice.open(nobody -> {});
+            voice.say(line);
+            voice.finish();
+        }
     }
 
     /**

@@ -32,13 +32,16 @@ import picocli.CommandLine.Option;
 /** Where the records of a session go: file, other program, screen, ear. */
 public final class OutputOptions {
 
+    /** Asks for a voice. */
+    public static final String SPEAK = "--speak";
+
     @Option(names = "--json")
     private boolean json;
 
     @Option(names = "--log", paramLabel = "FILE")
     private Optional<Path> log = Optional.empty();
 
-    @Option(names = "--speak")
+    @Option(names = SPEAK)
     private boolean speak;
 
     private Optional<SystemVoice> voice = Optional.empty();
