@@ -9,7 +9,7 @@ import org.slugpeak.bridge.text.SafeText;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.program.StateFolder;
 import org.slugpeak.cli.run.Interruption;
-import org.slugpeak.cli.voice.SystemVoice;
+import org.slugpeak.cli.run.VoiceOutput;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -63,9 +63,7 @@ final class Failures {
     private static void tell(CommandLine command, List<String> args, String line) {
         command.getErr().println(line);
         if (args.contains(OutputOptions.SPEAK)) {
-            SystemVoice voice = SystemVoice.open(nobody -> {});
-            voice.say(line);
-            voice.finish();
+            VoiceOutput.sayAlone(line);
         }
     }
 

@@ -12,6 +12,17 @@ import org.slugpeak.core.session.SessionRecord;
  */
 public record VoiceOutput(SystemVoice voice, RecordSink talker) implements SessionOutput {
 
+    /**
+     * Says a line to its end that belongs to no session; silent where there is no voice.
+     *
+     * @param line as it is written
+     */
+    public static void sayAlone(String line) {
+        SystemVoice voice = SystemVoice.open(nobody -> {});
+        voice.say(line);
+        voice.finish();
+    }
+
     @Override
     public void take(SessionRecord record) {
         talker.take(record);
