@@ -72,8 +72,8 @@ final class CautionSentences implements Caution.Matcher<String> {
     @Override
     public String windowMissed(Caution.WindowMissed it) {
         return it.missedDb() < 0
-                ? Phrase.WINDOW_NOT_REACHED.of(-it.missedDb())
-                : Phrase.WINDOW_EXCEEDED.of(it.missedDb());
+                ? Phrase.WINDOW_NOT_REACHED.of(-it.missedDb(), SafeHands.safe())
+                : Phrase.WINDOW_EXCEEDED.of(it.missedDb(), SafeHands.safe());
     }
 
     @Override

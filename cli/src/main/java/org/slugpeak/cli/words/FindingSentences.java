@@ -46,7 +46,7 @@ final class FindingSentences implements Finding.Matcher<String> {
             case WRONG_WAY -> Phrase.WRONG_WAY.of();
             case BEST_AGED -> Phrase.BEST_AGED.of(it.amount());
             case STOPPED_SHORT -> Phrase.STOPPED_SHORT.of(it.amount());
-            case SIGNAL_GONE -> Phrase.SIGNAL_GONE.of();
+            case SIGNAL_GONE -> Phrase.SIGNAL_GONE.of(SafeHands.safe());
             case SIGNAL_BACK -> Phrase.SIGNAL_BACK.of();
             case TURN_SLOWER -> Phrase.TURN_SLOWER.of(it.amount());
         };
