@@ -36,7 +36,7 @@ record ErringAttenuator(long seed, double levelDb, double stepDb) {
         if (record instanceof Request.SetInput it) {
             double real = realVolts(it.setting().emfVolts());
             return new Request.SetInput(
-                    it.tNanos(), it.setting().standingAt(it.setting().frequencyHz(), real), it.unasked());
+                    it.tNanos(), it.setting().standingAt(it.setting().frequencyHz(), real), it.unasked(), it.mark());
         }
         return record;
     }

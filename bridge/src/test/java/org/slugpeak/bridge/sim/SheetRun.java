@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.UnaryOperator;
 import org.slugpeak.bridge.source.AnalysisListener;
 import org.slugpeak.bridge.source.BridgeException;
 import org.slugpeak.bridge.source.ReadingSource.Progress;
@@ -78,6 +79,7 @@ final class SheetRun {
 
     private final PlannedSet set;
     private final ErringAttenuator attenuator;
+    private final UnaryOperator<SessionRecord> dial;
     private final List<Station> stations;
     private final SimSource source;
     private final SheetProgress progress;
@@ -88,13 +90,20 @@ final class SheetRun {
     private long lastNanos;
     private int settings;
 
-    private SheetRun(PlannedSet set, Plan plan, long seed, ErringAttenuator attenuator) {
+    private SheetRun(
+            PlannedSet set,
+            Plan plan,
+            long seed,
+            ErringAttenuator attenuator,
+            InputReach reach,
+            UnaryOperator<SessionRecord> dial) {
+        this.dial = dial;
         this.set = set;
         this.attenuator = attenuator;
         stations = SheetPlan.of(plan, MeterPoint.VOICE_COIL);
         source = SimSource.measuring(set, plan.name(), MeterPoint.VOICE_COIL, seed, Tempo.unlimited());
         Conditions conditions = new Conditions(Occasion.BEFORE, REFERENCE_VOLTS, 3.2, "200 pF", attenuator.mostDb());
-        progress = new SheetProgress(stations, conditions, InputReach.BY_HAND);
+        progress = new SheetProgress(stations, conditions, reach);
         analysis = new Analysis(PeakSettings.defaults(), this::take);
     }
 
@@ -103,7 +112,15 @@ final class SheetRun {
     }
 
     static SheetRun of(Plan plan, PlannedSet set, long seed, ErringAttenuator attenuator) throws BridgeException {
-        SheetRun run = new SheetRun(set, plan, seed, attenuator);
+        return over(new SheetRun(set, plan, seed, attenuator, InputReach.BY_HAND, record -> record));
+    }
+
+    /** By a hand that has only its generator's dial to go by. */
+    static SheetRun of(Plan plan, PlannedSet set, long seed, ErringDial dial, InputReach reach) throws BridgeException {
+        return over(new SheetRun(set, plan, seed, ErringAttenuator.TRUE, reach, dial::fed));
+    }
+
+    private static SheetRun over(SheetRun run) throws BridgeException {
         Feed feed = run.new Feed();
         while (!run.progress.isOver()
                 && run.lastNanos < LONGEST_SECONDS * 1e9
@@ -133,7 +150,7 @@ final class SheetRun {
     private void take(SessionRecord record) {
         lastNanos = record.tNanos();
         progress.take(record);
-        source.hand().take(attenuator.fed(record));
+        source.hand().take(dial.apply(attenuator.fed(record)));
         if (record instanceof SheetWork.OutputTaken taken) {
             settings++;
             boolean first = taken.kind() == FigureKind.SIGNAL_TO_NOISE && Double.isNaN(ratioInputVolts);

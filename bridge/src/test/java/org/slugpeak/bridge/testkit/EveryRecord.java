@@ -280,9 +280,11 @@ public final class EveryRecord {
                 new SheetWork.OutputTaken(T, FigureKind.SENSITIVITY, setting, new OutputReading(0.39, 1e-3, 1e-5)),
                 new SheetWork.OutputTaken(T, FigureKind.HUM, carrier, OutputReading.TOO_MUCH),
                 new SheetWork.SheetOver(T)));
-        Stream.of(Handwork.values()).forEach(each -> all.add(new Request.SetInput(T, setting.with(each), false)));
-        all.add(new Request.SetInput(T, carrier, false));
-        all.add(new Request.SetInput(T, carrier, true));
+        Stream.of(Handwork.values())
+                .forEach(each -> all.add(new Request.SetInput(T, setting.with(each), false, Optional.empty())));
+        all.add(new Request.SetInput(T, carrier, false, Optional.empty()));
+        all.add(new Request.SetInput(T, carrier, true, Optional.empty()));
+        all.add(new Request.SetInput(T, carrier, false, Optional.of(new ScaleEstimate(998e3, 500, 120))));
         Iterator<Limit> limits = Stream.generate(() -> Stream.of(Limit.values()))
                 .flatMap(each -> each)
                 .iterator();

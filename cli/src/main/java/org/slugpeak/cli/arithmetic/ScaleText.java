@@ -3,6 +3,7 @@ package org.slugpeak.cli.arithmetic;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.slugpeak.cli.words.Frequencies;
 import org.slugpeak.cli.words.ScalePhrase;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.scale.CalibrationLine;
@@ -98,7 +99,7 @@ public final class ScaleText {
      * @return one line
      */
     public static String outsideOfDial(double hz, double lowHz, double highHz) {
-        return ScalePhrase.OUTSIDE_DIAL.of(kHz(hz), kHz(lowHz), kHz(highHz));
+        return ScalePhrase.OUTSIDE_DIAL.of(Frequencies.plain(hz), Frequencies.plain(lowHz), Frequencies.plain(highHz));
     }
 
     /**
@@ -110,7 +111,20 @@ public final class ScaleText {
      * @return one line
      */
     public static String outsideOfTrue(double hz, double lowHz, double highHz) {
-        return ScalePhrase.OUTSIDE_TRUE.of(kHz(hz), kHz(lowHz), kHz(highHz));
+        return ScalePhrase.OUTSIDE_TRUE.of(Frequencies.plain(hz), Frequencies.plain(lowHz), Frequencies.plain(highHz));
+    }
+
+    /**
+     * What will be set without a mark.
+     *
+     * @param hz frequencies outside the known points, one or more, Hz
+     * @param lowHz lowest true frequency that is known, Hz
+     * @param highHz highest, Hz
+     * @return one line
+     */
+    public static String noMarks(List<Double> hz, double lowHz, double highHz) {
+        String all = hz.stream().map(Frequencies::plain).collect(Collectors.joining(", "));
+        return ScalePhrase.NO_MARKS.of(all, Frequencies.plain(lowHz), Frequencies.plain(highHz));
     }
 
     /**

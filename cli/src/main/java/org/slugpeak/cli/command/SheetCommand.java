@@ -15,6 +15,7 @@ import org.slugpeak.cli.open.OpenedSource;
 import org.slugpeak.cli.open.SessionParts;
 import org.slugpeak.cli.open.WayIn;
 import org.slugpeak.cli.option.AnalysisSettings;
+import org.slugpeak.cli.option.DialOptions;
 import org.slugpeak.cli.option.GeneratorOptions;
 import org.slugpeak.cli.option.OutputOptions;
 import org.slugpeak.cli.option.SourceOptions;
@@ -35,6 +36,7 @@ import org.slugpeak.core.peak.PeakSettings;
 import org.slugpeak.core.plan.Plan;
 import org.slugpeak.core.reading.Measurand;
 import org.slugpeak.core.receiver.OutputPower;
+import org.slugpeak.core.scale.DialScale;
 import org.slugpeak.core.sheet.InputReach;
 import org.slugpeak.core.sheet.SheetPlan;
 import org.slugpeak.core.sheet.SheetProgress;
@@ -96,6 +98,9 @@ public final class SheetCommand implements Callable<Integer> {
     private GeneratorOptions generatorOptions = new GeneratorOptions();
 
     @Mixin
+    private DialOptions dial = new DialOptions();
+
+    @Mixin
     private OutputOptions outputOptions = new OutputOptions();
 
     @Mixin
@@ -121,7 +126,7 @@ public final class SheetCommand implements Callable<Integer> {
         }
         sourceOptions.rehearse(plan);
         sourceOptions.measureAt(at);
-        SheetProgress progress = new SheetProgress(stations, conditions(at, stations.get(0)), reach());
+        SheetProgress progress = new SheetProgress(stations, conditions(at, stations.get(0)), reach(stations));
         List<String> answers = way.has(WayIn.Trait.SIMULATED)
                 ? List.of(AskPhrase.NOTHING_IS_LIVE.of())
                 : safety.answered(spec.commandLine(), SafetyQuestions.atTerminal(outputOptions.voice()::say));
@@ -139,11 +144,7 @@ public final class SheetCommand implements Callable<Integer> {
         GeneratorSession generator = new GeneratorSession(
                 generatorOptions,
                 OptionalDouble.empty(),
-                reach -> GeneratorMet.refuseBeyond(
-                        reach,
-                        stations.stream()
-                                .flatMap(station -> station.frequenciesHz().stream())
-                                .toList()));
+                reach -> GeneratorMet.refuseBeyond(reach, frequenciesHz(stations)));
         int code = generator.run(parts, spec.commandLine().getErr());
         String outcome = guide.outcome(outputOptions.logFile());
         spec.commandLine().getErr().println(outcome);
@@ -186,17 +187,25 @@ public final class SheetCommand implements Callable<Integer> {
                 attenuatorDb.orElse(Double.NaN));
     }
 
-    private InputReach reach() throws BridgeException {
+    private static List<Double> frequenciesHz(List<Station> stations) {
+        return stations.stream()
+                .flatMap(station -> station.frequenciesHz().stream())
+                .toList();
+    }
+
+    private InputReach reach(List<Station> stations) throws BridgeException {
         generatorOptions.refuseWrongUsage();
+        Optional<DialScale> scale = dial.scale(
+                generatorOptions, frequenciesHz(stations), spec.commandLine().getErr());
         if (!generatorOptions.isGiven()) {
-            return InputReach.BY_HAND;
+            return InputReach.BY_HAND.marked(scale);
         }
         GeneratorReach reach = generatorOptions.reach();
         if (!reach.setsLevel() || !reach.modulates()) {
             throw new BadInput("a sheet wants a generator that sets its level and its modulation, and "
                     + generatorOptions.kind() + " does not: leave --generator out and set it by hand");
         }
-        return new InputReach(reach.lowestEmfVolts(), reach.highestEmfVolts(), true);
+        return InputReach.obeying(reach.lowestEmfVolts(), reach.highestEmfVolts());
     }
 
     private List<SessionOutput> outputs(OpenedSource source) throws BridgeException {
@@ -205,6 +214,8 @@ public final class SheetCommand implements Callable<Integer> {
             throw new BadInput("readings count in " + unit
                     + ", and a sheet wants volts: for sound, slugpeak check --from " + from + " --volts V first");
         }
-        return outputOptions.openLive(page, KeyAction.SKIP);
+        return generatorOptions.isGiven()
+                ? outputOptions.openLive(page, KeyAction.SKIP)
+                : outputOptions.openLive(page, KeyAction.SKIP, KeyAction.COUNTER);
     }
 }

@@ -30,7 +30,7 @@ public final class DialOptions {
      *
      * @param generator that is set from here, if any
      * @param plannedHz what will be set, Hz
-     * @param err told once of each frequency that lies outside of the known points
+     * @param err told in one line which of them lie outside of the known points
      * @return empty where nobody told how the dial errs
      * @throws BadInput where the file cannot be read, or its points are those of no dial
      */
@@ -46,9 +46,13 @@ public final class DialOptions {
         DialScale scale = scale(points.get());
         KnownPoint first = scale.points().get(0);
         KnownPoint last = scale.points().get(scale.points().size() - 1);
-        plannedHz.stream()
+        List<Double> outside = plannedHz.stream()
                 .filter(hz -> scale.dialFor(hz).isEmpty())
-                .forEach(hz -> err.println(ScaleText.outsideOfTrue(hz, first.trueHz(), last.trueHz())));
+                .distinct()
+                .toList();
+        if (!outside.isEmpty()) {
+            err.println(ScaleText.noMarks(outside, first.trueHz(), last.trueHz()));
+        }
         return Optional.of(scale);
     }
 

@@ -3,6 +3,7 @@ package org.slugpeak.cli.sheet;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.slugpeak.cli.run.Guide;
 import org.slugpeak.cli.run.SessionControl;
 import org.slugpeak.cli.words.AskPhrase;
@@ -103,6 +104,16 @@ public final class SheetGuide implements Guide {
         return progress.isOver()
                 ? SheetPhrase.OUTCOME.of(measured, missing, kept)
                 : SheetPhrase.ENDED_BEFORE.of(measured, kept);
+    }
+
+    @Override
+    public void counted(Analysis analysis, double hz) {
+        OptionalDouble wantedHz = progress.wantedHz();
+        if (wantedHz.isPresent()) {
+            analysis.tell(at -> new Said.Counted(at, hz, wantedHz.getAsDouble(), false));
+        } else {
+            analysis.note(AskPhrase.COUNTER_READS.of(hz / 1e3));
+        }
     }
 
     @Override

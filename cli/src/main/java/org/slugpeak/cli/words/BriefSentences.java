@@ -107,7 +107,10 @@ public final class BriefSentences implements Request.Matcher<String> {
 
     @Override
     public String setInput(Request.SetInput it) {
-        return BriefPhrase.FREQUENCY.of(Frequencies.kHz(it.setting().frequencyHz()));
+        return it.mark()
+                .map(mark -> BriefPhrase.MARK.of(mark.hz() / 1e3))
+                .orElseGet(() ->
+                        BriefPhrase.FREQUENCY.of(Frequencies.plain(it.setting().frequencyHz())));
     }
 
     @Override

@@ -17,7 +17,7 @@ public final class Frequencies {
      * @param hz Hz; NaN where it is not known
      * @return in kHz up to 3 MHz, in MHz above, with its unit
      */
-    static String plain(double hz) {
+    public static String plain(double hz) {
         return hz < MEGAHERTZ_FROM_HZ ? number(hz / 1e3) + " kHz" : number(hz / 1e6) + " MHz";
     }
 

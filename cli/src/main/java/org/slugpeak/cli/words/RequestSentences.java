@@ -78,7 +78,7 @@ final class RequestSentences implements Request.Matcher<String> {
 
     @Override
     public String setInput(Request.SetInput it) {
-        String setting = SheetWords.setting(it.setting());
+        String setting = SheetWords.setting(it.setting(), it.mark());
         return it.unasked() ? setting : SheetPhrase.THEN.of(setting);
     }
 

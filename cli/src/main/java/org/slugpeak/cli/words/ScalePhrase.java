@@ -12,6 +12,7 @@ public enum ScalePhrase implements Saying {
     BEND,
     OUTSIDE_DIAL,
     OUTSIDE_TRUE,
+    NO_MARKS,
     LINE,
     RIGHT,
     TRIMMER_MORE,

@@ -3,6 +3,7 @@ package org.slugpeak.cli.words;
 /** What is said of a receiver's sheet. Immutable; any thread may use it. */
 public enum SheetPhrase implements Saying {
     INPUT,
+    AT_MARK,
     MODULATED,
     CARRIER,
     TUNE_SET,
@@ -40,6 +41,7 @@ public enum SheetPhrase implements Saying {
     NOISE,
     INTERPOLATION,
     ATTENUATOR,
+    DIAL,
     LIMITED,
     TABLE,
     FIGURE_COLUMN,

@@ -1,6 +1,7 @@
 package org.slugpeak.cli.words;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.slugpeak.core.figure.Conditions;
 import org.slugpeak.core.figure.Figure;
 import org.slugpeak.core.figure.FigureKind;
@@ -8,6 +9,7 @@ import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.figure.Limit;
 import org.slugpeak.core.figure.Occasion;
 import org.slugpeak.core.receiver.OutputPower;
+import org.slugpeak.core.scale.ScaleEstimate;
 
 /** A receiver's sheet in words. All methods are pure. */
 public final class SheetWords {
@@ -16,9 +18,11 @@ public final class SheetWords {
 
     private SheetWords() {}
 
-    static String setting(InputSetting it) {
+    static String setting(InputSetting it, Optional<ScaleEstimate> mark) {
+        String frequency = Frequencies.plain(it.frequencyHz());
         String generator = SheetPhrase.INPUT.of(
-                Frequencies.plain(it.frequencyHz()),
+                mark.map(at -> SheetPhrase.AT_MARK.of(frequency, PlanWords.mark(at)))
+                        .orElse(frequency),
                 level(it.emfVolts()),
                 (it.modulated() ? SheetPhrase.MODULATED : SheetPhrase.CARRIER).of());
         return switch (it.handwork()) {
@@ -163,6 +167,7 @@ public final class SheetWords {
             case NOISE -> SheetPhrase.NOISE.of();
             case INTERPOLATION -> SheetPhrase.INTERPOLATION.of();
             case ATTENUATOR -> SheetPhrase.ATTENUATOR.of();
+            case DIAL -> SheetPhrase.DIAL.of();
         };
     }
 }

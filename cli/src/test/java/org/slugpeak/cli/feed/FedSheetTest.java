@@ -76,7 +76,7 @@ class FedSheetTest {
     private List<SessionRecord> sheet(boolean fed) throws BridgeException {
         Plan plan = PlanFiles.load("tarnfield-54a", OptionalDouble.empty());
         Conditions conditions = new Conditions(Occasion.BEFORE, 0.4, 3.2, "200 pF", Double.NaN);
-        InputReach reach = fed ? new InputReach(1e-7, 1, true) : InputReach.BY_HAND;
+        InputReach reach = fed ? InputReach.obeying(1e-7, 1) : InputReach.BY_HAND;
         SheetProgress progress = new SheetProgress(SheetPlan.of(plan, MeterPoint.VOICE_COIL), conditions, reach);
         SheetGuide guide = new SheetGuide(plan.name(), List.of(), MeterPoint.VOICE_COIL, progress);
         SimSource source = SimSource.measuring(plan, false, MeterPoint.VOICE_COIL, 4, Tempo.unlimited());

@@ -11,7 +11,9 @@ public enum Limit implements Coded {
     /** The line between the settings that were measured. */
     INTERPOLATION,
     /** The generator's attenuator. */
-    ATTENUATOR;
+    ATTENUATOR,
+    /** How well the dial of a generator that a hand sets is known. */
+    DIAL;
 
     @Override
     public String code() {

@@ -398,8 +398,10 @@ public sealed interface Request extends SessionRecord
      * @param tNanos when, nanoseconds from the first reading
      * @param setting how it is to stand, and what else is to be done
      * @param unasked whether it obeys, and nothing is asked of a person
+     * @param mark what its dial has to be set to; empty where nobody has said how it errs
      */
-    record SetInput(long tNanos, InputSetting setting, boolean unasked) implements Request {
+    record SetInput(long tNanos, InputSetting setting, boolean unasked, Optional<ScaleEstimate> mark)
+            implements Request {
 
         @Override
         public Manner manner() {

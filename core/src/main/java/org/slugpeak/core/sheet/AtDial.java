@@ -10,6 +10,7 @@ import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.figure.Uncertainty;
 import org.slugpeak.core.reading.Rounded;
+import org.slugpeak.core.scale.ScaleEstimate;
 
 /** What the measurements at one place of the dial share. One thread at a time. */
 final class AtDial {
@@ -38,6 +39,15 @@ final class AtDial {
 
     boolean obeys() {
         return reach.obeys();
+    }
+
+    /** How well two marks of a dial that a hand sets are known apart, Hz; 0 where it obeys, or nobody knows how the dial errs. */
+    double apartSigmaHz(double oneHz, double otherHz) {
+        return Math.hypot(markSigmaHz(oneHz), markSigmaHz(otherHz));
+    }
+
+    private double markSigmaHz(double hz) {
+        return reach.mark(hz).map(ScaleEstimate::combinedHz).orElse(0.0);
     }
 
     double highDb() {

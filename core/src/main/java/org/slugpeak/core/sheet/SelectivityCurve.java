@@ -31,10 +31,16 @@ final class SelectivityCurve {
     /**
      * A width.
      *
-     * @param hz from crossing to crossing
-     * @param sigmaHz one standard deviation
+     * @param lowerHz crossing below the signal, Hz from it
+     * @param upperHz crossing above it
+     * @param sigmaHz one standard deviation of their distance
      */
-    record Width(double hz, double sigmaHz) {}
+    record Width(double lowerHz, double upperHz, double sigmaHz) {
+
+        double hz() {
+            return upperHz - lowerHz;
+        }
+    }
 
     private final NavigableMap<Double, Loss> losses = new TreeMap<>(Map.of(0.0, new Loss(0, 0)));
 
@@ -109,7 +115,7 @@ final class SelectivityCurve {
         double lower = crossing(spline, lossDb, offHz[low], offHz[low + 1]);
         double upper = crossing(spline, lossDb, offHz[high - 1], offHz[high]);
         double sigma = Math.hypot(sigmaHz(offHz[low], offHz[low + 1]), sigmaHz(offHz[high], offHz[high - 1]));
-        return Optional.of(new Width(upper - lower, sigma));
+        return Optional.of(new Width(lower, upper, sigma));
     }
 
     private static double crossing(PolynomialSplineFunction spline, double lossDb, double fromHz, double toHz) {

@@ -9,6 +9,7 @@ import org.slugpeak.core.figure.Figure;
 import org.slugpeak.core.figure.FigureKind;
 import org.slugpeak.core.figure.Handwork;
 import org.slugpeak.core.figure.InputSetting;
+import org.slugpeak.core.figure.Limit;
 import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.figure.Uncertainty;
 
@@ -98,7 +99,7 @@ final class SelectivityTask implements SheetTask {
         boolean highest = point.inputDb() >= dial.highDb() && missingDb > NEAR_DB;
         tries++;
         if (Math.abs(missingDb) <= NEAR_DB) {
-            known(point, missingDb);
+            known(set, point, missingDb);
         } else if (highest || tries >= MOST_TRIES) {
             turn();
         } else {
@@ -107,14 +108,14 @@ final class SelectivityTask implements SheetTask {
         }
     }
 
-    private void known(TransferPoint point, double missingDb) {
+    private void known(InputSetting set, TransferPoint point, double missingDb) {
         double restDb = missingDb / sensitivity.slope();
         Uncertainty uncertainty = dial.set(point.uncertainty()
                         .times(1 / sensitivity.slope())
                         .interpolated(Math.abs(restDb) * BEND / Math.sqrt(3)))
                 .with(dial.set(sensitivity.uncertainty()));
         double knownDb = point.inputDb() + restDb - sensitivity.inputDb();
-        curve.take(offHz, knownDb, uncertainty.sigmaDb());
+        curve.take(set.frequencyHz() - dial.station().dialHz(), knownDb, uncertainty.sigmaDb());
         points++;
         tries = 0;
         boolean smooth = curve.steepHz(upwards, stepHz / FINEST).isEmpty();
@@ -134,15 +135,18 @@ final class SelectivityTask implements SheetTask {
     public List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
         for (FigureKind kind : FigureKind.WIDTHS) {
-            curve.width(LOSSES_DB.getOrDefault(kind, Double.NaN))
-                    .ifPresent(width -> figures.add(new Figure(
-                            kind,
-                            dial.station().dialHz(),
-                            width.hz(),
-                            width.sigmaHz(),
-                            dial.set(sensitivity.uncertainty()).limit(),
-                            Figure.Outcome.MEASURED)));
+            curve.width(LOSSES_DB.getOrDefault(kind, Double.NaN)).ifPresent(width -> figures.add(figure(kind, width)));
         }
         return figures;
+    }
+
+    private Figure figure(FigureKind kind, SelectivityCurve.Width width) {
+        double dialHz = dial.station().dialHz();
+        double marksHz = dial.apartSigmaHz(dialHz + width.lowerHz(), dialHz + width.upperHz());
+        Limit limit = marksHz > width.sigmaHz()
+                ? Limit.DIAL
+                : dial.set(sensitivity.uncertainty()).limit();
+        double sigmaHz = Math.hypot(width.sigmaHz(), marksHz);
+        return new Figure(kind, dialHz, width.hz(), sigmaHz, limit, Figure.Outcome.MEASURED);
     }
 }

@@ -4,11 +4,13 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Queue;
 import java.util.function.Supplier;
 import org.slugpeak.core.figure.Conditions;
 import org.slugpeak.core.figure.Figure;
 import org.slugpeak.core.figure.FigureKind;
+import org.slugpeak.core.figure.Handwork;
 import org.slugpeak.core.figure.InputSetting;
 import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.level.CheckKind;
@@ -17,6 +19,7 @@ import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.reading.Rounded;
 import org.slugpeak.core.receiver.Superhet;
+import org.slugpeak.core.scale.ScaleEstimate;
 import org.slugpeak.core.session.FamilyListener;
 import org.slugpeak.core.session.Frame;
 import org.slugpeak.core.session.HeardScale;
@@ -159,7 +162,8 @@ public final class SheetProgress implements RecordSink {
             stands = !reach.obeys();
             watch.forget();
             boolean unasked = !isByHand(next.get());
-            news.add(at -> new Request.SetInput(at, next.get(), unasked));
+            Optional<ScaleEstimate> mark = reach.mark(next.get().frequencyHz());
+            news.add(at -> new Request.SetInput(at, next.get(), unasked, mark));
         } else if (!tasks.isEmpty()) {
             conclude();
         } else if (!ahead.isEmpty()) {
@@ -208,6 +212,17 @@ public final class SheetProgress implements RecordSink {
             confirmed = true;
             watch.forget();
         }
+    }
+
+    /**
+     * The frequency that a hand is to set the generator to.
+     *
+     * @return Hz; empty where nothing is to be set by hand, or the generator is tuned by the reading
+     */
+    public OptionalDouble wantedHz() {
+        return asked.filter(it -> !reach.obeys() && it.handwork() != Handwork.TUNE_GENERATOR)
+                .map(it -> OptionalDouble.of(it.frequencyHz()))
+                .orElse(OptionalDouble.empty());
     }
 
     /** The user leaves out the measurement at hand. */

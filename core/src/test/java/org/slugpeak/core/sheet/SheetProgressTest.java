@@ -22,11 +22,14 @@ import org.slugpeak.core.plan.HighTension;
 import org.slugpeak.core.plan.Setup;
 import org.slugpeak.core.reading.Reading;
 import org.slugpeak.core.receiver.Superhet;
+import org.slugpeak.core.scale.DialScale;
+import org.slugpeak.core.scale.KnownPoint;
 import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SheetWork;
 import org.slugpeak.core.session.Untimed;
+import org.slugpeak.core.word.Refused;
 
 /** A set without noise that gives ten thousand times its input, and the same hum whatever is set. */
 class SheetProgressTest {
@@ -187,7 +190,7 @@ class SheetProgressTest {
 
     @Test
     void aGeneratorThatObeysIsWaitedForAndGoesOnByItself() {
-        SheetProgress progress = progress(HEARD, new InputReach(1e-7, 0.1, true));
+        SheetProgress progress = progress(HEARD, InputReach.obeying(1e-7, 0.1));
         hear(progress);
         progress.next();
         hear(progress);
@@ -200,5 +203,43 @@ class SheetProgressTest {
         }
         assertTrue(progress.isOver());
         assertTrue(figures().get(0).hasValue());
+    }
+
+    @Test
+    void aHandIsToldTheMarkOfItsDialAndHowWellItIsKnown() throws Refused {
+        DialScale scale =
+                DialScale.through(List.of(new KnownPoint(900e3, 903e3, 0), new KnownPoint(1100e3, 1103e3, 0)), 500);
+        SheetProgress progress = progress(HEARD, InputReach.BY_HAND.marked(Optional.of(scale)));
+        hear(progress);
+        progress.next();
+        hear(progress);
+        Request.SetInput first = (Request.SetInput) told.get(told.size() - 1);
+        assertEquals(1e6, first.setting().frequencyHz());
+        assertEquals(997e3, first.mark().orElseThrow().hz(), 1e-6);
+        assertEquals(500, first.mark().orElseThrow().sigmaHz(), 1e-6);
+        go(progress);
+        List<Request.SetInput> all = told.stream()
+                .filter(Request.SetInput.class::isInstance)
+                .map(Request.SetInput.class::cast)
+                .toList();
+        assertTrue(all.stream()
+                .allMatch(it -> it.mark().isPresent() == (it.setting().frequencyHz() > 900e3)));
+        assertTrue(all.stream().anyMatch(it -> it.mark().isEmpty()), "455 kHz lies outside of the dial's points");
+    }
+
+    @Test
+    void aCounterIsHeldAgainstWhatAHandIsToSet() {
+        SheetProgress progress = progress(HEARD, InputReach.BY_HAND);
+        hear(progress);
+        assertEquals(OptionalDouble.empty(), progress.wantedHz(), "leads first");
+        progress.next();
+        hear(progress);
+        assertEquals(OptionalDouble.of(1e6), progress.wantedHz());
+        while (asked().handwork() != Handwork.TUNE_GENERATOR) {
+            progress.next();
+            read(progress, output(asked()), 3);
+        }
+        assertEquals(
+                OptionalDouble.empty(), progress.wantedHz(), "where the response is, there the generator is right");
     }
 }
