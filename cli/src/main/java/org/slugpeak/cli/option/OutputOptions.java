@@ -190,7 +190,7 @@ public final class OutputOptions {
         outputs.add(heard);
         if (speak) {
             boolean withTone = live && cueOptions.isHeard();
-            outputs.add(new VoiceOutput(voice(), voice().ofSession(withTone, heard::giveWay)));
+            outputs.add(new VoiceOutput(voice(), voice().ofSession(withTone, live, heard::giveWay)));
         }
     }
 

@@ -53,15 +53,16 @@ public final class SystemVoice {
      * Speaks of a session.
      *
      * @param withTone whether the reading is heard as a tone, too, which is not talked over
+     * @param withKeys whether somebody has to say when leads are where they belong: the key for it is told
      * @param whileSpeaking is told when something is being spoken, and when no longer
      * @return takes every record, in one thread
      */
-    public RecordSink ofSession(boolean withTone, Consumer<Boolean> whileSpeaking) {
+    public RecordSink ofSession(boolean withTone, boolean withKeys, Consumer<Boolean> whileSpeaking) {
         if (mouth.isEmpty()) {
             return record -> {};
         }
         mouth.get().onSpeaking(whileSpeaking);
-        return new Talker(mouth.get(), withTone);
+        return new Talker(mouth.get(), withTone, withKeys);
     }
 
     /** Waits until the last sentence has been spoken. */

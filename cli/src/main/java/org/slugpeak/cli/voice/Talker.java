@@ -7,6 +7,7 @@ import org.slugpeak.cli.moment.Call;
 import org.slugpeak.cli.moment.Moment;
 import org.slugpeak.cli.moment.MomentKeeper;
 import org.slugpeak.cli.moment.MomentWords;
+import org.slugpeak.cli.words.VoicePhrase;
 import org.slugpeak.core.peak.Trend;
 import org.slugpeak.core.session.Adjuster;
 import org.slugpeak.core.session.CurveWork;
@@ -28,6 +29,7 @@ final class Talker implements RecordSink {
 
     private final Speech mouth;
     private final boolean withTone;
+    private final boolean withKeys;
     private final MomentKeeper keeper = new MomentKeeper();
     private Optional<String> waiting = Optional.empty();
     private String told = "";
@@ -40,9 +42,11 @@ final class Talker implements RecordSink {
      *
      * @param mouth speaks
      * @param withTone whether the reading is also heard as a tone, which is not to be talked over
+     * @param withKeys whether somebody has to say when leads are where they belong: the key for it is told
      */
-    Talker(Speech mouth, boolean withTone) {
+    Talker(Speech mouth, boolean withTone, boolean withKeys) {
         this.mouth = mouth;
+        this.withKeys = withKeys;
         this.withTone = withTone;
     }
 
@@ -77,7 +81,7 @@ final class Talker implements RecordSink {
         boolean follows = record.tNanos() == toldNanos && !(record instanceof Said.Answer) && !isPoint;
         String whole = follows ? told + said : said;
         if (record instanceof Request.SetUp || record instanceof Request.Undamp) {
-            mouth.word(Pronunciation.of(whole));
+            mouth.word(Pronunciation.of(withKeys ? VoicePhrase.THEN_NEXT.of(whole) : whole));
         } else if (!isPoint) {
             waiting = Optional.of(whole);
         }

@@ -2,6 +2,7 @@ package org.slugpeak.cli.words;
 
 /** What is spoken, and how written units are pronounced. Immutable; any thread may use it. */
 public enum VoicePhrase implements Saying {
+    THEN_NEXT,
     BACK,
     BACK_FAR,
     LESS_THAN_A_TENTH,

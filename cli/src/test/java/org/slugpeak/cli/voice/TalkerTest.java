@@ -52,7 +52,7 @@ class TalkerTest {
     };
 
     private Talker talker(boolean withTone) {
-        Talker talker = new Talker(speech, withTone);
+        Talker talker = new Talker(speech, withTone, true);
         talker.take(Sessions.start(Seek.PEAK));
         talker.take(new Adjuster(0, "T2 top", Adjuster.Action.BEGIN, 0.5, Double.NaN, Double.NaN));
         talker.take(reading(0, 0.5, 0.5, Trend.STEADY));
@@ -146,12 +146,21 @@ class TalkerTest {
         talker.take(new Request.Undamp(seconds(3), new Damping("T1 bottom", 22e3)));
         talker.take(new Request.Asked(seconds(4), CheckKind.REST, 0));
         assertTrue(spoken.get(0).startsWith("! set OFF, unplug"), spoken::toString);
+        assertTrue(spoken.get(0).endsWith("set ON. then press r"), "and the key for it: " + spoken);
         assertEquals("please: turn the generator off", spoken.get(1));
     }
 
     @Test
+    void whoListensToARecordIsToldNoKey() {
+        Talker talker = new Talker(speech, false, false);
+        talker.take(Sessions.start(Seek.PEAK));
+        talker.take(new Request.Undamp(seconds(3), new Damping("T1 bottom", 22e3)));
+        assertTrue(spoken.get(spoken.size() - 1).endsWith("set ON"), spoken::toString);
+    }
+
+    @Test
     void howAdjustersAreTurnedIsSpokenBeforeTheFirstThingThatIsAsked() {
-        Talker talker = new Talker(speech, true);
+        Talker talker = new Talker(speech, true, true);
         talker.take(Sessions.start(Seek.PEAK));
         talker.take(new Said.Answer(0, "chassis: transformer"));
         talker.take(new Said.Answer(0, "insulated tool, one hand"));
