@@ -9,6 +9,9 @@ final class DecibelLine {
     /** Readings that agree to the last digit are not known better than that. */
     private static final double LEAST_SIGMA_DB = 0.01;
 
+    /** Of a thousand lines through readings that stand, one is taken for a slope. */
+    private static final double BY_CHANCE = 0.001;
+
     /** Far below any reading. */
     private static final double NOTHING = 1e-9;
 
@@ -23,6 +26,11 @@ final class DecibelLine {
 
     boolean isKnown() {
         return fit.getN() > 2 && fit.getXSumSquares() > 0;
+    }
+
+    /** Whether it climbs or falls by more than its scatter explains. */
+    boolean isSloped() {
+        return fit.getSlope() != 0 && !(fit.getSignificance() > BY_CHANCE);
     }
 
     double dbAt(double seconds) {

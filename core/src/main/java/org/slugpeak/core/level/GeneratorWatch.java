@@ -28,6 +28,9 @@ final class GeneratorWatch {
      */
     private static final double ABRUPT = 3;
 
+    /** In so many readings the fall of a step is seen; by then they are no measure of the level before it. */
+    private static final int FALLING = 5;
+
     /** Less than this is no cut. */
     private static final double LEAST_CUT_DB = 0.7;
 
@@ -127,6 +130,7 @@ final class GeneratorWatch {
         if (stepping) {
             settle(tNanos, magnitude);
         } else if (isArmed(tNanos) && isStep(tNanos, magnitude)) {
+            before.dropNewest(FALLING);
             beginStep(tNanos);
         } else {
             before.add(tNanos, magnitude);
@@ -141,7 +145,7 @@ final class GeneratorWatch {
         }
         double seconds = (tNanos - lastNanos) / 1e9;
         return isAbrupt(1, magnitude, STEP_DB_PER_SECOND * seconds)
-                || isAbrupt(5, magnitude, 2 * STEP_DB_PER_SECOND * 5 * seconds);
+                || isAbrupt(FALLING, magnitude, 2 * STEP_DB_PER_SECOND * FALLING * seconds);
     }
 
     /** Whether the last so many readings fell by more than the least, and all of a sudden. */
@@ -205,10 +209,18 @@ final class GeneratorWatch {
                 : factor;
     }
 
-    /** Of a reading that moved by itself only so much is known: it was the factor that was asked for, or a smaller turn. */
+    /** Of levels that stand their ratio; else by what a hand was asked to do, and what the readings show. */
     private double likely() {
-        double changeDb = db(measured());
-        return movingBefore && Math.abs(changeDb - db(factor)) < Math.abs(changeDb) ? factor : measured();
+        if (!isSloped(before) && !isSloped(after)) {
+            return measured();
+        }
+        return LevelJump.between(before, after, meter::straightAboveRest)
+                .map(jump -> Decibels.ratio(jump.madeByHand(db(factor))))
+                .orElseGet(this::measured);
+    }
+
+    private boolean isSloped(RecentReadings readings) {
+        return readings.line(meter::straightAboveRest).isSloped();
     }
 
     private double measured() {

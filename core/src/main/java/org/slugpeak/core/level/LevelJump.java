@@ -22,6 +22,9 @@ record LevelJump(double db, double sigmaDb) {
     /** No attenuator that works errs by so much. */
     private static final double LIE_DB = 1.5;
 
+    /** Whoever halves a level by eye makes 4.4 to 8 dB of it (made up): over the root of 12 of an even spread. */
+    private static final double HAND_SIGMA_DB = 1.04;
+
     private static final double FAR_SIGMAS = 4;
 
     /**
@@ -63,9 +66,20 @@ record LevelJump(double db, double sigmaDb) {
         double saidSigmaDb =
                 lawful ? ATTENUATOR_SIGMA_DB : Math.max(ATTENUATOR_SIGMA_DB, LAWLESS_SHARE * Math.abs(saidDb));
         double apartDb = Math.abs(db - saidDb);
-        if (apartDb > Math.max(LIE_DB, FAR_SIGMAS * Math.hypot(saidSigmaDb, sigmaDb))) {
-            return db;
-        }
+        boolean contradicts = apartDb > Math.max(LIE_DB, FAR_SIGMAS * Math.hypot(saidSigmaDb, sigmaDb));
+        return contradicts ? db : weighed(saidDb, saidSigmaDb);
+    }
+
+    /**
+     * What a person who was asked for a change made, who sees to it by eye.
+     *
+     * @param askedDb by how much the generator was to be turned
+     */
+    double madeByHand(double askedDb) {
+        return weighed(askedDb, HAND_SIGMA_DB);
+    }
+
+    private double weighed(double saidDb, double saidSigmaDb) {
         double saidVariance = saidSigmaDb * saidSigmaDb;
         double share = saidVariance / (saidVariance + sigmaDb * sigmaDb);
         return share * db + (1 - share) * saidDb;

@@ -67,6 +67,11 @@ final class RecentReadings {
         size--;
     }
 
+    /** So many of the newest are forgotten, as long as enough are left. */
+    void dropNewest(int count) {
+        size -= Math.max(0, Math.min(count, size - FEWEST_KEPT));
+    }
+
     private int at(int index) {
         return (first + index) & (times.length - 1);
     }
