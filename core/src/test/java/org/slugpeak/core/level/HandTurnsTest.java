@@ -77,8 +77,6 @@ class HandTurnsTest {
     void theBestGoesOnAcrossASlowTurnThatIsAnnounced(
             double halfWidthsPerSecond, double longestTurnSeconds, double of95Db, double mostDb) {
         double[] missed = missedDb(seed -> missedDb(seed, halfWidthsPerSecond, longestTurnSeconds, true));
-        System.out.println(
-                "HAND " + missed.length + " " + missed[missed.length * 95 / 100] + " " + missed[missed.length - 1]);
         assertEquals(SEEDS, missed.length);
         assertTrue(missed[missed.length * 95 / 100] <= of95Db);
         assertTrue(missed[missed.length - 1] <= mostDb);
