@@ -14,6 +14,7 @@ import org.slugpeak.core.signal.AudioQuality;
 final class AudioAdvice {
 
     private static final long LOOK_NANOS = 1_000_000_000L;
+    private static final long PURITY_NANOS = 200_000_000L;
     private static final long FIRST_LOOK_NANOS = 400_000_000L;
 
     private final ToneNews tone = new ToneNews();
@@ -21,9 +22,13 @@ final class AudioAdvice {
     private final PurityNews purity = new PurityNews();
     private final ClippingNews clipping = new ClippingNews();
     private final Optional<OutputNews> output;
+    private final boolean everyPurity;
     private OptionalLong nextLook = OptionalLong.empty();
+    private long purityNanos = Long.MIN_VALUE / 2;
 
-    AudioAdvice(OptionalDouble ohms, OptionalDouble voltsPerFullScale) {
+    /** {@code everyPurity}: how clean the tone is is told of every fifth of a second, of which it is taken. */
+    AudioAdvice(OptionalDouble ohms, OptionalDouble voltsPerFullScale, boolean everyPurity) {
+        this.everyPurity = everyPurity;
         this.output = ohms.isPresent() && voltsPerFullScale.isPresent()
                 ? Optional.of(new OutputNews(ohms.getAsDouble(), voltsPerFullScale.getAsDouble()))
                 : Optional.empty();
@@ -33,6 +38,10 @@ final class AudioAdvice {
         long dueNanos = nextLook.orElse(tNanos + FIRST_LOOK_NANOS);
         nextLook = OptionalLong.of(dueNanos);
         boolean due = tNanos >= dueNanos;
+        if (everyPurity && tNanos - purityNanos >= PURITY_NANOS) {
+            purityNanos = tNanos;
+            PurityNews.tell(meter.quality(), listener);
+        }
         if (!due && !(condition == Condition.CLIPPING && clipping.isNew())) {
             return;
         }

@@ -24,7 +24,7 @@ final class PurityNews {
             return;
         }
         if (!(Math.abs(quality.sinadDb() - saidSinadDb) <= SINAD_STEP_DB)) {
-            listener.remark(at -> new Sound.Purity(at, quality.sinadDb(), quality.distortion(), humBelowDb(quality)));
+            tell(quality, listener);
             saidSinadDb = quality.sinadDb();
         }
         boolean much = quality.distortion() > (saidDistortion ? LITTLE_DISTORTION : MUCH_DISTORTION);
@@ -32,6 +32,13 @@ final class PurityNews {
             listener.remark(at -> new Sound.Distorted(at, quality.distortion()));
         }
         saidDistortion = much;
+    }
+
+    /** Where there is a tone. */
+    static void tell(AudioQuality quality, SourceListener listener) {
+        if (!Double.isNaN(quality.sinadDb())) {
+            listener.remark(at -> new Sound.Purity(at, quality.sinadDb(), quality.distortion(), humBelowDb(quality)));
+        }
     }
 
     private static double humBelowDb(AudioQuality quality) {

@@ -14,6 +14,7 @@ import org.slugpeak.core.signal.MeterSettings;
  * @param bits bits a sample to ask of a sound input, 16 or 24; empty: 16, else what it can
  * @param ohms voice-coil impedance for milliwatts; empty: volts only
  * @param voltsPerFullScale RMS volts of a full-scale sine, instead of a stored calibration
+ * @param everyPurity whether it is told at every look how clean the tone is, for who measures it; else when that has changed
  */
 public record SoundOptions(
         MeterSettings meter,
@@ -21,7 +22,8 @@ public record SoundOptions(
         OptionalInt rateHz,
         OptionalInt bits,
         OptionalDouble ohms,
-        OptionalDouble voltsPerFullScale) {
+        OptionalDouble voltsPerFullScale,
+        boolean everyPurity) {
 
     public SoundOptions {
         requirePositive("impedance", ohms);
@@ -40,7 +42,8 @@ public record SoundOptions(
                 OptionalInt.empty(),
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                false);
     }
 
     /**
@@ -50,7 +53,7 @@ public record SoundOptions(
      * @return a copy
      */
     public SoundOptions withMeter(MeterSettings newMeter) {
-        return new SoundOptions(newMeter, channel, rateHz, bits, ohms, voltsPerFullScale);
+        return new SoundOptions(newMeter, channel, rateHz, bits, ohms, voltsPerFullScale, everyPurity);
     }
 
     /**
@@ -60,7 +63,7 @@ public record SoundOptions(
      * @return a copy
      */
     public SoundOptions withChannel(Channel newChannel) {
-        return new SoundOptions(meter, newChannel, rateHz, bits, ohms, voltsPerFullScale);
+        return new SoundOptions(meter, newChannel, rateHz, bits, ohms, voltsPerFullScale, everyPurity);
     }
 
     /**
@@ -70,7 +73,7 @@ public record SoundOptions(
      * @return a copy
      */
     public SoundOptions withRateHz(int newRateHz) {
-        return new SoundOptions(meter, channel, OptionalInt.of(newRateHz), bits, ohms, voltsPerFullScale);
+        return new SoundOptions(meter, channel, OptionalInt.of(newRateHz), bits, ohms, voltsPerFullScale, everyPurity);
     }
 
     /**
@@ -80,7 +83,7 @@ public record SoundOptions(
      * @return a copy
      */
     public SoundOptions withBits(int newBits) {
-        return new SoundOptions(meter, channel, rateHz, OptionalInt.of(newBits), ohms, voltsPerFullScale);
+        return new SoundOptions(meter, channel, rateHz, OptionalInt.of(newBits), ohms, voltsPerFullScale, everyPurity);
     }
 
     /**
@@ -90,7 +93,8 @@ public record SoundOptions(
      * @return a copy
      */
     public SoundOptions withOhms(double newOhms) {
-        return new SoundOptions(meter, channel, rateHz, bits, OptionalDouble.of(newOhms), voltsPerFullScale);
+        return new SoundOptions(
+                meter, channel, rateHz, bits, OptionalDouble.of(newOhms), voltsPerFullScale, everyPurity);
     }
 
     /**
@@ -100,7 +104,16 @@ public record SoundOptions(
      * @return a copy
      */
     public SoundOptions withVoltsPerFullScale(double newVolts) {
-        return new SoundOptions(meter, channel, rateHz, bits, ohms, OptionalDouble.of(newVolts));
+        return new SoundOptions(meter, channel, rateHz, bits, ohms, OptionalDouble.of(newVolts), everyPurity);
+    }
+
+    /**
+     * The same for who measures how clean the tone is.
+     *
+     * @return a copy
+     */
+    public SoundOptions withEveryPurity() {
+        return new SoundOptions(meter, channel, rateHz, bits, ohms, voltsPerFullScale, true);
     }
 
     private static void requirePositive(String what, OptionalDouble value) {

@@ -35,7 +35,7 @@ public final class SoundSource implements ReadingSource {
         this.carrier = carrier;
         this.options = options;
         this.voltsPerFullScale = voltsPerFullScale;
-        this.advice = new AudioAdvice(options.ohms(), voltsPerFullScale);
+        this.advice = new AudioAdvice(options.ohms(), voltsPerFullScale, options.everyPurity());
         this.inlet = new Inlet();
     }
 

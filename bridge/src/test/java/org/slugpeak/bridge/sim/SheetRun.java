@@ -54,6 +54,7 @@ final class SheetRun {
                 case VOLTS_EMF -> Decibels.of(figure.value() / truth);
                 case DECIBELS -> figure.value() - truth;
                 case HERTZ -> figure.value() / truth - 1;
+                case RATIO -> figure.value() - truth;
             };
         }
 
@@ -185,6 +186,7 @@ final class SheetRun {
             case WIDTH_40_DB -> width(settled, hz, dialHz, 40);
             case AVC -> avc(settled, hz, dialHz);
             case HUM -> settled.signalToNoiseDb(hz, STRONGEST_VOLTS, dialHz);
+            case DISTORTION -> throw new IllegalArgumentException("such a set distorts nothing");
         };
     }
 

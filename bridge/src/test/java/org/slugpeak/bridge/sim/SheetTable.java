@@ -61,6 +61,7 @@ final class SheetTable {
             case VOLTS_EMF -> 1 + attenuator.mostDb();
             case DECIBELS -> 0.3 + (held.figure().kind() == FigureKind.AVC ? attenuator.mostDb() : 0);
             case HERTZ -> 0.03;
+            case RATIO -> 0.01;
         };
         return Math.abs(held.off()) <= most;
     }

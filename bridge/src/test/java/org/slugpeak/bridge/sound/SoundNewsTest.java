@@ -186,7 +186,7 @@ class SoundNewsTest {
     @Nested
     class Looking {
 
-        private final AudioAdvice advice = new AudioAdvice(OptionalDouble.empty(), OptionalDouble.empty());
+        private final AudioAdvice advice = new AudioAdvice(OptionalDouble.empty(), OptionalDouble.empty(), false);
 
         /** A meter that has heard a square wave from one end of the scale to the other. */
         private AudioMeter overdriven() {

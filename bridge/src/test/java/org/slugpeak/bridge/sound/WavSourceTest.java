@@ -11,8 +11,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -89,6 +91,22 @@ class WavSourceTest {
         assertEquals(78.1, purity.sinadDb(), 0.05);
         assertEquals(0, purity.distortion(), 0.0005);
         assertTrue(Double.isNaN(purity.humBelowDb()));
+    }
+
+    /** Four percent of the second harmonic and three of the third are five together, as squares add (IEC 60268-3, from memory). */
+    @Test
+    void whoMeasuresHowCleanTheToneIsIsToldFiveTimesASecond() throws Exception {
+        IntToDoubleFunction tone = sine(412, 0.2, 48_000);
+        IntToDoubleFunction second = sine(824, 0.2 * 0.04, 48_000);
+        IntToDoubleFunction third = sine(1236, 0.2 * 0.03, 48_000);
+        IntToDoubleFunction all = i -> tone.applyAsDouble(i) + second.applyAsDouble(i) + third.applyAsDouble(i);
+        Told told = told(wav().left(all), SoundOptions.defaults().withEveryPurity());
+        List<Sound.Purity> heard = told.remarks.stream()
+                .filter(Sound.Purity.class::isInstance)
+                .map(Sound.Purity.class::cast)
+                .toList();
+        assertTrue(heard.size() >= 4 && heard.size() <= 6, heard.size() + " in a second");
+        heard.forEach(it -> assertEquals(0.05, it.distortion(), 0.001));
     }
 
     static Stream<WavBytes> encodings() {

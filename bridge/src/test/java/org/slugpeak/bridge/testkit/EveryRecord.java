@@ -293,6 +293,7 @@ public final class EveryRecord {
                 case VOLTS_EMF -> 3.5e-5;
                 case DECIBELS -> 41.26;
                 case HERTZ -> 8740;
+                case RATIO -> 0.034;
             };
             double sigma = kind.counts() == FigureKind.Counts.HERTZ ? 60 : 0.08;
             all.add(new SheetWork.FigureTaken(

@@ -19,6 +19,7 @@ public final class AudioOptions {
     private Optional<LevelKind> kind = Optional.empty();
 
     private LevelKind usualKind = LevelKind.TONE;
+    private boolean everyPurity;
 
     @Option(names = "--channel", paramLabel = "left|right|mix", converter = ChannelConverter.class)
     private Channel channel = Channel.LEFT;
@@ -32,18 +33,20 @@ public final class AudioOptions {
     @Option(names = "--ohms", paramLabel = "OHMS")
     private Optional<Double> ohms = Optional.empty();
 
-    /** Noise and hum count: everything is heard. */
+    /** Noise, hum and distortion count: everything is heard. */
     void hearEverything() {
         if (kind.filter(it -> it != LevelKind.RMS).isPresent()) {
             throw new TypeConversionException(
                     "noise and hum are part of the figures: leave --mode out, or give --mode rms");
         }
         usualKind = LevelKind.RMS;
+        everyPurity = true;
     }
 
     /** What was said. */
     SoundOptions options() {
-        SoundOptions options = SoundOptions.defaults().withMeter(meter()).withChannel(channel);
+        SoundOptions heard = SoundOptions.defaults().withMeter(meter()).withChannel(channel);
+        SoundOptions options = everyPurity ? heard.withEveryPurity() : heard;
         if (ohms.isEmpty()) {
             return options;
         }

@@ -22,7 +22,6 @@ final class FigureLines {
 
     void add(Figure it, String session) {
         measured = true;
-        boolean width = it.kind().counts() == FigureKind.Counts.HERTZ;
         line(
                 it.kind().code(),
                 it.dialHz(),
@@ -30,7 +29,7 @@ final class FigureLines {
                 it.value(),
                 unit(it.kind()),
                 it.sigma(),
-                width ? "Hz" : "dB",
+                sigmaUnit(it.kind()),
                 it.limit().code(),
                 it.outcome().code(),
                 session);
@@ -41,7 +40,12 @@ final class FigureLines {
             case VOLTS_EMF -> "V EMF";
             case DECIBELS -> "dB";
             case HERTZ -> "Hz";
+            case RATIO -> "1";
         };
+    }
+
+    private static String sigmaUnit(FigureKind kind) {
+        return kind.counts() == FigureKind.Counts.VOLTS_EMF ? "dB" : unit(kind);
     }
 
     void add(Work.DialNoted it, String session) {

@@ -31,6 +31,7 @@ final class SheetFigures {
             case VOLTS_EMF -> "dB(uV)";
             case DECIBELS -> "dB";
             case HERTZ -> "kHz";
+            case RATIO -> "%";
         };
     }
 
@@ -50,6 +51,7 @@ final class SheetFigures {
             case VOLTS_EMF -> new Estimate(Decibels.of(it.value() / MICROVOLT), it.sigma());
             case DECIBELS -> new Estimate(it.value(), it.sigma());
             case HERTZ -> new Estimate(it.value(), it.sigma()).times(1e-3);
+            case RATIO -> new Estimate(it.value(), it.sigma()).times(100);
         };
     }
 }

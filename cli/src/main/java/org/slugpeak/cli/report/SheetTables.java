@@ -98,9 +98,11 @@ final class SheetTables {
                 Optional.of(SheetFigures.estimate(before)),
                 Optional.of(SheetFigures.estimate(after)));
         double change = both.change().orElseThrow();
-        boolean width = before.kind().counts() == FigureKind.Counts.HERTZ;
-        String format = width ? "%+.2f kHz" : "%+.1f dB";
-        String said = String.format(Locale.ROOT, format, Rounded.to(change, width ? 2 : 1));
+        String said = switch (before.kind().counts()) {
+            case VOLTS_EMF, DECIBELS -> String.format(Locale.ROOT, "%+.1f dB", Rounded.to(change, 1));
+            case HERTZ -> String.format(Locale.ROOT, "%+.2f kHz", Rounded.to(change, 2));
+            case RATIO -> String.format(Locale.ROOT, "%+.1f %%", Rounded.to(change, 1));
+        };
         return Optional.of(both.verdict() == Compared.Verdict.UNCHANGED ? SheetPhrase.UNCHANGED.of(said) : said);
     }
 

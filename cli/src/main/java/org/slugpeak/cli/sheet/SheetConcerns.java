@@ -47,7 +47,7 @@ final class SheetConcerns implements Families<Boolean> {
 
     @Override
     public Boolean sound(Sound it) {
-        return !(it instanceof Sound.OutputReached);
+        return !(it instanceof Sound.OutputReached || it instanceof Sound.Purity);
     }
 
     /** What is too much for meter or set is an answer here, and the next setting is lower. */

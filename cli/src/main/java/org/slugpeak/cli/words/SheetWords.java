@@ -90,6 +90,7 @@ public final class SheetWords {
             case WIDTH_40_DB -> SheetPhrase.WIDTH_40_DB.of();
             case AVC -> SheetPhrase.AVC.of();
             case HUM -> SheetPhrase.HUM.of();
+            case DISTORTION -> SheetPhrase.DISTORTION.of();
         };
     }
 
@@ -117,6 +118,7 @@ public final class SheetWords {
             case VOLTS_EMF -> level(it.value());
             case DECIBELS -> SheetPhrase.DECIBELS.of(it.value());
             case HERTZ -> SheetPhrase.KILOHERTZ.of(it.value() / 1e3);
+            case RATIO -> SheetPhrase.PERCENT.of(100 * it.value());
         };
     }
 
@@ -134,9 +136,11 @@ public final class SheetWords {
         if (it.outcome() != Figure.Outcome.MEASURED) {
             return "";
         }
-        return it.kind().counts() == FigureKind.Counts.HERTZ
-                ? SheetPhrase.WITHIN_KILOHERTZ.of(it.sigma() / 1e3)
-                : SheetPhrase.WITHIN.of(it.sigma());
+        return switch (it.kind().counts()) {
+            case VOLTS_EMF, DECIBELS -> SheetPhrase.WITHIN.of(it.sigma());
+            case HERTZ -> SheetPhrase.WITHIN_KILOHERTZ.of(it.sigma() / 1e3);
+            case RATIO -> SheetPhrase.WITHIN_PERCENT.of(100 * it.sigma());
+        };
     }
 
     /**

@@ -120,6 +120,7 @@ class FedSheetTest {
                 case DECIBELS -> one.value() - other.value();
                 case VOLTS_EMF -> Decibels.of(one.value() / other.value());
                 case HERTZ -> 10 * (one.value() / other.value() - 1);
+                case RATIO -> one.value() - other.value();
             };
             assertTrue(Math.abs(apart) < 0.6, one + " and by hand " + other);
         }

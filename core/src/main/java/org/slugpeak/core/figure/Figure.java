@@ -8,7 +8,7 @@ import org.slugpeak.core.word.Coded;
  * @param kind which figure
  * @param dialHz where the dial stood, Hz
  * @param value in the unit that its kind counts in; NaN where it was not measured
- * @param sigma one standard deviation: dB, but Hz for a width; NaN where it was not measured
+ * @param sigma one standard deviation: dB, but Hz for a width and a ratio for a ratio; NaN where it was not measured
  * @param limit what most of that comes from
  * @param outcome what the value is
  */

@@ -28,7 +28,9 @@ public enum FigureKind implements Coded {
     /** How far the input falls from the strongest one until the output has fallen by 10 dB. */
     AVC(Counts.DECIBELS),
     /** Hum and noise below the output of the strongest input, modulation off against on. */
-    HUM(Counts.DECIBELS);
+    HUM(Counts.DECIBELS),
+    /** Root of the summed squares of harmonics 2 to 6 over the tone, at the strongest input with the volume down to the reference. */
+    DISTORTION(Counts.RATIO);
 
     /** The widths, from the narrowest. */
     public static final List<FigureKind> WIDTHS = List.of(WIDTH_6_DB, WIDTH_20_DB, WIDTH_40_DB);
@@ -40,7 +42,9 @@ public enum FigureKind implements Coded {
         /** Decibels. */
         DECIBELS,
         /** Hertz. */
-        HERTZ
+        HERTZ,
+        /** A ratio, told in percent. */
+        RATIO
     }
 
     private final Counts counts;
@@ -52,7 +56,7 @@ public enum FigureKind implements Coded {
     /**
      * What it counts in.
      *
-     * @return one of three
+     * @return one of four
      */
     public Counts counts() {
         return counts;

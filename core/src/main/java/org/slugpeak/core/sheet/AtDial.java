@@ -7,6 +7,7 @@ import org.slugpeak.core.figure.Figure;
 import org.slugpeak.core.figure.FigureKind;
 import org.slugpeak.core.figure.Handwork;
 import org.slugpeak.core.figure.InputSetting;
+import org.slugpeak.core.figure.Limit;
 import org.slugpeak.core.figure.OutputReading;
 import org.slugpeak.core.figure.Uncertainty;
 import org.slugpeak.core.reading.Rounded;
@@ -91,6 +92,11 @@ final class AtDial {
 
     Figure figure(FigureKind kind, double value, Uncertainty uncertainty, Figure.Outcome outcome) {
         return new Figure(kind, station.dialHz(), value, uncertainty.sigmaDb(), uncertainty.limit(), outcome);
+    }
+
+    /** Of a ratio that noise alone makes uncertain. */
+    Figure ratio(FigureKind kind, double value, double sigma) {
+        return new Figure(kind, station.dialHz(), value, sigma, Limit.NOISE, Figure.Outcome.MEASURED);
     }
 
     Figure missing(FigureKind kind) {

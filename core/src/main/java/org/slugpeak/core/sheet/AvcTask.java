@@ -14,7 +14,7 @@ import org.slugpeak.core.figure.Uncertainty;
 
 /**
  * Output against input, from the strongest input down in steps of {@value #STEP_DB} dB, the volume turned down first so that the
- * output stage does not limit; then the input at which the output has fallen by 10 dB. Hum and noise are read at the strongest input.
+ * output stage does not limit; then the input at which the output has fallen by 10 dB. Hum and noise, and the distortion of a tone that is heard, are read at the strongest input.
  * One thread at a time.
  */
 final class AvcTask implements SheetTask {
@@ -27,6 +27,7 @@ final class AvcTask implements SheetTask {
     private Optional<OutputReading> strongest = Optional.empty();
     private Optional<OutputReading> hum = Optional.empty();
     private Optional<InputSearch> search = Optional.empty();
+    private Optional<DistortionWatch.Distortion> distortion = Optional.empty();
 
     AvcTask(AtDial dial) {
         this.dial = dial;
@@ -35,7 +36,12 @@ final class AvcTask implements SheetTask {
 
     @Override
     public List<FigureKind> kinds() {
-        return dial.readsPower() ? List.of(FigureKind.AVC, FigureKind.HUM) : List.of(FigureKind.AVC);
+        List<FigureKind> kinds = new ArrayList<>(List.of(FigureKind.AVC));
+        if (dial.readsPower()) {
+            kinds.add(FigureKind.HUM);
+        }
+        distortion.ifPresent(heard -> kinds.add(FigureKind.DISTORTION));
+        return kinds;
     }
 
     @Override
@@ -53,6 +59,14 @@ final class AvcTask implements SheetTask {
         return search.get().nextDb().stream()
                 .mapToObj(inputDb -> dial.atDial(inputDb, true))
                 .findFirst();
+    }
+
+    /** With the output at the reference, where the strongest input leaves the least of noise. */
+    @Override
+    public void hear(DistortionWatch.Distortion heard) {
+        if (strongest.isEmpty() && dial.readsPower()) {
+            distortion = Optional.of(heard);
+        }
     }
 
     @Override
@@ -94,6 +108,7 @@ final class AvcTask implements SheetTask {
             Uncertainty ofLevel = dial.set(Uncertainty.NONE).times(topSlope());
             figures.add(dial.figure(FigureKind.HUM, belowDb, both.with(ofLevel), Figure.Outcome.MEASURED));
         }
+        distortion.ifPresent(heard -> figures.add(dial.ratio(FigureKind.DISTORTION, heard.ratio(), heard.sigma())));
         return figures;
     }
 

@@ -28,6 +28,7 @@ import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SheetWork;
+import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.Untimed;
 
 /**
@@ -58,6 +59,7 @@ public final class SheetProgress implements RecordSink {
     private final Queue<SheetTask> tasks = new ArrayDeque<>();
     private final Queue<Untimed> news = new ArrayDeque<>();
     private final OutputWatch watch = new OutputWatch();
+    private final DistortionWatch tone = new DistortionWatch();
     private final HeardScale heard = new HeardScale();
     private final Hearing hearing = new Hearing();
     private Optional<Setup> connected = Optional.empty();
@@ -160,7 +162,7 @@ public final class SheetProgress implements RecordSink {
             asked = next;
             confirmed = false;
             stands = !reach.obeys();
-            watch.forget();
+            forget();
             boolean unasked = !isByHand(next.get());
             Optional<ScaleEstimate> mark = reach.mark(next.get().frequencyHz());
             news.add(at -> new Request.SetInput(at, next.get(), unasked, mark));
@@ -210,7 +212,7 @@ public final class SheetProgress implements RecordSink {
             phase = conditions.isPower() || rested ? Phase.SETTING : Phase.CHECKING;
         } else if (asked.isPresent()) {
             confirmed = true;
-            watch.forget();
+            forget();
         }
     }
 
@@ -252,11 +254,20 @@ public final class SheetProgress implements RecordSink {
         }
 
         @Override
+        public void sound(Sound it) {
+            if (it instanceof Sound.Purity purity) {
+                tone.hear(purity);
+            } else if (it instanceof Sound.NoTone) {
+                tone.forget();
+            }
+        }
+
+        @Override
         public void request(Request it) {
             if (it instanceof Request.GeneratorStands real && isFor(asked, real)) {
                 stands = true;
                 asked = asked.map(wanted -> wanted.standingAt(real.hz(), real.emfVolts()));
-                watch.forget();
+                forget();
             } else if (it instanceof Request.GeneratorFails) {
                 stands = false;
             } else if (it instanceof Request.CheckOver || it instanceof Request.CheckDropped) {
@@ -264,6 +275,11 @@ public final class SheetProgress implements RecordSink {
                 phase = phase == Phase.CHECKING ? Phase.SETTING : phase;
             }
         }
+    }
+
+    private void forget() {
+        watch.forget();
+        tone.forget();
     }
 
     private static boolean isFor(Optional<InputSetting> asked, Request.GeneratorStands real) {
@@ -284,6 +300,7 @@ public final class SheetProgress implements RecordSink {
         SheetTask task = tasks.element();
         asked = Optional.empty();
         news.add(at -> new SheetWork.OutputTaken(at, task.kinds().get(0), setting, output));
+        tone.distortion().ifPresent(task::hear);
         task.take(setting, output);
     }
 }

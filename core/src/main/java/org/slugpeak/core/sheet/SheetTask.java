@@ -19,6 +19,9 @@ interface SheetTask {
     /** What was read at the setting that was asked for, as it really stood. */
     void take(InputSetting set, OutputReading reading);
 
+    /** What was heard of the tone at the setting that is about to be taken. */
+    default void hear(DistortionWatch.Distortion distortion) {}
+
     /** What came of it; where it was given up, what is known so far. Those that are missing were not measured. */
     List<Figure> figures();
 }

@@ -28,6 +28,7 @@ import org.slugpeak.core.session.ReadingTaken;
 import org.slugpeak.core.session.Request;
 import org.slugpeak.core.session.SessionRecord;
 import org.slugpeak.core.session.SheetWork;
+import org.slugpeak.core.session.Sound;
 import org.slugpeak.core.session.Untimed;
 import org.slugpeak.core.word.Refused;
 
@@ -241,5 +242,46 @@ class SheetProgressTest {
         }
         assertEquals(
                 OptionalDouble.empty(), progress.wantedHz(), "where the response is, there the generator is right");
+    }
+
+    /** Five percent at the strongest input, where the volume is turned down, and three times as much wherever else. */
+    private List<Figure> distortions(Conditions conditions) {
+        SheetProgress progress =
+                new SheetProgress(List.of(station(Set.of(FigureKind.AVC))), conditions, InputReach.BY_HAND);
+        hear(progress);
+        for (int i = 0; i < 200 && !progress.isOver(); i++) {
+            progress.next();
+            progress.take(new Request.CheckOver(nowNanos));
+            hear(progress);
+            double distortion = asked().handwork() == Handwork.TURN_VOLUME_DOWN ? 0.05 : 0.15;
+            for (int part = 0; part < 15; part++) {
+                double wobble = part % 2 == 0 ? 0.002 : -0.002;
+                progress.take(new Sound.Purity(nowNanos, 20, distortion + wobble, 40));
+                read(progress, output(asked()), 0.2);
+            }
+        }
+        assertTrue(progress.isOver());
+        return figures().stream()
+                .filter(it -> it.kind() == FigureKind.DISTORTION)
+                .toList();
+    }
+
+    @Test
+    void distortionIsThatOfTheReferenceOutputAtTheStrongestInput() {
+        List<Figure> found = distortions(HEARD);
+        assertEquals(1, found.size());
+        assertEquals(0.05, found.get(0).value(), 0.0005);
+        assertEquals(0.002 / Math.sqrt(10), found.get(0).sigma(), 0.0002, "of ten in two seconds");
+    }
+
+    @Test
+    void whereNoToneIsHeardNothingIsSaidOfDistortion() {
+        SheetProgress progress = new SheetProgress(List.of(station(Set.of(FigureKind.AVC))), HEARD, InputReach.BY_HAND);
+        hear(progress);
+        progress.next();
+        hear(progress);
+        go(progress);
+        assertTrue(progress.isOver());
+        assertTrue(figures().stream().noneMatch(it -> it.kind() == FigureKind.DISTORTION));
     }
 }
