@@ -50,8 +50,11 @@ final class ReportPicture {
     private void chart(String caption, String svg) {
         String[] box = svg.replaceFirst("(?s).*?viewBox=\"0 0 (\\d+) (\\d+)\".*", "$1 $2")
                 .split(" ", -1);
-        y += GAP + LINE_HEIGHT;
-        words(caption, "font: bold 15px Georgia, serif");
+        y += GAP;
+        for (String line : caption.split("(?<=;) ", -1)) {
+            y += LINE_HEIGHT;
+            words(line, "font: bold 15px Georgia, serif");
+        }
         y += GAP;
         text.append(svg.replaceFirst(
                 "<svg ",
