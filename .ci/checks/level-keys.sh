@@ -44,9 +44,9 @@ see 'below best'
 echo "level-keys: 0 takes the resting reading"
 press 0 'check of rest'
 volts -1.02 2
-see 'turn the generator off'
+see "turn the generator's output off"
 volts -0.22 3
-see 'put the generator back on'
+see "put the generator's output back on"
 volts -1.02 3
 see 'go on'
 

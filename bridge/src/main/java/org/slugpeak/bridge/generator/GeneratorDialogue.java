@@ -188,7 +188,7 @@ final class GeneratorDialogue {
         return new PortLost(SafeText.line(
                 talk.isLinked()
                         ? who() + " does not answer: " + (hint.isEmpty() ? usual : hint)
-                        : who() + " has gone: plug it in again"));
+                        : who() + " has gone: plug it in again with the set OFF and unplugged"));
     }
 
     String who() {

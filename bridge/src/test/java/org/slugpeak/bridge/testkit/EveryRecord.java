@@ -162,7 +162,8 @@ public final class EveryRecord {
                 new Request.GeneratorStands(T, 455e3, 1e-4),
                 new Request.GeneratorStands(T, 455e3, 0),
                 new Request.GeneratorStands(T, 1.4e6, Double.NaN),
-                new Request.GeneratorFails(T, true, "SG-30 on /dev/ttyUSB1 has gone: plug it in again"),
+                new Request.GeneratorFails(
+                        T, true, "SG-30 on /dev/ttyUSB1 has gone: plug it in again with the set OFF and unplugged"),
                 new Request.GeneratorFails(T, false, "SG-30 does not go to 98 MHz")));
         for (CheckKind check : CheckKind.values()) {
             for (int move = 0; move <= check.moves(); move++) {

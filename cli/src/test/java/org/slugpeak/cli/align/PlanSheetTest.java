@@ -116,8 +116,8 @@ class PlanSheetTest {
     @Test
     void theRestingReadingIsAskedForUnlessNobodyWantsIt() throws Exception {
         Plan plan = shipped("tarnfield-54a");
-        assertTrue(words(rows(plan, true)).contains("turn the generator off"));
-        assertFalse(words(rows(plan, false)).contains("turn the generator off"));
+        assertTrue(words(rows(plan, true)).contains("turn the generator's output off, its mains left on"));
+        assertFalse(words(rows(plan, false)).contains("turn the generator's output off, its mains left on"));
     }
 
     @Test

@@ -76,7 +76,7 @@ final class ByEarIT {
         on("set up: |set OFF, unplug, discharge.*set ON", () -> window.type("\r"));
         on("halve the generator", () -> bench.generator(0.5));
         on("halve it once more", () -> bench.generator(0.25));
-        on("turn the generator off", () -> bench.generator(0));
+        on("turn the generator's output off, its mains left on", () -> bench.generator(0));
         on("put the generator back", () -> bench.generator(1));
         for (String name : List.of("C2 RF trimmer", "C1 aerial trimmer")) {
             on(name + ": to the maximum", () -> {
@@ -122,7 +122,7 @@ final class ByEarIT {
                     "C1 aerial trimmer done, \\+1\\.[0-9] decibels",
                     "insulated tool, one hand",
                     "leads, moved only with the set OFF",
-                    "please: turn the generator off",
+                    "please: turn the generator's output off, its mains left on",
                     "please: halve it once more",
                     "the plan is through: set OFF, unplug",
                     "the plan is through: 2 adjustments.*the record is in set\\.jsonl.*slugpeak report")) {

@@ -135,7 +135,9 @@ class TalkerTest {
         talker.take(new Adjuster(seconds(9), "T1 top", Adjuster.Action.DONE, 0.7, 0.8, 1.16));
         talker.take(new Work.PathBegun(seconds(9), "AM IF"));
         talker.take(new Request.Asked(seconds(9), CheckKind.REST, 0));
-        assertEquals("T1 top done, +1.2 decibels. please: turn the generator off", spoken.get(spoken.size() - 1));
+        assertEquals(
+                "T1 top done, +1.2 decibels. please: turn the generator's output off, its mains left on",
+                spoken.get(spoken.size() - 1));
         assertEquals("now: T1 top", spoken.get(1), "not with what was told a second ago");
     }
 
@@ -147,7 +149,7 @@ class TalkerTest {
         talker.take(new Request.Asked(seconds(4), CheckKind.REST, 0));
         assertTrue(spoken.get(0).startsWith("! set OFF, unplug"), spoken::toString);
         assertTrue(spoken.get(0).endsWith("set ON. then press r"), "and the key for it: " + spoken);
-        assertEquals("please: turn the generator off", spoken.get(1));
+        assertEquals("please: turn the generator's output off, its mains left on", spoken.get(1));
     }
 
     @Test
@@ -165,7 +167,9 @@ class TalkerTest {
         talker.take(new Said.Answer(0, "chassis: transformer"));
         talker.take(new Said.Answer(0, "insulated tool, one hand"));
         talker.take(new Request.Asked(0, CheckKind.REST, 0));
-        assertEquals("insulated tool, one hand. please: turn the generator off", spoken.get(spoken.size() - 1));
+        assertEquals(
+                "insulated tool, one hand. please: turn the generator's output off, its mains left on",
+                spoken.get(spoken.size() - 1));
     }
 
     @Test

@@ -18,7 +18,8 @@ class DetailWordsTest {
                 Arguments.of("", LinkDetail.NONE),
                 Arguments.of("plug it in", new LinkDetail.Told("plug it in")),
                 Arguments.of("the plug was pulled or the instrument switched off; waiting for it", Cause.PULLED),
-                Arguments.of("the sound input is gone; plug it in again", Cause.SOUND_GONE),
+                Arguments.of(
+                        "the sound input is gone; plug it in again with the set OFF and unplugged", Cause.SOUND_GONE),
                 Arguments.of("the sound input gives no samples; waiting for it", Cause.SOUND_SILENT),
                 Arguments.of("the meter has changed its range: fix it with --range", Cause.RANGE_TO_BE_ASKED_FOR),
                 Arguments.of("the meter has changed its range: fix the range on the meter", Cause.RANGE_TO_BE_SET),

@@ -127,7 +127,7 @@ class SafeSentencesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"put the generator back on", "set the dial lower", "T1 top: to the maximum"})
+    @ValueSource(strings = {"put the generator's output back on", "set the dial lower", "T1 top: to the maximum"})
     void knobsAreSetWithTheSetOn(String sentence) {
         assertTrue(isSafe(sentence));
         assertFalse(OFF.matcher(sentence).find());

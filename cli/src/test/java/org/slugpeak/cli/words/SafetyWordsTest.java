@@ -46,7 +46,7 @@ class SafetyWordsTest {
                         "chassis: live",
                         "isolation transformer: yes",
                         "a lead earths the set: no",
-                        "blocking capacitor in the generator lead, divider or resistor in the meter lead: yes"),
+                        "blocking capacitor (class Y1 where the chassis may be live) in the generator lead, divider or resistor in the meter lead: yes"),
                 SafetyWords.lines(new SafetyAnswers(Chassis.LIVE, true, false, true)));
     }
 }
