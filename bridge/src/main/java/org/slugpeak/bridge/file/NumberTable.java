@@ -36,7 +36,7 @@ record NumberTable(Shape shape, List<SampleLine> lines, String kinds, List<Strin
                 run = new ArrayList<>();
                 kinds = here;
             }
-            if (here.indexOf(Shape.NUMBER) >= 0) {
+            if (here.indexOf(Shape.NUMBER) >= 0 || here.indexOf(Shape.STAND_IN) >= 0) {
                 run.add(line);
                 kinds = merged(kinds, here);
             }
@@ -85,7 +85,7 @@ record NumberTable(Shape shape, List<SampleLine> lines, String kinds, List<Strin
     }
 
     boolean isNumber(int column) {
-        return kinds.charAt(column) == Shape.NUMBER;
+        return kinds.charAt(column) == Shape.NUMBER || kinds.charAt(column) == Shape.STAND_IN;
     }
 
     boolean isTime(int column) {
@@ -103,7 +103,9 @@ record NumberTable(Shape shape, List<SampleLine> lines, String kinds, List<Strin
     private static String merged(String kinds, String others) {
         StringBuilder both = new StringBuilder(others.length() > kinds.length() ? others : kinds);
         for (int i = 0; i < Math.min(kinds.length(), others.length()); i++) {
-            both.setCharAt(i, kinds.charAt(i) == Shape.NOTHING ? others.charAt(i) : kinds.charAt(i));
+            char known = kinds.charAt(i);
+            char other = others.charAt(i);
+            both.setCharAt(i, Shape.fits(known, other) && other != Shape.NOTHING ? other : known);
         }
         return both.toString();
     }

@@ -16,6 +16,9 @@ record Shape(Separator separator, char point) {
     static final char WORD = 'w';
     static final char NOTHING = '-';
 
+    /** Stands in place of a number, such as {@code OL}; or it is a word, such as the state that a meter was in. */
+    static final char STAND_IN = 's';
+
     List<String> cells(byte[] line) {
         Fields fields = new Fields();
         fields.split(line, 0, line.length, separator);
@@ -35,7 +38,7 @@ record Shape(Separator separator, char point) {
             return NOTHING;
         }
         if (Special.isWord(bytes, 0, bytes.length)) {
-            return NUMBER;
+            return STAND_IN;
         }
         boolean halfComma = point == ',' && (cell.startsWith(",") || cell.endsWith(","));
         if (!halfComma && NumberCell.parse(cell, point).isPresent()) {
@@ -51,10 +54,15 @@ record Shape(Separator separator, char point) {
         for (int i = 0; i < longer.length(); i++) {
             char one = i < common ? kinds.charAt(i) : WORD;
             char other = i < common ? others.charAt(i) : longer.charAt(i);
-            if (one != other && one != NOTHING && other != NOTHING) {
+            if (one != other && !fits(one, other) && !fits(other, one)) {
                 return false;
             }
         }
         return common > 0;
+    }
+
+    /** Whether the first says no more of its column than the second. */
+    static boolean fits(char one, char other) {
+        return one == NOTHING || (one == STAND_IN && (other == NUMBER || other == WORD));
     }
 }

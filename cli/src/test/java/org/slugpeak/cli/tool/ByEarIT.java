@@ -77,7 +77,7 @@ final class ByEarIT {
         on("halve the generator", () -> bench.generator(0.5));
         on("halve it once more", () -> bench.generator(0.25));
         on("turn the generator's output off, its mains left on", () -> bench.generator(0));
-        on("put the generator back", () -> bench.generator(1));
+        on("put the generator('s output)? back", () -> bench.generator(1));
         for (String name : List.of("C2 RF trimmer", "C1 aerial trimmer")) {
             on(name + ": to the maximum", () -> {
                 turningBack = false;
