@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.slugpeak.bridge.time.Ticker;
 import org.slugpeak.cli.quantity.EnumWord;
+import org.slugpeak.cli.words.ScreenPhrase;
 import org.slugpeak.core.session.RecordSink;
 import org.slugpeak.core.word.Refused;
 import picocli.CommandLine.ITypeConverter;
@@ -84,6 +85,9 @@ public final class DisplayOptions {
         if (chosen == View.SCREEN && console.isPresent() && console.get().canDraw()) {
             Screen screen = new Screen(console.get(), keyBindings, useful, ascii);
             return Showing.onScreen(console.get(), screen, keys, err).withKeys(keyBindings.hints(useful));
+        }
+        if (chosen == View.LINES && Console.isDialogue()) {
+            err.println(ScreenPhrase.NO_KEYS.of());
         }
         Showing showing = Showing.inLines(lines, console, keys, err).withKeys(keyBindings.hints(useful));
         return chosen == View.LINES

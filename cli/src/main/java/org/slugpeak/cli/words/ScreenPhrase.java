@@ -31,7 +31,8 @@ public enum ScreenPhrase implements Saying {
     STEP,
     PAGE_BY_KEY,
     MORE,
-    CODE_NEEDS;
+    CODE_NEEDS,
+    NO_KEYS;
 
     @Override
     public String kind() {

@@ -112,6 +112,18 @@ final class TerminalIT {
     }
 
     @Test
+    void whoAsksForLinesIsToldThatNoKeyIsRead() throws IOException {
+        try (Window window = new Window(folder)) {
+            window.type("\"$SLUGPEAK\" demo --speed 1000 --view lines | tail -n 1; echo pip\"e\"d\n");
+            window.await("piped");
+            assertFalse(window.shown().contains("no key is read"), "through a pipe nobody expects one");
+            window.type("\"$SLUGPEAK\" watch --from sim --view lines\n");
+            window.await("no key is read with --view lines; --plain has lines and keys");
+            window.type("\u0003");
+        }
+    }
+
+    @Test
     void whoWantsNoColourIsSentNone() throws IOException {
         try (Window window = watching("NO_COLOR=1", "")) {
             assertFalse(window.sent().contains("8;5;"), window::sent);
